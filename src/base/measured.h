@@ -1,0 +1,15 @@
+// A number and how surely it is known.
+#pragma once
+
+namespace nook {
+
+/// A value with its standard deviation, both in the same unit (millimetres unless the name says else).
+struct Measured {
+  double value = 0;
+  double sd = 0;
+};
+
+/// Two-sided 95 % of a normal distribution: every printed plus-or-minus.
+inline constexpr double kTwoSided95 = 1.959963984540054;
+
+}  // namespace nook

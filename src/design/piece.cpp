@@ -1,0 +1,84 @@
+// Repeats written out and sides of an outline found.
+#include "design/piece.h"
+
+#include "base/invariant.h"
+
+namespace nook {
+namespace {
+
+// How far a point lies to the side: the outermost stretch has the greatest value.
+double outward(Vec2 p, EdgeSide side) {
+  switch (side) {
+    case EdgeSide::left: return -p.x;
+    case EdgeSide::right: return p.x;
+    case EdgeSide::bottom: return -p.y;
+    case EdgeSide::top: return p.y;
+  }
+  return 0;
+}
+
+Vec3 turned(Vec3 a, Vec3 b, Direction by) {
+  return by.cos * a + by.sin * b;
+}
+
+}  // namespace
+
+Frame frame_of(const Placement& placement) {
+  const Vec3 w = cross(placement.u, placement.v);
+  const Direction turn = direction(placement.turn), lean = direction(placement.lean);
+  const Vec3 u = turned(placement.u, placement.v, turn);
+  const Vec3 v = turned(placement.v, -placement.u, turn);
+  return {placement.at, u, turned(v, w, lean), turned(w, -v, lean)};
+}
+
+std::vector<Piece> pieces_of(const Design& design) {
+  std::vector<Piece> pieces;
+  for (int p = 0; p < static_cast<int>(design.parts.size()); ++p) {
+    const Part& part = design.parts[p];
+    const int count = part.repeat ? part.repeat->count : 1;
+    for (int copy = 1; copy <= count; ++copy) {
+      Piece piece{part.name, p, part.repeat ? copy : 0, frame_of(part.place_in_room),
+                  design.stock[part.stock].thickness.mm, &part};
+      if (part.repeat) {
+        piece.name += " " + std::to_string(copy);
+        piece.frame.at = piece.frame.at + (copy - 1.0) * part.repeat->step;
+      }
+      pieces.push_back(std::move(piece));
+    }
+  }
+  return pieces;
+}
+
+std::vector<int> pieces_named(const std::vector<Piece>& pieces, const Design& design,
+                              const std::string& name) {
+  std::vector<int> found;
+  for (int i = 0; i < static_cast<int>(pieces.size()); ++i)
+    if (pieces[i].name == name || design.parts[pieces[i].part].name == name) found.push_back(i);
+  return found;
+}
+
+EdgeRun side_of(const Polygon& outline, EdgeSide side) {
+  const int n = static_cast<int>(outline.size());
+  require(n >= 3, "an outline has three points");
+  const auto middle = [&](int e) { return 0.5 * (outline[e] + outline[(e + 1) % n]); };
+  // On an anticlockwise outline the outward normal of an edge is its direction turned clockwise.
+  const auto faces = [&](int e) {
+    const Vec2 d = outline[(e + 1) % n] - outline[e];
+    return outward(-left_of(d), side) > 0.5 * norm(d);
+  };
+  int best = -1;
+  for (int e = 0; e < n; ++e)
+    if (faces(e) && (best < 0 || outward(middle(e), side) > outward(middle(best), side))) best = e;
+  require(best >= 0, "an outline has an edge on each side");
+  int first = best, last = best;
+  const auto collinear = [&](int e) {
+    const Vec2 d = outline[(e + 1) % n] - outline[e];
+    const Vec2 b = outline[(best + 1) % n] - outline[best];
+    return std::abs(cross(d, b)) < 1e-9 * norm(d) * norm(b) && faces(e);
+  };
+  for (int k = 1; k < n && collinear((best + k) % n); ++k) last = best + k;
+  for (int k = 1; k < n && collinear((best - k + n) % n); ++k) first = best - k;
+  return {(first + n) % n, last % n};
+}
+
+}  // namespace nook

@@ -1,0 +1,2 @@
+// Command line -> run -> exit status.
+int main() { return 2; }

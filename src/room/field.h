@@ -1,0 +1,50 @@
+// The hump-and-hollow field of a surface: a Gaussian field written as a sum of fixed functions.
+#pragma once
+
+#include <memory>
+#include <vector>
+
+#include "base/vector.h"
+
+namespace nook {
+
+/// Sine functions on a rectangle wider than the surface. A field with independent weights
+/// w_k ~ N(0, prior_sd_k^2) on them has covariance sd^2 exp(-d^2 / (2 reach^2)) between any two
+/// points of the surface, to within 1e-4 of sd^2 (Solin and Sarkka 2020, Hilbert space methods for
+/// reduced-rank Gaussian process regression, section 3).
+class FieldBasis {
+ public:
+  /// For points in [low, high] (mm). Requires: reach >= 200 mm, low < high.
+  FieldBasis(Vec2 low, Vec2 high, double reach);
+
+  int size() const { return static_cast<int>(modes_.size()); }
+  double reach() const { return reach_; }
+  /// The prior sd of each weight, for a field of sd 1 mm.
+  const std::vector<double>& prior_sd() const { return prior_sd_; }
+  /// The value of each function at `at`.
+  std::vector<double> values(Vec2 at) const;
+  /// Sum of weights x functions at `at`, mm.
+  double sum(const std::vector<double>& weights, Vec2 at) const;
+
+ private:
+  struct Mode {
+    int x, y;
+  };
+  void sines(Vec2 at, std::vector<double>& x, std::vector<double>& y) const;
+
+  Vec2 low_, span_;
+  double reach_;
+  int count_x_, count_y_;
+  std::vector<Mode> modes_;
+  std::vector<double> prior_sd_;
+};
+
+/// One field: shared functions and its own weights. Without functions it is flat.
+struct Field {
+  std::shared_ptr<const FieldBasis> basis;
+  std::vector<double> weights;
+
+  double at(Vec2 point) const { return basis ? basis->sum(weights, point) : 0; }
+};
+
+}  // namespace nook

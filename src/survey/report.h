@@ -1,0 +1,76 @@
+// What the adjustment found, as a report that text and JSON are rendered from later.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "base/measured.h"
+
+namespace nook {
+
+/// One reading after the adjustment. Signs: residual = adjusted less given.
+struct ReadingReport {
+  std::string id, given;
+  double value_mm = 0, sd_mm = 0;          // sd with the tape's share
+  double adjusted_mm = 0, adjusted_sd_mm = 0;
+  double residual_mm = 0;
+  double redundancy = 0;
+  std::optional<double> w;                 // none where redundancy < 1e-6
+  std::optional<double> smallest_slip_mm;
+  bool struck = false;
+  int line = 0;
+};
+
+/// Something that the readings do not say. `blocks`: no figure of the room stands without it.
+struct Missing {
+  std::string what;                        // "nothing says how the right wall stands: take ..."
+  bool blocks = true;
+};
+
+/// Readings of which one is probably a slip. More than one id: they cannot be told apart.
+struct Suspect {
+  std::vector<std::string> ids;
+  std::string reason;
+  double likely_mm = 0;
+  double odds = 0;
+};
+
+struct NextReading {
+  std::string reading;                     // what to take, in words
+  double gain = 0;                         // share of variance removed
+};
+
+struct CornerReport {
+  std::string walls[2];
+  Measured angle_deg;
+};
+struct StudReport {
+  enum class Found { edges, centre, inferred };
+  double centre_mm = 0, sd_mm = 0;         // along, from the real corner at height z_mm
+  Found found = Found::centre;
+  double height_mm = 0;
+};
+struct WallReport {
+  std::string name;
+  std::optional<Measured> length_mm;
+  Measured lean_mm_per_m;
+  double hump_mm = 0;                      // largest stray from flat, signed, of the adjusted field
+  std::vector<StudReport> studs;           // filled by fasten/
+};
+
+struct RoomReport {
+  std::vector<CornerReport> corners;
+  std::vector<WallReport> walls;
+  double flatness_sd_mm = 0, flatness_reach_mm = 0;
+  bool flatness_from_file = false;
+  std::vector<ReadingReport> readings;     // in file order
+  std::vector<Suspect> suspects;           // best first
+  std::vector<std::string> uncheckable;    // ids with redundancy below 0.1
+  std::vector<NextReading> measure_next;
+  std::vector<Missing> missing;
+  double chi2 = 0, chi2_limit = 0;
+  int dof = 0;
+};
+
+}  // namespace nook
