@@ -39,7 +39,7 @@ struct Stock {
 
 struct Cutout {
   std::string name;
-  Polygon outline;                    // piece frame u, v; a circle is a fine polygon
+  Polygon outline;                    // anticlockwise in u, v; a circle is a fine polygon
   std::optional<Vec2> centre;         // of a circle
   std::optional<Length> diameter;
   Place place;
@@ -62,7 +62,8 @@ struct Repeat {
 struct Part {
   std::string name;
   int stock = 0;                      // index into Design::stock
-  Polygon outline;                    // anticlockwise in u, v
+  Polygon outline;                    // anticlockwise in u, v, from (0, 0) up and to the right
+  bool typed_clockwise = false;       // then edge n as typed is edge size - 1 - n of the outline
   bool rectangle = false;             // size = [...] or length
   std::vector<Cutout> cutouts;
   Placement place_in_room;
@@ -87,7 +88,8 @@ struct Group {
 enum class EdgeSide { left, right, bottom, top };
 enum class PieceFace { front, back };
 struct EdgeRun {
-  int first = 0, last = 0;            // edges first..last, edge n from point n to n + 1
+  int first = 0, last = 0;            // edges first..last of Part::outline, edge n from point n to
+                                      // n + 1; first > last runs through point 0
 };
 using EdgeChoice = std::variant<EdgeSide, EdgeRun, PieceFace>;
 

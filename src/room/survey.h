@@ -68,6 +68,7 @@ struct Flatness {
 /// A level held plumb against a wall: it touches at one end and gaps at the other.
 struct LevelReading {
   Length at;
+  bool from_right = false;   // `at` counts from the wall's right corner
   Height from, to;
   Readings gap;
   bool gap_at_top = true;
@@ -83,18 +84,21 @@ struct Station {
 /// A straight stick laid level on a wall: the gap under it at each distance from the corner.
 struct StraightedgeReading {
   Height height;
+  bool from_right = false;
   std::vector<Station> gaps;
   Place place;
 };
 /// A plumb line or vertical laser standing `at` on the wall (at its lowest reading).
 struct PlumbReading {
   Length at;
+  bool from_right = false;
   std::vector<Station> line;   // each: height, line to wall
   Place place;
 };
 /// A string or level laser along the wall at one height.
 struct StringReading {
   Height height;
+  bool from_right = false;
   std::vector<Station> line;   // each: from the corner, string to wall
   Place place;
 };
@@ -121,11 +125,13 @@ struct StudFound {
   Readings centre;
   std::optional<Height> height;     // left out = 1 m
   FoundBy by = FoundBy::finder;
+  bool from_right = false;
   std::string id;                   // "wall[0].studs.found[2]"
   Place place;
 };
 struct Blocking {
   Length along[2];
+  bool from_right = false;
   Height height[2];
   Place place;
 };
@@ -146,6 +152,7 @@ struct Obstacle {
   ObstacleKind kind = ObstacleKind::other;
   std::string name;        // as printed: its kind unless the file names it
   Length along[2];
+  bool from_right = false;
   Height height[2];
   Length out[2];           // from, to; negative = inside the wall
   Place place;
@@ -153,7 +160,8 @@ struct Obstacle {
 
 struct Wall {
   std::string name;
-  bool from_corner_right = false;      // a wall with two corners whose readings count from its right
+  bool from_corner_right = false;      // the default of the entries below; each carries its own
+                                       // from_right, true only on a wall with two corners
   Readings length;
   std::optional<Height> length_height; // left out = 1 m
   std::string ends_at;
@@ -198,8 +206,8 @@ struct Buildup {
 };
 struct Corner {
   int walls[2] = {0, 1};    // indices into Survey::walls, left one first
-  Height height;            // left out = 1 m
-  std::vector<Diagonal> diagonals;
+  Height height;            // of its first entry in the file; left out = 1 m
+  std::vector<Diagonal> diagonals;   // several entries, several heights: each carries its own
   std::vector<SquareReading> squares;
   std::vector<AngleReading> angles;
   std::optional<Buildup> buildup;
@@ -219,6 +227,7 @@ struct SpanEnd {
   std::string mark;            // empty = a spot on a wall
   int wall = -1;
   Reading along;               // only on a wall
+  bool from_right = false;
   std::optional<Height> height;
   Place place;
 };
@@ -232,6 +241,7 @@ struct Span {
 struct DropReading {
   int wall = 0;
   Length along, out;
+  bool from_right = false;
   Readings drop;
   Place place;
 };
