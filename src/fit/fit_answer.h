@@ -1,0 +1,152 @@
+// What `fit` found, as plain values that text, JSON and the later steps are made from.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "base/vector.h"
+#include "base/verdict.h"
+#include "design/piece.h"
+
+// Room and piece frames: see room/survey.h and design/piece.h. Millimetres and degrees.
+// Signs: a gap is positive where there is air, negative where the piece would be inside.
+
+namespace nook {
+
+/// How a group went in from where it is drawn: turned about the room's origin, then moved.
+struct GroupFit {
+  std::string name;
+  std::vector<int> pieces;  // indices into FitAnswer::pieces
+  Vec3 move;
+  double turn_deg = 0;
+  std::vector<std::string> touches;  // "left wall", "floor", names of pieces; sorted
+};
+
+/// Overlap that is left after pushing home and notching.
+struct ClashFit {
+  int piece = 0;
+  std::string part, with;
+  double depth_mm = 0, sd_mm = 0;
+  Vec3 at;            // room frame, the deepest spot
+  double chance = 1;  // that there is none deeper than 0.1 mm
+  Verdict verdict = Verdict::fits;
+};
+
+/// A gap at one spot of an edge. `at` is v on a left or right edge, u on a bottom or top edge, else
+/// the length from the first point of the edge.
+struct GapPoint {
+  double at = 0, gap = 0, sd = 0;
+};
+struct FieldPoint {
+  double u = 0, v = 0, gap = 0, sd = 0;
+};
+struct GapRange {
+  double least = 0, most = 0;
+};
+
+/// One contact of one piece, pushed home, notches cut.
+struct ContactFit {
+  int contact = 0;  // index into Design::contacts
+  int piece = 0;    // index into FitAnswer::pieces
+  std::string part, edge, meets;
+  bool meets_anything = true;  // false: the edge cannot meet it; no figure below stands
+  GapRange gap;
+  double gap_sd = 0;  // of gap.most
+  double allow = 0;   // the widest gap accepted (by clear: the least distance)
+  double chance = 1;
+  double taper_deg = 0, taper_mm = 0;  // the straight cut that closes most, over the edge's length
+  double scribe_mm = 0;                // how far the piece would move closer, scribed
+  double wood_mm = 0;                  // how far it stands off its drawn place: wood that may go
+  double touches_at = 0;               // where along the edge it touches (as GapPoint::at)
+  double bevel_mm = 0;                 // greatest difference between the two faces
+  std::vector<GapPoint> line;          // the worse of the shown faces; empty for a face contact
+  std::vector<GapPoint> front, back;   // both faces
+  std::vector<FieldPoint> field;       // only of a face contact
+  double square_mm = 0;                // the least distance to what it meets
+  GapRange after;                      // what `by` leaves
+  std::vector<std::string> spoils;     // what moving closer by scribe_mm would spoil
+  Verdict verdict = Verdict::fits;
+};
+
+/// What has to be cut out of a piece for an obstacle. A hole in it is not cut.
+struct NotchFit {
+  int piece = 0, contact = 0;
+  std::string part, around;              // "left wall baseboard"
+  Polygon polygon;                       // u, v; clipped to the outline
+  double depth_mm = 0, depth_sd_mm = 0;  // from the edge, clearance included; sd of what it clears
+  std::vector<std::string> warnings;  // too little wood left, reaches a cutout, cuts a corner off
+};
+
+/// The least distance of a piece to something it must not, or does not, touch.
+struct ClearanceFit {
+  int piece = 0;
+  std::string part, from;
+  double least_mm = 0, sd_mm = 0, needed_mm = 0;
+  double chance = 1;
+  Verdict verdict = Verdict::fits;
+};
+
+/// An edge that must stay covered: the least width of the cover beside it, negative where it shows.
+struct CoveredFit {
+  int covered = 0;  // index into Design::covered
+  int piece = 0;
+  std::string part, behind;
+  double margin_mm = 0, sd_mm = 0, needed_mm = 0;
+  double chance = 1;
+  Verdict verdict = Verdict::fits;
+};
+
+/// Something that shows without having been asked for.
+struct ShowFit {
+  std::string part, where;  // "deck", "porthole of front panel"
+  std::string what;         // one line of words
+  double by_mm = 0;
+};
+
+/// How a piece stands: the greatest shim under it, and how far the covering sinks under load.
+struct FloorFit {
+  int piece = 0;
+  std::string part;
+  double shim_mm = 0, shim_sd_mm = 0;
+  double squash_mm = 0;  // likeliest; between the two below
+  double squash_least_mm = 0, squash_most_mm = 0;
+  bool on_tack_strip = false;
+  std::string note;  // what that does to its neighbours; may be empty
+};
+
+/// A spot of a surface of the room, and how far an undecided quantity moves when the surface there
+/// moves 1 mm towards the room (walls: out; floor: up; ceiling: down).
+struct SurfaceSpot {
+  enum class Surface { wall, floor, ceiling };
+  Surface surface = Surface::wall;
+  int wall = 0;
+  double a = 0, z = 0;  // base-line distance and z on a wall; x and y on a level one
+  double weight = 0;
+};
+/// A finding that the readings do not decide, and what it hangs on.
+struct Undecided {
+  std::string what;  // "front panel, left edge at the left wall"
+  double value_mm = 0, sd_mm = 0, limit_mm = 0;
+  std::vector<SurfaceSpot> spots;
+};
+
+/// The whole answer. Without `known` the room lacks readings: names only, every verdict cannot
+/// tell.
+struct FitAnswer {
+  bool known = true;
+  std::vector<GroupFit> groups;      // in the order they go in
+  std::vector<ClashFit> clashes;     // worst first
+  std::vector<ContactFit> contacts;  // in the order of the file, copies in order
+  std::vector<NotchFit> notches;
+  std::vector<ClearanceFit> clearances;
+  std::vector<CoveredFit> covered;
+  std::vector<ShowFit> shows;
+  std::vector<FloorFit> floor;
+  std::vector<Undecided> undecided;
+  double chance = 1;  // share of draws in which every finding holds
+  Verdict verdict = Verdict::fits;
+  std::vector<Piece> pieces;  // all of them, in file order; they point into the Design
+  std::vector<Frame> frames;  // each as placed in the adjusted room
+};
+
+}  // namespace nook
