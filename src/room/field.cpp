@@ -1,6 +1,8 @@
-// Laplacian eigenfunctions of a rectangle, weighted by the spectral density of the squared exponential.
+// Laplacian eigenfunctions of a rectangle, weighted by the spectral density of the squared
+// exponential.
 #include "room/field.h"
 
+#include <algorithm>
 #include <numbers>
 
 #include "base/invariant.h"
@@ -8,8 +10,9 @@
 namespace nook {
 namespace {
 
-constexpr double kMargin = 2.5;     // reaches beyond the surface; images there weigh exp(-12.5). Chosen
-constexpr double kHighest = 4.6;    // reach x wave number kept; the rest holds 4e-6 of sd^2. Chosen
+constexpr double kMargin =
+    2.5;  // reaches beyond the surface; images there weigh exp(-12.5). Chosen
+constexpr double kHighest = 4.6;  // reach x wave number kept; the rest holds 4e-6 of sd^2. Chosen
 constexpr double kPi = std::numbers::pi;
 
 // Spectral density of sd 1 mm in one dimension (Rasmussen and Williams 2006, eq. 4.9).
@@ -34,6 +37,8 @@ FieldBasis::FieldBasis(Vec2 low, Vec2 high, double reach) : reach_(reach) {
   require(reach >= 200, "a field's reach is at least 200 mm");
   require(low.x < high.x && low.y < high.y, "a field's rectangle is not empty");
   const double margin = kMargin * reach;
+  inside_low_ = low;
+  inside_high_ = high;
   low_ = low - Vec2{margin, margin};
   span_ = high - low + Vec2{2 * margin, 2 * margin};
   count_x_ = static_cast<int>(kHighest / reach * span_.x / kPi);
@@ -48,6 +53,8 @@ FieldBasis::FieldBasis(Vec2 low, Vec2 high, double reach) : reach_(reach) {
 }
 
 void FieldBasis::sines(Vec2 at, std::vector<double>& x, std::vector<double>& y) const {
+  at.x = std::clamp(at.x, inside_low_.x, inside_high_.x);
+  at.y = std::clamp(at.y, inside_low_.y, inside_high_.y);
   x.resize(count_x_);
   y.resize(count_y_);
   fill_sines(kPi * (at.x - low_.x) / span_.x, std::sqrt(2 / span_.x), x);

@@ -14,9 +14,12 @@ namespace nook {
 /// reduced-rank Gaussian process regression, section 3).
 class FieldBasis {
  public:
-  /// For points in [low, high] (mm). Requires: reach >= 200 mm, low < high.
+  /// For points in [low, high] (mm); outside it the field goes on as it is at the rectangle's edge.
+  /// Requires: reach >= 200 mm, low < high.
   FieldBasis(Vec2 low, Vec2 high, double reach);
 
+  Vec2 low() const { return inside_low_; }
+  Vec2 high() const { return inside_high_; }
   int size() const { return static_cast<int>(modes_.size()); }
   double reach() const { return reach_; }
   /// The prior sd of each weight, for a field of sd 1 mm.
@@ -32,7 +35,8 @@ class FieldBasis {
   };
   void sines(Vec2 at, std::vector<double>& x, std::vector<double>& y) const;
 
-  Vec2 low_, span_;
+  Vec2 inside_low_, inside_high_;  // where points may be
+  Vec2 low_, span_;                // of the sines
   double reach_;
   int count_x_, count_y_;
   std::vector<Mode> modes_;

@@ -12,11 +12,23 @@ double fading(double proud, double reach, double distance) {
   return reach > 0 && distance < reach ? proud * (1 - std::max(distance, 0.0) / reach) : 0;
 }
 
+constexpr int kCornerRounds = 30;
+constexpr double kCornerStep = 1e-8;  // mm; of the last round, whose error is 1 % of it
+
+// The point `o1` out of one base line and `o2` out of the other.
+Vec2 crossing(const WallShape& left, double o1, const WallShape& right, double o2) {
+  const Vec2 origin = right.start;
+  const double det = cross(left.out, right.out);
+  const double r1 = o1 + dot(left.start - origin, left.out);
+  return origin + Vec2{(r1 * right.out.y - o2 * left.out.y) / det,
+                       (o2 * left.out.x - r1 * right.out.x) / det};
+}
+
 }  // namespace
 
-double WallShape::out_at(double a, double z) const {
-  return lean * z + field.at({a, z}) + fading(buildup_proud, buildup_reach, a) +
-         fading(far_buildup_proud, far_buildup_reach, length - a);
+double WallShape::mud_at(double a, double z) const {
+  return fading(buildup_proud, buildup_reach, a - corner_drift * z) +
+         fading(far_buildup_proud, far_buildup_reach, length - a - far_corner_drift * z);
 }
 
 Vec3 WallShape::point(double a, double z) const {
@@ -24,19 +36,24 @@ Vec3 WallShape::point(double a, double z) const {
   return {p.x, p.y, z};
 }
 
+double LevelSurface::z(Vec2 p) const {
+  const double rest = field.basis ? field.at(field_from_room(p)) - field.at({0, 0}) : 0;
+  return offset + dot(slope, p) + rest;
+}
+
 Vec2 RoomShape::corner_at(int k, double z) const {
   require(k >= 0 && k + 1 < static_cast<int>(walls.size()), "a corner joins two walls");
   const WallShape& left = walls[k];
   const WallShape& right = walls[k + 1];
-  Vec2 p = right.start;   // the base corner: right walls count from it
-  // Each surface is nearly straight here; three rounds take the field's slope along the wall in.
-  for (int round = 0; round < 4; ++round) {
+  Vec2 p = right.start;  // the base corner: right walls count from it
+  // Each surface is nearly straight here: a round leaves at most its slope, some 1 %, of the step.
+  for (int round = 0; round < kCornerRounds; ++round) {
     const double o1 = left.out_at(left.wall_from_room(p).x, z);
     const double o2 = right.out_at(right.wall_from_room(p).x, z);
-    // p with dot(p - start, out) = o on both walls.
-    const double det = cross(left.out, right.out);
-    const double r1 = o1 + dot(left.start, left.out), r2 = o2 + dot(right.start, right.out);
-    p = {(r1 * right.out.y - r2 * left.out.y) / det, (r2 * left.out.x - r1 * right.out.x) / det};
+    const Vec2 next = crossing(left, o1, right, o2);
+    const double step = norm(next - p);
+    p = next;
+    if (step < kCornerStep) break;
   }
   return p;
 }
