@@ -1,0 +1,73 @@
+// Edges moved square to themselves, their ends along the neighbours' lines.
+#include "shop/outline.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "base/invariant.h"
+
+namespace nook {
+namespace {
+
+constexpr double kInLine = 0.2;  // sine of the angle under which a neighbour is in line. Chosen
+constexpr double kOnSide = 0.9;  // cosine of the angle within which an edge lies on a side. Chosen
+
+// `point` slid along `line` (unit) until it lies `by` further out along `out` (unit).
+Vec2 slid(Vec2 point, Vec2 line, Vec2 out, double by) {
+  const double share = dot(line, out);
+  return std::abs(share) < kInLine ? point + by * out : point + (by / share) * line;
+}
+
+Vec2 unit(Vec2 a) {
+  return (1 / norm(a)) * a;
+}
+
+}  // namespace
+
+Polygon moved(const Polygon& outline, EdgeRun run, EdgeMove by) {
+  const int n = static_cast<int>(outline.size());
+  const int first = run.first, last = (run.last + 1) % n;
+  const int before = (first + n - 1) % n, after = (last + 1) % n;
+  const Vec2 along = unit(outline[last] - outline[first]);
+  const Vec2 out = -left_of(along);
+  const double length = norm(outline[last] - outline[first]);
+  Polygon result = outline;
+  for (int k = first; k != last; k = (k + 1) % n) {
+    const double share = dot(outline[k] - outline[first], along) / length;
+    result[k] = outline[k] + (by.first + share * (by.last - by.first)) * out;
+  }
+  result[first] = slid(outline[first], unit(outline[first] - outline[before]), out, by.first);
+  result[last] = slid(outline[last], unit(outline[after] - outline[last]), out, by.last);
+  return result;
+}
+
+std::optional<EdgeRun> run_of(const Polygon& outline, const EdgeChoice& edge) {
+  if (const EdgeSide* side = std::get_if<EdgeSide>(&edge)) return side_of(outline, *side);
+  if (const EdgeRun* run = std::get_if<EdgeRun>(&edge)) return *run;
+  return std::nullopt;
+}
+
+std::optional<EdgeSide> side_meant(const Polygon& outline, const EdgeChoice& edge) {
+  if (const EdgeSide* side = std::get_if<EdgeSide>(&edge)) return *side;
+  const EdgeRun* run = std::get_if<EdgeRun>(&edge);
+  if (!run) return std::nullopt;
+  const int last = (run->last + 1) % static_cast<int>(outline.size());
+  const Vec2 out = -left_of(unit(outline[last] - outline[run->first]));
+  if (out.x < -kOnSide) return EdgeSide::left;
+  if (out.x > kOnSide) return EdgeSide::right;
+  if (out.y < -kOnSide) return EdgeSide::bottom;
+  if (out.y > kOnSide) return EdgeSide::top;
+  return std::nullopt;
+}
+
+Bounds bounds_of(const Polygon& outline) {
+  require(!outline.empty(), "an outline has points");
+  Bounds b{outline[0], outline[0]};
+  for (const Vec2 p : outline) {
+    b.low = {std::min(b.low.x, p.x), std::min(b.low.y, p.y)};
+    b.high = {std::max(b.high.x, p.x), std::max(b.high.y, p.y)};
+  }
+  return b;
+}
+
+}  // namespace nook

@@ -1,0 +1,32 @@
+// Outlines with an edge moved: wild wood left on, a taper taken off, a side trimmed.
+#pragma once
+
+#include "base/vector.h"
+#include "design/piece.h"
+
+namespace nook {
+
+/// How far an edge moves outward (+) or inward (-), square to itself: at its first point and at its
+/// last one, in the order of the outline, mm.
+struct EdgeMove {
+  double first = 0, last = 0;
+};
+
+/// The outline with a run of edges moved. The neighbours keep their lines and the run's ends slide
+/// along them; where a neighbour is within 12 degrees of the run, its end moves square to the run.
+/// Requires: an anticlockwise outline.
+Polygon moved(const Polygon& outline, EdgeRun run, EdgeMove by);
+
+/// The run of edges that a choice means on an outline; nothing for a face.
+std::optional<EdgeRun> run_of(const Polygon& outline, const EdgeChoice& edge);
+
+/// The side of the piece that a choice lies on: within 25 degrees of square to it; else nothing.
+std::optional<EdgeSide> side_meant(const Polygon& outline, const EdgeChoice& edge);
+
+/// Least and greatest u and v of an outline.
+struct Bounds {
+  Vec2 low, high;
+};
+Bounds bounds_of(const Polygon& outline);
+
+}  // namespace nook
