@@ -18,44 +18,44 @@ namespace nook {
 
 /// A plumb line struck off a stud whose two edges were found: the start of every measure on a wall.
 struct PlumbDatum {
-  int stud = 0;                  // index into WallDrill::studs
-  double along_mm = 0;           // of its centre, from the corner, at height_mm
+  int stud = 0;         // index into WallDrill::studs
+  double along_mm = 0;  // of its centre, from the corner, at height_mm
   double height_mm = 0;
 };
 
 /// One screw hole. `u_mm`, `v_mm` lie in the piece frame.
 struct Hole {
-  std::string id;                // "left 3": the third on the left wall
-  std::string part;              // piece name
-  std::optional<int> stud;       // index into WallDrill::studs; none in blocking or in a piece
-  double along_mm = 0, height_mm = 0;         // on a wall; 0 in a piece
-  std::optional<double> from_line_mm;         // up (+) from the level line
-  std::optional<double> from_datum_mm;        // away from the corner (+) from the plumb line
+  std::string id;           // "left 3": the third on the left wall
+  std::string part;         // piece name
+  std::optional<int> stud;  // index into WallDrill::studs; none in blocking or in a piece
+  double along_mm = 0, height_mm = 0;   // on a wall; 0 in a piece
+  std::optional<double> from_line_mm;   // up (+) from the level line
+  std::optional<double> from_datum_mm;  // away from the corner (+) from the plumb line
   double u_mm = 0, v_mm = 0;
-  std::string end;               // the square end it counts from, in the piece frame: "left", ...
-  double from_end_mm = 0;        // from that end
-  std::string edge;              // the edge it counts from, usually "top"
+  std::string end;         // the square end it counts from, in the piece frame: "left", ...
+  double from_end_mm = 0;  // from that end
+  std::string edge;        // the edge it counts from, usually "top"
   double from_edge_mm = 0;
-  double edge_distance_mm = 0;   // from the axis to the nearest edge of the stud, as estimated
+  double edge_distance_mm = 0;  // from the axis to the nearest edge of the stud, as estimated
   double embedment_mm = 0;
-  double hit_chance = 0;         // the axis lies in the stud less its edge distance
-  double pilot_mm = 0;           // for the thread
+  double hit_chance = 0;  // the axis lies in the stud less its edge distance
+  double pilot_mm = 0;    // for the thread
   double shank_pilot_mm = 0;
-  double clearance_mm = 0;       // hole in the piece
-  double depth_mm = 0;           // to flag on the bit, from the face the screw enters
-  double shim_mm = 0;            // between piece and wall
+  double clearance_mm = 0;  // hole in the piece
+  double depth_mm = 0;      // to flag on the bit, from the face the screw enters
+  double shim_mm = 0;       // between piece and wall
   bool probe_first = false;
-  int drive = 0;                 // 1, 2, ... within its piece
-  double load_n = 0;             // what this screw carries of the load, down positive
-  std::vector<std::string> warnings;          // in the words of the trade, lengths as the file's units
+  int drive = 0;                      // 1, 2, ... within its piece
+  double load_n = 0;                  // what this screw carries of the load, down positive
+  std::vector<std::string> warnings;  // in the words of the trade, lengths as the file's units
 };
 
 struct WallDrill {
   std::string name;
-  std::vector<StudReport> studs;              // found and inferred, from the corner on
-  std::vector<std::string> stud_notes;        // doubled, leaning, off the pattern
+  std::vector<StudReport> studs;        // found and inferred, from the corner on
+  std::vector<std::string> stud_notes;  // doubled, leaning, off the pattern
   std::optional<PlumbDatum> datum;
-  std::vector<Hole> holes;                    // by piece, then along, then from the top
+  std::vector<Hole> holes;  // by piece, then along, then from the top
 };
 /// Screws from one piece into another.
 struct JointDrill {
@@ -66,53 +66,53 @@ struct JointDrill {
 /// What one fastening carries. A figure that cannot be had is missing and `mode` says why.
 struct Strength {
   std::string part, to;
-  std::optional<double> load_n;               // as stated, pull included (resultant)
-  std::optional<double> capacity_n;           // that load at which its worst screw is at its limit
-  std::optional<double> ratio;                // of the worst screw
-  std::string mode;                           // "IV", "withdrawal", ... or why there is no figure
+  std::optional<double> load_n;      // as stated, pull included (resultant)
+  std::optional<double> capacity_n;  // that load at which its worst screw is at its limit
+  std::optional<double> ratio;       // of the worst screw
+  std::string mode;                  // "IV", "withdrawal", ... or why there is no figure
   std::string source;
-  std::string worst_hole;                     // id
-  double worst_load_n = 0;                    // on that screw
-  double screw_n = 0;                         // its capacity
-  double lift_n = 0;                          // largest upward load on one stud
-  std::vector<std::string> notes;             // assumptions and remedies
+  std::string worst_hole;          // id
+  double worst_load_n = 0;         // on that screw
+  double screw_n = 0;              // its capacity
+  double lift_n = 0;               // largest upward load on one stud
+  std::vector<std::string> notes;  // assumptions and remedies
 };
 
 struct Unreachable {
-  std::string part, reason;                   // with what the trade does instead
+  std::string part, reason;  // with what the trade does instead
 };
 
 /// Marks to copy onto a stick, all from one start.
 struct StoryPole {
   struct Mark {
-    double at_mm = 0;                         // from the start
+    double at_mm = 0;  // from the start
     std::string what;
   };
-  std::string of;                             // "left wall" or a piece
-  std::string start;                          // where the stick starts and which way it runs
-  std::vector<Mark> marks;                    // in running order
+  std::string of;           // "left wall" or a piece
+  std::string start;        // where the stick starts and which way it runs
+  std::vector<Mark> marks;  // in running order
 };
 
 struct DrillAnswer {
   Verdict verdict = Verdict::fits;
-  std::vector<WallDrill> walls;               // every wall of the survey
+  std::vector<WallDrill> walls;  // every wall of the survey
   std::vector<JointDrill> parts;
   std::vector<Strength> strength;
   std::vector<Unreachable> unreachable;
   std::vector<StoryPole> poles;
-  std::vector<NextReading> probes;            // which probe would settle most, best first
-  std::vector<std::string> missing;           // what nothing says yet
+  std::vector<NextReading> probes;   // which probe would settle most, best first
+  std::vector<std::string> missing;  // what nothing says yet
 };
 
 struct DrillInput {
   const Survey& survey;
   const Design& design;
   const RoomShape& room;
-  const std::vector<RoomShape>& draws;        // from what the readings leave open
+  const std::vector<RoomShape>& draws;  // from what the readings leave open
   const std::vector<Piece>& pieces;
-  const std::vector<Frame>& frames;           // of each piece as placed; piece.frame where drawn
+  const std::vector<Frame>& frames;  // of each piece as placed; piece.frame where drawn
   double sure = 0.95;
-  bool complete = true;                       // false: the room is not determined, no holes
+  bool complete = true;  // false: the room is not determined, no holes
 };
 
 DrillAnswer drill(const DrillInput& input);
