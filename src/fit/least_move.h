@@ -1,0 +1,26 @@
+// The least move that obeys half-planes: one strictly convex program of a few unknowns.
+#pragma once
+
+#include <array>
+#include <optional>
+#include <vector>
+
+namespace nook {
+
+/// At most three directions of movement and one bound that is made small.
+inline constexpr int kUnknowns = 4;
+using Unknowns = std::array<double, kUnknowns>;
+
+/// slope . y >= least
+struct HalfPlane {
+  Unknowns slope{};
+  double least = 0;
+};
+
+/// The y nearest to `wish` with every half-plane kept (to 1e-7 of a unit slope); nothing if none
+/// can be. With wish = (0, 0, 0, -1e7) it is the smallest y[3], and of those the least y[0..2]
+/// (Mangasarian and Meyer 1979). Dual active sets (Goldfarb and Idnani 1983); unique, so that a
+/// mirrored problem has the mirrored answer.
+std::optional<Unknowns> nearest_allowed(const Unknowns& wish, const std::vector<HalfPlane>& planes);
+
+}  // namespace nook

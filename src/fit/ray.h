@@ -1,0 +1,56 @@
+// From a spot of a piece along a ray to the first surface: the gap, and how it changes as the piece
+// moves.
+#pragma once
+
+#include <optional>
+#include <vector>
+
+#include "fit/body.h"
+#include "fit/motion.h"
+#include "fit/site.h"
+
+namespace nook {
+
+/// A spot of a piece and the way it feels for a surface, both in the piece's frame.
+struct Feeler {
+  Vec3 at, way;
+  int spot = -1;            // of the surface's field; -1 where a part is met
+  std::vector<int> blocks;  // of the wall, near enough to be met
+};
+
+/// What a ray met, in the room frame. Gap negative: back to the surface.
+struct Hit {
+  double gap = 0;
+  Vec3 slope;      // of the gap as the piece moves
+  Vec3 at;         // where it met
+  int block = -1;  // of the wall; -1 = the surface itself
+};
+
+/// How far a feeler reaches, mm: beyond it an edge cannot meet. From the gap's definition.
+inline constexpr double kReach = 300;
+
+/// A feeler brought into the room.
+struct Ray {
+  Vec3 from, way;
+};
+Ray ray_of(const Feeler& feeler, const Frame& frame);
+
+/// The wall, floor or ceiling itself along the ray. Requires: a feeler with a spot.
+Hit surface_hit(const SiteView& view, const SurfaceField& fields, Surface surface,
+                const Feeler& feeler, const Ray& ray);
+/// The first of the feeler's blocks; nothing if the ray meets none within kReach.
+std::optional<Hit> block_hit(const SiteView& view, const SurfaceField& fields, Surface surface,
+                             const Feeler& feeler, const Ray& ray);
+
+/// The spot of a surface's field that a ray needs: (along, z) or (x, y).
+Vec2 spot_of(const RoomShape& room, Surface surface, Vec3 at);
+
+/// A piece's body where it stands now.
+struct Standing {
+  const Body* body = nullptr;
+  Frame frame;
+};
+/// The nearest of several pieces along the ray.
+std::optional<Hit> part_hit(const std::vector<Standing>& parts, const Ray& ray);
+
+}  // namespace nook

@@ -1,0 +1,121 @@
+// Blocks and floor lines brought into each room, the corners solved from fields at fixed spots.
+#include "fit/site.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "design/design.h"
+
+namespace nook {
+namespace {
+
+// The floor's field bends little over this. mm, chosen: 0.01 mm of a field of sd 2 and reach 1 m.
+constexpr double kFloorStep = 200;
+// Blocks end where a tape from the corner says at this height, mm; lean over a board's height moves
+// that by less than the tape can tell. Chosen.
+constexpr double kCornerHeight = 100;
+
+double fading(double proud, double reach, double distance) {
+  return reach > 0 && distance < reach ? proud * (1 - std::max(distance, 0.0) / reach) : 0;
+}
+
+}  // namespace
+
+double SiteView::buildup(const WallShape& wall, double a) {
+  return fading(wall.buildup_proud, wall.buildup_reach, a) +
+         fading(wall.far_buildup_proud, wall.far_buildup_reach, wall.length - a);
+}
+
+double SiteView::floor_at_wall(int wall, double a) const {
+  const std::vector<double>& z = floors_[wall];
+  const double last = static_cast<double>(z.size()) - 1;
+  const double step = std::clamp(a / kFloorStep, 0.0, last);
+  const std::size_t i = static_cast<std::size_t>(std::min(std::floor(step), last - 1));
+  const double t = a / kFloorStep - static_cast<double>(i);  // straight on beyond both ends
+  return z[i] + t * (z[i + 1] - z[i]);
+}
+
+double SiteView::z_of(Block::Bound height, int wall, double a) const {
+  if (!height.from_line) return floor_at_wall(wall, a) + height.at;
+  return shape_->line_z.value_or(0) + height.at;
+}
+
+Site::Site(const Survey& survey, const RoomShape& room, const std::vector<RoomShape>& draws)
+    : fields_(room, draws) {
+  for (int w = 0; w < static_cast<int>(room.walls.size()); ++w) {
+    names_.push_back(room.walls[w].name);
+    blocks_.push_back(blocks_of(survey.walls[w]));
+    add_spots(w);
+  }
+  for (int k = 0; k + 1 < static_cast<int>(room.walls.size()); ++k) {
+    const auto spot = [&](int w) {
+      const double a = room.corner_along(k, w, kCornerHeight);
+      return fields_.add({Surface::Kind::wall, w}, {a, kCornerHeight}, true);
+    };
+    corners_.push_back({spot(k), spot(k + 1)});
+  }
+}
+
+void Site::add_spots(int wall) {
+  const WallShape& shape = fields_.room(0).walls[wall];
+  std::vector<int> spots;
+  for (double a = 0; a < shape.length + 2 * kFloorStep; a += kFloorStep)
+    spots.push_back(fields_.add({Surface::Kind::floor, 0}, shape.room_from_wall(a, 0), true));
+  floor_spots_.push_back(std::move(spots));
+}
+
+int Site::wall_named(const std::string& meets) const {
+  const std::string name = nook::wall_named(meets);
+  const auto it = std::find(names_.begin(), names_.end(), name);
+  return name.empty() || it == names_.end() ? -1 : static_cast<int>(it - names_.begin());
+}
+
+double Site::corner_along(int corner, int wall, double z, int room) const {
+  const RoomShape& shape = fields_.room(room);
+  const WallShape &left = shape.walls[corner], &right = shape.walls[corner + 1];
+  const bool left_counts_here = corner == 0;  // wall 0 counts from corner 0, others from before
+  const double bump_left = left_counts_here ? left.buildup_proud : left.far_buildup_proud;
+  const double o1 = left.lean * z + fields_.value(corners_[corner].left, room) + bump_left;
+  const double o2 =
+      right.lean * z + fields_.value(corners_[corner].right, room) + right.buildup_proud;
+  const double r1 = o1 + dot(left.start, left.out), r2 = o2 + dot(right.start, right.out);
+  const double det = cross(left.out, right.out);
+  const Vec2 p{(r1 * right.out.y - r2 * left.out.y) / det,
+               (r2 * left.out.x - r1 * right.out.x) / det};
+  return shape.walls[wall].wall_from_room(p).x;
+}
+
+double Site::base_along(const Block& block, int wall, double reading, int room) const {
+  if (!std::isfinite(reading) || corners_.empty()) return reading;
+  if (wall == 0) return corner_along(0, 0, kCornerHeight, room) + reading;
+  if (block.from_right) return corner_along(wall, wall, kCornerHeight, room) - reading;
+  return corner_along(wall - 1, wall, kCornerHeight, room) + reading;
+}
+
+BlockHere Site::here(const Block& block, int wall, int room) const {
+  constexpr double kEndless = 1e9;
+  double a = base_along(block, wall, block.along_from, room);
+  double b = base_along(block, wall, block.along_to, room);
+  if (!std::isfinite(b)) b = block.from_right ? -kEndless : kEndless;
+  // A board that starts at the corner fills it: the other wall bounds it there.
+  if (block.board && block.along_from == 0) a = block.from_right ? kEndless : -kEndless;
+  return {&block, std::min(a, b), std::max(a, b)};
+}
+
+SiteView Site::view(int room) const {
+  SiteView view;
+  view.shape_ = &fields_.room(room);
+  view.room_ = room;
+  const LevelSurface& floor = view.shape_->floor;
+  for (int w = 0; w < static_cast<int>(blocks_.size()); ++w) {
+    view.blocks_.emplace_back();
+    for (const Block& block : blocks_[w]) view.blocks_.back().push_back(here(block, w, room));
+    view.floors_.emplace_back();
+    for (int spot : floor_spots_[w])
+      view.floors_.back().push_back(floor.offset + dot(floor.slope, fields_.at(spot)) +
+                                    fields_.value(spot, room));
+  }
+  return view;
+}
+
+}  // namespace nook

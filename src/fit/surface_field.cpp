@@ -1,0 +1,95 @@
+// One matrix product per surface: functions at the spots times the weights of all draws.
+#include "fit/surface_field.h"
+
+#include <Eigen/Dense>
+
+#include "base/invariant.h"
+
+namespace nook {
+namespace {
+
+const Field* field_of(const RoomShape& room, Surface surface) {
+  switch (surface.kind) {
+    case Surface::Kind::wall:
+      return &room.walls[surface.wall].field;
+    case Surface::Kind::floor:
+      return &room.floor.field;
+    case Surface::Kind::ceiling:
+      return room.ceiling ? &room.ceiling->field : nullptr;
+    case Surface::Kind::part:
+      break;
+  }
+  return nullptr;
+}
+
+bool level(Surface surface) {
+  return surface.kind != Surface::Kind::wall;
+}
+
+double value_in(const RoomShape& room, Surface surface, Vec2 at) {
+  const Field* field = field_of(room, surface);
+  if (!field) return 0;
+  return field->at(at) - (level(surface) ? field->at({0, 0}) : 0);
+}
+
+using Matrix = Eigen::MatrixXd;
+
+// Functions of the basis at each spot, one row a spot; on level surfaces less those at the origin.
+Matrix functions_at(const FieldBasis& basis, const std::vector<Vec2>& at, bool less_origin) {
+  Matrix rows(basis.size(), at.size());  // columns are contiguous: transposed at use
+  const Eigen::VectorXd origin =
+      less_origin ? Eigen::Map<const Eigen::VectorXd>(basis.values({0, 0}).data(), basis.size())
+                  : Eigen::VectorXd::Zero(basis.size()).eval();
+  for (std::size_t i = 0; i < at.size(); ++i) {
+    const std::vector<double> values = basis.values(at[i]);
+    rows.col(i) = Eigen::Map<const Eigen::VectorXd>(values.data(), basis.size()) - origin;
+  }
+  return rows;
+}
+
+}  // namespace
+
+int SurfaceField::add(Surface surface, Vec2 at, bool in_draws) {
+  spots_.push_back({surface, at, value_in(room_, surface, at), in_draws ? rows_++ : -1});
+  return static_cast<int>(spots_.size()) - 1;
+}
+
+void SurfaceField::shift(int spot, Vec2 at) {
+  spots_[spot].at = at;
+  spots_[spot].adjusted = value_in(room_, spots_[spot].surface, at);
+}
+
+void SurfaceField::fill_surface(Surface surface, const std::vector<int>& spots) {
+  const Field* first = draws_.empty() ? nullptr : field_of(draws_[0], surface);
+  if (spots.empty() || !first || !first->basis) return;
+  std::vector<Vec2> at;
+  for (int s : spots) at.push_back(spots_[s].at);
+  const FieldBasis& basis = *first->basis;
+  Matrix weights(basis.size(), draws_.size());
+  for (std::size_t r = 0; r < draws_.size(); ++r) {
+    const Field& field = *field_of(draws_[r], surface);
+    require(field.basis == first->basis, "all draws of a surface share their functions");
+    weights.col(r) = Eigen::Map<const Eigen::VectorXd>(field.weights.data(), basis.size());
+  }
+  const Matrix values = functions_at(basis, at, level(surface)).transpose() * weights;
+  for (std::size_t r = 0; r < draws_.size(); ++r)
+    for (std::size_t i = 0; i < spots.size(); ++i)
+      drawn_[spots_[spots[i]].row + static_cast<long>(r) * rows_] = values(i, r);
+}
+
+void SurfaceField::fill_draws() {
+  drawn_.assign(rows_ * static_cast<long>(draws_.size()), 0.0);
+  std::vector<Surface> surfaces;
+  for (int w = 0; w < static_cast<int>(room_.walls.size()); ++w)
+    surfaces.push_back({Surface::Kind::wall, w});
+  surfaces.push_back({Surface::Kind::floor, 0});
+  surfaces.push_back({Surface::Kind::ceiling, 0});
+  for (Surface surface : surfaces) {
+    std::vector<int> spots;
+    for (int s = 0; s < static_cast<int>(spots_.size()); ++s)
+      if (spots_[s].surface == surface && spots_[s].row >= 0) spots.push_back(s);
+    fill_surface(surface, spots);
+  }
+}
+
+}  // namespace nook

@@ -1,0 +1,143 @@
+// CGAL's constrained Delaunay triangulation, its triangles merged while they stay convex (Hertel
+// and Mehlhorn 1983), and sums of convex outlines.
+#include "solid/cells.h"
+
+#include <CGAL/Constrained_Delaunay_triangulation_2.h>
+#include <CGAL/Exact_predicates_inexact_constructions_kernel.h>
+#include <CGAL/Triangulation_vertex_base_with_info_2.h>
+
+#include <algorithm>
+#include <numbers>
+
+#include "base/invariant.h"
+
+namespace nook {
+namespace {
+
+using Kernel = CGAL::Exact_predicates_inexact_constructions_kernel;
+using VertexBase = CGAL::Triangulation_vertex_base_with_info_2<int, Kernel>;
+using FaceBase = CGAL::Constrained_triangulation_face_base_2<Kernel>;
+using Data = CGAL::Triangulation_data_structure_2<VertexBase, FaceBase>;
+using Triangulation =
+    CGAL::Constrained_Delaunay_triangulation_2<Kernel, Data, CGAL::Exact_predicates_tag>;
+
+using Cell = std::vector<int>;  // anticlockwise indices of points
+
+void add_ring(Triangulation& cdt, const Polygon& ring) {
+  std::vector<Triangulation::Vertex_handle> at;
+  for (Vec2 p : ring) at.push_back(cdt.insert({p.x, p.y}));
+  for (std::size_t i = 0; i < at.size(); ++i)
+    if (at[i] != at[(i + 1) % at.size()]) cdt.insert_constraint(at[i], at[(i + 1) % at.size()]);
+}
+
+// Even-odd over the constraints from outside in: outline and holes need no orientation.
+std::vector<Cell> triangles_of(Triangulation& cdt, const Region& region) {
+  std::vector<Cell> cells;
+  for (auto f = cdt.finite_faces_begin(); f != cdt.finite_faces_end(); ++f) {
+    Vec2 middle;
+    Cell cell;
+    for (int k = 0; k < 3; ++k) {
+      middle = middle + (1.0 / 3) * Vec2{f->vertex(k)->point().x(), f->vertex(k)->point().y()};
+      cell.push_back(f->vertex(k)->info());
+    }
+    const auto odd = inside(region, middle, {1, 0});
+    const auto holds = [](Stretch s) { return s.from < 0 && s.to > 0; };
+    if (std::any_of(odd.begin(), odd.end(), holds)) cells.push_back(cell);
+  }
+  return cells;
+}
+
+bool turns_left(Vec2 a, Vec2 b, Vec2 c) {
+  return cross(b - a, c - b) >= -1e-9;  // mm^2; a straight joint stays convex
+}
+
+bool convex(const Cell& cell, const Polygon& points) {
+  const std::size_t n = cell.size();
+  for (std::size_t i = 0; i < n; ++i)
+    if (!turns_left(points[cell[i]], points[cell[(i + 1) % n]], points[cell[(i + 2) % n]]))
+      return false;
+  return true;
+}
+
+// Both cells as one, where they share exactly the edge from a[i]; else empty.
+Cell joined(const Cell& a, std::size_t i, const Cell& b) {
+  const int from = a[i], to = a[(i + 1) % a.size()];
+  for (std::size_t k = 0; k < b.size(); ++k) {
+    if (b[k] != to || b[(k + 1) % b.size()] != from) continue;
+    Cell all;
+    for (std::size_t s = 1; s <= a.size(); ++s) all.push_back(a[(i + s) % a.size()]);
+    for (std::size_t s = 2; s < b.size(); ++s) all.push_back(b[(k + s) % b.size()]);
+    return all;
+  }
+  return {};
+}
+
+bool merge_one(std::vector<Cell>& cells, const Polygon& points) {
+  for (std::size_t a = 0; a < cells.size(); ++a)
+    for (std::size_t b = a + 1; b < cells.size(); ++b)
+      for (std::size_t i = 0; i < cells[a].size(); ++i) {
+        Cell all = joined(cells[a], i, cells[b]);
+        if (all.empty() || !convex(all, points)) continue;
+        cells[a] = std::move(all);
+        cells.erase(cells.begin() + static_cast<std::ptrdiff_t>(b));
+        return true;
+      }
+  return false;
+}
+
+}  // namespace
+
+std::vector<Polygon> convex_cells(const Region& region) {
+  Triangulation cdt;
+  add_ring(cdt, region.outline);
+  for (const Polygon& hole : region.holes) add_ring(cdt, hole);
+  Polygon points;
+  for (auto v = cdt.finite_vertices_begin(); v != cdt.finite_vertices_end(); ++v) {
+    v->info() = static_cast<int>(points.size());
+    points.push_back({v->point().x(), v->point().y()});
+  }
+  std::vector<Cell> cells = triangles_of(cdt, region);
+  while (merge_one(cells, points)) {
+  }
+  std::vector<Polygon> outlines;
+  for (const Cell& cell : cells) {
+    Polygon outline;
+    for (int k : cell) outline.push_back(points[k]);
+    outlines.push_back(std::move(outline));
+  }
+  return outlines;
+}
+
+Polygon hull_of(Polygon points) {
+  std::sort(points.begin(), points.end(),
+            [](Vec2 a, Vec2 b) { return a.x < b.x || (a.x == b.x && a.y < b.y); });
+  points.erase(std::unique(points.begin(), points.end()), points.end());
+  Polygon hull;
+  for (int side = 0; side < 2; ++side) {  // lower side, then upper (Andrew 1979)
+    const std::size_t base = hull.size();
+    for (Vec2 p : points) {
+      while (hull.size() >= base + 2 &&
+             cross(hull.back() - hull[hull.size() - 2], p - hull.back()) <= 0)
+        hull.pop_back();
+      hull.push_back(p);
+    }
+    if (!hull.empty()) hull.pop_back();
+    std::reverse(points.begin(), points.end());
+  }
+  return hull;
+}
+
+Polygon grown(const Polygon& convex, double clearance) {
+  require(clearance >= 0, "a clearance is not negative");
+  constexpr int kSides = 16;
+  const double reach = clearance / std::cos(std::numbers::pi / kSides);
+  Polygon points;
+  for (Vec2 p : convex)
+    for (int k = 0; k < kSides; ++k) {
+      const double turn = (2 * k + 1) * std::numbers::pi / kSides;  // flat sides to left, right, up
+      points.push_back(p + reach * Vec2{std::cos(turn), std::sin(turn)});
+    }
+  return hull_of(std::move(points));
+}
+
+}  // namespace nook
