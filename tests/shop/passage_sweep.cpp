@@ -110,7 +110,7 @@ bool lies_in_opening(double a, double b, double p, double q) {
 }
 
 double longest_swing(double from, double to, double width) {
-  constexpr int kAngles = 100000;
+  constexpr int kAngles = 20000;
   double longest = 1e300;
   for (int i = 1; i < kAngles; ++i) {
     // Its outer long side runs from (x, 0) on the one outer wall to (to, y) on the other.
@@ -137,6 +137,24 @@ double shortest_raised(double length, double deep, double height) {
     if (length * s + deep * c <= height) shortest = std::min(shortest, length * c + deep * s);
   }
   return shortest;
+}
+
+bool some_raise_passes(const HallTurn& turn, const Box& box) {
+  constexpr int kRaises = 2000;
+  for (const auto& [deep, wide] :
+       {std::pair{box.width, box.thickness}, {box.thickness, box.width}}) {
+    const double narrow = std::min(turn.from.mm, turn.to.mm),
+                 broad = std::max(turn.from.mm, turn.to.mm);
+    const double swing = longest_swing(turn.from.mm, turn.to.mm, wide);
+    for (int i = 0; i <= kRaises; ++i) {
+      const double s = std::sin(kQuarter * i / kRaises), c = std::cos(kQuarter * i / kRaises);
+      if (box.length * s + deep * c > turn.height.mm) continue;
+      const double plan = box.length * c + deep * s;
+      if (wide <= narrow && plan <= std::max(swing, broad)) return true;
+      if (plan <= narrow && wide <= broad) return true;
+    }
+  }
+  return false;
 }
 
 }  // namespace nook::sweep

@@ -1,6 +1,9 @@
 // Slow, independent looks at openings and turns: everything tried, nothing solved.
 #pragma once
 
+#include "room/survey.h"
+#include "shop/box.h"
+
 namespace nook::sweep {
 
 /// Whether a rectangle p by q lies in one a by b at any of many angles.
@@ -16,5 +19,8 @@ bool gets_round(double from, double to, double p, double q);
 
 /// The least plan length of a stick under a height, over a sweep of the raise.
 double shortest_raised(double length, double deep, double height);
+
+/// Whether a box passes a turn at some raise from level to upright, on edge or flat.
+bool some_raise_passes(const HallTurn& turn, const Box& box);
 
 }  // namespace nook::sweep

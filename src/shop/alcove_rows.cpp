@@ -1,0 +1,143 @@
+// Side walls and edges sampled at the same rows.
+#include "shop/alcove_rows.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace nook {
+namespace {
+
+constexpr double kTall = 100;  // mm; what is taller is looked at at several heights. Chosen
+constexpr int kLevels = 5;     // of those. Chosen
+constexpr double kNone = std::numeric_limits<double>::infinity();
+
+int level_of(double z, const std::vector<double>& heights) {
+  int best = 0;
+  for (int k = 1; k < static_cast<int>(heights.size()); ++k)
+    if (std::abs(heights[k] - z) < std::abs(heights[best] - z)) best = k;
+  return best;
+}
+
+PieceRow& row_at(PieceRows& piece, int level, int row) {
+  for (PieceRow& known : piece.rows)
+    if (known.level == level && known.row == row) return known;
+  piece.rows.push_back({level, row});
+  return piece.rows.back();
+}
+
+Vec3 wall_from_room(const WallShape& back, Vec3 p) {
+  const Vec2 q = back.wall_from_room({p.x, p.y});
+  return {q.x, q.y, p.z};
+}
+
+void take_bounds(PieceRows& piece, Vec3 p) {
+  piece.low = {std::min(piece.low.x, p.x), std::min(piece.low.y, p.y), std::min(piece.low.z, p.z)};
+  piece.high = {std::max(piece.high.x, p.x), std::max(piece.high.y, p.y),
+                std::max(piece.high.z, p.z)};
+}
+
+void take_point(PieceRows& piece, Vec3 p) {
+  PieceRow& row =
+      row_at(piece, level_of(p.z, piece.heights), static_cast<int>(std::lround(p.y / kRowStep)));
+  row.low = std::min(row.low, p.x), row.high = std::max(row.high, p.x);
+}
+
+// Points along every edge of a prism, no further apart than half a row.
+template <typename Take>
+void along_edges(const CarriedPiece& piece, const Take& take) {
+  const std::vector<Vec3> corners = corners_of(piece);
+  const size_t n = piece.outline.size();
+  const auto edge = [&](Vec3 from, Vec3 to) {
+    const int steps = std::max(1, static_cast<int>(std::ceil(norm(to - from) / (0.5 * kRowStep))));
+    for (int i = 0; i <= steps; ++i) take(from + (static_cast<double>(i) / steps) * (to - from));
+  };
+  for (size_t i = 0; i < n; ++i) {
+    edge(corners[i], corners[(i + 1) % n]);
+    edge(corners[n + i], corners[n + (i + 1) % n]);
+    edge(corners[i], corners[n + i]);
+  }
+}
+
+}  // namespace
+
+double side_at(const RoomShape& room, int back, int side, Vec2 at) {
+  const WallShape& rear = room.walls[back];
+  const WallShape& wall = room.walls[side];
+  const Vec2 start = rear.wall_from_room(wall.start);
+  const double along_o = dot(wall.along, rear.out), out_o = dot(wall.out, rear.out);
+  const double along_a = dot(wall.along, rear.along), out_a = dot(wall.out, rear.along);
+  double t = (at.x - start.y) / along_o, off = 0;
+  for (int round = 0; round < 3; ++round) {  // out_at hardly changes along the wall
+    off = wall.out_at(t, at.y);
+    t = (at.x - start.y - off * out_o) / along_o;
+  }
+  return start.x + t * along_a + off * out_a;
+}
+
+double alcove_depth(const RoomShape& room, int back) {
+  double depth = kNone;
+  for (const int side : {back - 1, back + 1}) {
+    const WallShape& wall = room.walls[side];
+    const auto out_of_back = [&](double along) {
+      return room.walls[back].wall_from_room(wall.room_from_wall(along, 0)).y;
+    };
+    depth = std::min(depth, std::max(out_of_back(0), out_of_back(wall.length)));
+  }
+  return depth;
+}
+
+SideWalls side_walls(const RoomShape& room, int back, const std::vector<double>& heights) {
+  SideWalls walls;
+  walls.rows = static_cast<int>(alcove_depth(room, back) / kRowStep) + 1;
+  for (const double z : heights)
+    for (int row = 0; row < walls.rows; ++row) {
+      walls.left.push_back(side_at(room, back, back - 1, {row * kRowStep, z}));
+      walls.right.push_back(side_at(room, back, back + 1, {row * kRowStep, z}));
+    }
+  return walls;
+}
+
+PieceRows piece_rows(const Stance& stance, const WallShape& back) {
+  PieceRows piece{{}, {}, {kNone, kNone, kNone}, {-kNone, -kNone, -kNone}};
+  for (const Vec3 p : stance.corners) take_bounds(piece, wall_from_room(back, p));
+  const double tall = piece.high.z - piece.low.z;
+  const int levels = tall > kTall ? kLevels : 2;
+  for (int k = 0; k < levels; ++k) piece.heights.push_back(piece.low.z + tall * k / (levels - 1));
+  for (const CarriedPiece& one : stance.pieces)
+    along_edges(one, [&](Vec3 p) { take_point(piece, wall_from_room(back, p)); });
+  return piece;
+}
+
+PieceRows cut_to(PieceRows piece, const SideWalls& walls) {
+  for (PieceRow& row : piece.rows) {
+    if (row.row >= walls.rows) continue;
+    row.low = std::max(row.low, walls.left_at(row.level, row.row));
+    row.high = std::min(row.high, walls.right_at(row.level, row.row));
+  }
+  return piece;
+}
+
+double widest_row(const PieceRows& piece) {
+  double widest = 0;
+  for (const PieceRow& row : piece.rows) widest = std::max(widest, row.high - row.low);
+  return widest;
+}
+
+double air_beside(const PieceRows& piece, const SideWalls& walls, int shift) {
+  double left = kNone, right = kNone;
+  for (const PieceRow& row : piece.rows) {
+    if (row.row + shift >= walls.rows) continue;
+    left = std::min(left, row.low - walls.left_at(row.level, row.row + shift));
+    right = std::min(right, walls.right_at(row.level, row.row + shift) - row.high);
+  }
+  return left + right;
+}
+
+double sliding_air(const PieceRows& piece, const SideWalls& walls) {
+  double least = kNone;
+  for (int shift = 1; shift < walls.rows; ++shift)
+    least = std::min(least, air_beside(piece, walls, shift));
+  return least;
+}
+
+}  // namespace nook
