@@ -1,7 +1,7 @@
 # What the two scripts need from Debian 12: `need NAME...` installs what is not there yet.
 
 for_program='cmake ninja-build g++ libfmt-dev libtomlplusplus-dev libeigen3-dev libcgal-dev
-  libcli11-dev nlohmann-json3-dev libexpected-dev'
+  libcli11-dev nlohmann-json3-dev libexpected-dev pkg-config libcairo2-dev'
 for_tests='catch2 ccache clang clang-format clang-tidy git python3 python3-jsonschema'
 
 missing_of() {
