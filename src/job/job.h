@@ -5,8 +5,8 @@
 #include <optional>
 #include <string>
 #include <string_view>
-#include <vector>
 #include <tl/expected.hpp>
+#include <vector>
 
 #include "base/diagnostic.h"
 #include "design/as_cut.h"
@@ -20,16 +20,16 @@ struct Faults {
   struct Text {
     std::string file, text;
   };
-  Diagnostics faults;            // sorted
+  Diagnostics faults;  // sorted
   std::vector<Text> texts;
 };
 
 struct Job {
-  std::string folder;            // as named by the user
+  std::string folder;  // as named by the user
   Survey survey;
   std::optional<Design> design;
   std::optional<PiecesAsCut> pieces;
-  int origin_corner = 0;         // of the survey: the design's corner
+  int origin_corner = 0;  // of the survey: the design's corner
 };
 
 /// Reads a job folder; room.toml must be there, the other two may be missing. All faults at once.

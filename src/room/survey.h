@@ -31,6 +31,7 @@ struct Reading {
   Length smallest_mark;       // the smallest mark read
   bool burned = false;        // taken from a burned mark of the tape
   Face on = Face::wall;
+  bool on_said = false;        // the file says which face
   bool struck = false;        // left out by the person; stays in the file and keeps its id
   std::string given;          // as typed
   std::string note;
@@ -56,6 +57,7 @@ struct Tape {
 };
 struct SpiritLevel {
   Length length = inches(48);
+  bool length_said = false;      // the file says how long it is
   double slope_error = 0.5e-3;   // mm per mm
 };
 enum class LevelLine { laser, level, water };
@@ -197,7 +199,7 @@ struct AngleReading {
   Length blade;
   Height height;
   bool struck = false;
-  std::string given, id;
+  std::string given, note, id;
   Place place;
 };
 /// Mud built up in a corner, fading out over `reach` (linear from `proud` at the corner to 0).

@@ -1,0 +1,87 @@
+// One file being read: its text, its units, the faults found so far, and the readers of single
+// values.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "base/diagnostic.h"
+#include "base/length.h"
+#include "base/notation.h"
+#include "job/node.h"
+
+namespace nook {
+
+/// Which lengths make sense.
+enum class Range { any, not_negative, positive };
+
+/// What a person said about a reading beside its figure.
+struct Remarks {
+  std::optional<Length> sd;
+  std::string note;
+  bool struck = false;
+  std::string on;  // empty = not said
+};
+
+class Source {
+ public:
+  Source(std::string_view text, std::string file) : text_(text), file_(std::move(file)) {}
+
+  // Faults
+  // -----------------------------------------------------------------------------------------
+  void fault(Place place, std::string what, std::string code, std::string help = "");
+  /// How many values have gone wrong so far: what was read while it grew is not sound.
+  std::size_t troubles() const { return troubles_; }
+  bool sound_since(std::size_t troubles) const { return troubles_ == troubles; }
+  /// The faults, sorted; none when the file is sound.
+  Diagnostics faults() &&;
+  /// The place of `width` characters from `at` on inside a text value.
+  Place within(const Node& value, int at, int width) const;
+  /// "expected X; found Y" at a value.
+  void wrong_type(const Node& value, std::string_view name, std::string_view expected);
+
+  // Units
+  // ------------------------------------------------------------------------------------------
+  /// Reads `units`; a wrong one makes bare numbers unreadable without a fault of their own.
+  void read_units(const Node* value);
+  Unit units() const { return units_.value_or(Unit::inch); }
+  Length read_to = inches(1.0 / 16);
+
+  // Single values; `name` is what messages call them. Nothing where there was a fault
+  // --------------
+  std::optional<std::string> text(const Node& value, std::string_view name);
+  std::optional<bool> flag(const Node& value, std::string_view name);
+  std::optional<int> whole(const Node& value, std::string_view name);
+  std::optional<double> plain_number(const Node& value, std::string_view name);
+  std::optional<Notation> notation(const Node& value, std::string_view name, Range range);
+  /// A length; also as a table { is, note }.
+  std::optional<Length> length(const Node& value, std::string_view name, Range range);
+  std::optional<double> slope(const Node& value, std::string_view name);
+  std::optional<double> load(const Node& value, std::string_view name);
+  std::optional<double> density(const Node& value, std::string_view name);
+  std::optional<Angle> angle(const Node& value, std::string_view name);
+  /// The index of a text among `words`; a fault with the nearest one where it is none.
+  std::optional<int> word(const Node& value, std::string_view name,
+                          const std::vector<std::string_view>& words);
+  /// A list of `least` to `most` values; null where it is none.
+  const std::vector<Node>* list(const Node& value, std::string_view name, std::size_t least = 0,
+                                std::size_t most = SIZE_MAX);
+
+  const std::string& file() const { return file_; }
+
+ private:
+  template <class T, class Read>
+  std::optional<T> quantity(const Node& value, std::string_view name, Read read);
+  void fault_in(const Node& value, const NotationFault& fault);
+  std::optional<Notation> bare(const Node& value, std::string_view name);
+
+  std::string_view text_;
+  std::string file_;
+  std::optional<Unit> units_ = Unit::inch;
+  Diagnostics faults_;
+  std::size_t troubles_ = 0;
+};
+
+}  // namespace nook
