@@ -1,0 +1,227 @@
+// Blocks set one below the other until a page is full.
+#include "sheet/pages.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <numeric>
+
+#include "base/invariant.h"
+#include "sheet/table_widths.h"
+#include "sheet/text_width.h"
+
+namespace nook {
+namespace {
+
+constexpr double kMargin = 15, kFooter = 8;  // mm. Chosen
+constexpr double kBody = 4;                  // mm of the em: 11 points
+constexpr double kLeading = 1.3;             // lines are 1.3 ems apart
+constexpr double kLeastFigure = 60;          // mm of height below which a figure goes over the page
+
+// What is being set: pages so far, and where the next line goes.
+class Setter {
+ public:
+  Setter(const Sheet& sheet, double body)
+      : sheet_(sheet), paper_(size_of(sheet.paper)), body_(body) {}
+
+  void section(const SheetSection& section) {
+    if (pages_.empty() || section.one_page) new_page();
+    words(section.heading, 1.35 * body_, true, 0, 3 * body_);
+    gap(0.4);
+    for (const SheetBlock& block : section.blocks)
+      std::visit([&](const auto& form) { put(form); }, block);
+    gap(1);
+  }
+  void title(const std::string& text) {
+    new_page();
+    words(text, 1.7 * body_, true, 0, 0);
+    gap(0.6);
+  }
+  std::vector<Drawing> pages() && { return std::move(pages_); }
+  /// How far down the last page is filled, mm from its top.
+  double filled() const { return paper_.y - y_; }
+  double room() const { return y_ - kMargin - kFooter; }
+  /// The height figures may take; 0 = whatever is left of a page.
+  double figure_height = 0;
+
+ private:
+  double width() const { return paper_.x - 2 * kMargin; }
+
+  void new_page() {
+    Drawing page;
+    page.name = sheet_.name;
+    page.title = sheet_.title;
+    page.extent = {{0, 0}, paper_};
+    pages_.push_back(std::move(page));
+    y_ = paper_.y - kMargin;
+  }
+  void gap(double ems) { y_ -= ems * body_; }
+  void need(double height) {
+    if (room() < height) new_page();
+  }
+  void line(double x, const std::string& text, double size, bool bold) {
+    pages_.back().add("words", Text{{kMargin + x, y_}, text, size, Align::start, 0, bold});
+  }
+  // Lines from x to the right margin; `keep` mm must be free below the first, else a new page.
+  void words(const std::string& text, double size, bool bold, double x, double keep) {
+    const std::vector<std::string> lines = lines_within(text, size, width() - x, bold);
+    need(kLeading * size * lines.size() + keep);
+    for (const std::string& one : lines) {
+      need(kLeading * size);
+      y_ -= kLeading * size / 2;
+      line(x, one, size, bold);
+      y_ -= kLeading * size / 2;
+    }
+  }
+
+  void put(const SheetWords& block) {
+    words(block.words, body_, block.strong, 0, 0);
+    gap(0.5);
+  }
+  void put(const SheetList& list) {
+    const double indent = (list.numbered ? 2.2 : 1.2) * body_;
+    for (std::size_t i = 0; i < list.items.size(); ++i) {
+      const std::vector<std::string> lines = lines_within(list.items[i], body_, width() - indent);
+      need(kLeading * body_ * std::min<std::size_t>(lines.size(), 3));
+      const std::string mark = list.numbered ? fmt::format("{}.", i + 1) : "\xE2\x80\xA2";
+      const double top = y_;
+      y_ -= kLeading * body_ / 2;
+      line(0, mark, body_, false);
+      y_ = top;
+      words(list.items[i], body_, false, indent, 0);
+      gap(0.25);
+    }
+    gap(0.4);
+  }
+
+  void put(const SheetTable& table) {
+    const std::vector<double> columns = column_widths(table, body_, width());
+    if (!table.caption.empty()) words(table.caption, body_, true, 0, 4 * kLeading * body_);
+    row(table.heads, columns, true);
+    for (const std::vector<std::string>& cells : table.rows) {
+      if (room() < height_of(cells, columns)) {
+        new_page();
+        row(table.heads, columns, true);
+      }
+      row(cells, columns, false);
+    }
+    gap(0.7);
+  }
+  double height_of(const std::vector<std::string>& cells,
+                   const std::vector<double>& columns) const {
+    std::size_t most = 1;
+    for (std::size_t c = 0; c < cells.size(); ++c)
+      most =
+          std::max(most, lines_within(cells[c], body_, columns[c] - kCellGap * body_, true).size());
+    return kLeading * body_ * most + 0.3 * body_;
+  }
+  void row(const std::vector<std::string>& cells, const std::vector<double>& columns, bool head) {
+    const double height = height_of(cells, columns), top = y_;
+    double x = 0;
+    for (std::size_t c = 0; c < cells.size(); x += columns[c++]) {
+      y_ = top - 0.15 * body_;
+      for (const std::string& one :
+           lines_within(cells[c], body_, columns[c] - kCellGap * body_, head || c == 0)) {
+        y_ -= kLeading * body_ / 2;
+        line(x, one, body_, head || c == 0);
+        y_ -= kLeading * body_ / 2;
+      }
+    }
+    y_ = top - height;
+    pages_.back().add("rules", Polyline{{{kMargin, y_}, {paper_.x - kMargin, y_}},
+                                        false,
+                                        head ? Line::normal : Line::thin});
+  }
+
+  void put(const SheetFigure& figure) {
+    const double caption = 2 * kLeading * body_;
+    const double most = figure_height > 0 ? figure_height : paper_.y - 2 * kMargin - kFooter - 40;
+    Drawing drawing = figure.draw({width(), most, std::max(body_, 4.0)});
+    const double high = drawing.extent.height() * drawing.scale;
+    if (room() < high + caption) {
+      if (figure_height <= 0 && room() > kLeastFigure + caption)
+        drawing = figure.draw({width(), room() - caption, std::max(body_, 4.0)});
+      if (room() < drawing.extent.height() * drawing.scale + caption) new_page();
+    }
+    place(drawing);
+    words(drawing.title, 0.9 * body_, false, 0, 0);
+    gap(0.6);
+  }
+  void place(const Drawing& drawing) {
+    const double wide = drawing.extent.width() * drawing.scale;
+    const double high = drawing.extent.height() * drawing.scale;
+    const Vec2 corner{kMargin + (width() - wide) / 2, y_ - high};
+    append(pages_.back(), drawing, corner - drawing.scale * drawing.extent.low, drawing.scale);
+    y_ -= high + 0.3 * body_;
+  }
+
+  const Sheet& sheet_;
+  Vec2 paper_;
+  double body_, y_ = 0;
+  std::vector<Drawing> pages_;
+};
+
+// One side of paper: the biggest type that leaves its figure a fair height.
+std::vector<Drawing> one_page(const Sheet& sheet, const SheetSection& section) {
+  SheetSection bare = section;
+  std::erase_if(bare.blocks,
+                [](const SheetBlock& b) { return std::holds_alternative<SheetFigure>(b); });
+  const auto figures = static_cast<double>(section.blocks.size() - bare.blocks.size());
+  for (double body : {7.0, 6.0, 5.5, 5.0, 4.5, 4.0, 3.5, 3.0}) {
+    Setter trial(sheet, body);
+    trial.section(bare);
+    const double room = trial.room();
+    if (std::move(trial).pages().size() > 1) continue;
+    const double each = figures > 0 ? (room - 4 * body) / figures - 3 * body : 0;
+    if (figures > 0 && each < 80 && body > 4) continue;
+    Setter setter(sheet, body);
+    setter.figure_height = std::max(each, 30.0);
+    setter.section(section);
+    std::vector<Drawing> pages = std::move(setter).pages();
+    if (pages.size() == 1) return pages;
+  }
+  Setter small(sheet, 3);
+  small.section(section);
+  return std::move(small).pages();
+}
+
+void number(std::vector<Drawing>& pages, const Sheet& sheet) {
+  const Vec2 paper = size_of(sheet.paper);
+  for (std::size_t i = 0; i < pages.size(); ++i)
+    pages[i].add("footer", Text{{paper.x / 2, kMargin - 3},
+                                fmt::format("{} - {} of {}", sheet.title, i + 1, pages.size()),
+                                3,
+                                Align::middle,
+                                0,
+                                false});
+}
+
+}  // namespace
+
+Vec2 size_of(PaperSize paper) {
+  return paper == PaperSize::letter ? Vec2{215.9, 279.4} : Vec2{210, 297};
+}
+
+std::vector<Drawing> pages_of(const Sheet& sheet) {
+  std::vector<Drawing> pages;
+  const auto take = [&](std::vector<Drawing> more) {
+    std::move(more.begin(), more.end(), std::back_inserter(pages));
+  };
+  auto section = sheet.sections.begin();
+  bool titled = false;
+  while (section != sheet.sections.end()) {
+    if (section->one_page) {
+      take(one_page(sheet, *section++));
+      continue;
+    }
+    Setter setter(sheet, kBody);
+    if (!titled) setter.title(sheet.title);
+    titled = true;
+    while (section != sheet.sections.end() && !section->one_page) setter.section(*section++);
+    take(std::move(setter).pages());
+  }
+  number(pages, sheet);
+  return pages;
+}
+
+}  // namespace nook

@@ -1,0 +1,271 @@
+// Walls from above, and the square room they are not.
+#include "sheet/plan.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+#include "sheet/dimension.h"
+#include "sheet/label.h"
+
+namespace nook {
+namespace {
+
+constexpr double kBehind = 90;         // mm of wall drawn behind its surface. Chosen
+constexpr double kHeightShown = 1000;  // mm: the height at which the walls are cut. Chosen
+constexpr int kStations = 24;
+
+// Page from room: the wall one faces (the middle one of three, else the first) lies at the top.
+struct Above {
+  Vec2 right, up;
+
+  explicit Above(const RoomShape& room) {
+    const WallShape& faced = room.walls[room.walls.size() >= 3 ? 1 : 0];
+    up = -faced.out;
+    right = left_of(faced.out);
+  }
+  Vec2 operator()(Vec2 p) const { return {dot(p, right), dot(p, up)}; }
+  Vec2 operator()(Vec3 p) const { return (*this)(Vec2{p.x, p.y}); }
+};
+
+// One wall's surface from its near to its far end, in plan.
+std::vector<Vec2> surface_of(const RoomShape& room, int wall) {
+  const FacedWall faced(room, wall);
+  const Vec2 ends = faced.ends_at(kHeightShown);
+  std::vector<Vec2> points;
+  for (int i = 0; i <= kStations; ++i) {
+    const Vec3 p = room.walls[wall].point(ends.x + (ends.y - ends.x) * i / kStations, kHeightShown);
+    points.push_back({p.x, p.y});
+  }
+  return points;
+}
+
+// The spot behind both walls of a corner.
+Vec2 behind_corner(const RoomShape& room, int k) {
+  return room.corner_at(k, kHeightShown) - kBehind * (room.walls[k].out + room.walls[k + 1].out);
+}
+
+void draw_walls(Draft& draft, const RoomShape& room, const Above& above) {
+  for (std::size_t k = 0; k < room.walls.size(); ++k) {
+    std::vector<Vec2> surface;
+    for (Vec2 p : surface_of(room, static_cast<int>(k))) surface.push_back(above(p));
+    Polygon band = surface;
+    const Vec2 back = -kBehind * above(room.walls[k].out);
+    const bool corner_too = k > 0 && k + 1 < room.walls.size();
+    band.push_back(corner_too ? above(behind_corner(room, static_cast<int>(k)))
+                              : surface.back() + back);
+    for (auto p = surface.rbegin() + 1; p + 1 < surface.rend(); ++p) band.push_back(*p + back);
+    const bool corner = room.walls.size() > 1;
+    band.push_back(corner ? above(behind_corner(room, k ? static_cast<int>(k) - 1 : 0))
+                          : surface.front() + back);
+    draft.drawing.add("walls", Patch{{band, {}}, Paint::wall, Line::none});
+    hatch(draft, "walls", {band, {}}, 45, 2);
+    draft.drawing.add("walls", Polyline{surface, false, Line::heavy}, room.walls[k].name + " wall");
+  }
+}
+
+bool level(const Frame& frame) {
+  return std::abs(frame.w.z) > 0.999;
+}
+
+Region seen_from_above(const Above& above, const Piece& piece, const Frame& frame) {
+  if (!level(frame)) {
+    std::vector<Vec2> points;
+    for (Vec3 p : solid_of(piece, frame)) points.push_back(above(p));
+    return {hull_of(std::move(points)), {}};
+  }
+  Region region;
+  for (Vec2 p : piece.drawn->outline)
+    region.outline.push_back(above(frame.room_from_piece({p.x, p.y, 0})));
+  return region;
+}
+
+// Level pieces hang over what is below: dashed, without a ground.
+void draw_pieces(Draft& draft, const Scene& scene, const Above& above, std::vector<Label>& labels) {
+  std::string last;
+  for (std::size_t i = 0; i < scene.pieces.size(); ++i) {
+    const Piece& piece = scene.pieces[i];
+    const Region region = seen_from_above(above, piece, scene.frames[i]);
+    if (level(scene.frames[i]))
+      draft.drawing.add("pieces above", Polyline{region.outline, true, Line::dashed}, piece.name);
+    else
+      draft.drawing.add("pieces", Patch{region, Paint::wood, Line::normal}, piece.name);
+    if (piece.drawn->name == last) continue;  // one label for all copies
+    last = piece.drawn->name;
+    Extent box;
+    for (Vec2 p : region.outline) box.take_in(p);
+    labels.push_back({last, 0.5 * (box.low + box.high), 0, false, 0, "label " + last});
+  }
+}
+
+void draw_obstacles(Draft& draft, const Scene& scene, const Above& above,
+                    std::vector<Label>& labels) {
+  for (std::size_t k = 0; k < scene.survey.walls.size(); ++k) {
+    const WallShape& shape = scene.room.walls[k];
+    for (const Obstacle& o : scene.survey.walls[k].obstacles) {
+      Polygon box;
+      const double z = (o.height[0].value.mm + o.height[1].value.mm) / 2;
+      const double a = scene.room.base_along(static_cast<int>(k), o.along[0].mm, z, o.from_right);
+      const double b = scene.room.base_along(static_cast<int>(k), o.along[1].mm, z, o.from_right);
+      for (Vec2 p :
+           {Vec2{a, o.out[0].mm}, Vec2{b, o.out[0].mm}, Vec2{b, o.out[1].mm}, Vec2{a, o.out[1].mm}})
+        box.push_back(above(shape.room_from_wall(p.x, p.y)));
+      draft.drawing.add("obstacles", Patch{{box, {}}, Paint::shade, Line::normal}, o.name);
+      labels.push_back({o.name, 0.5 * (box[0] + box[2]), 0, false, 0, "label " + o.name});
+    }
+  }
+}
+
+std::string wall_words(const Scene& scene, std::size_t wall) {
+  const WallReport& report = scene.report.walls[wall];
+  std::string words = report.name + " wall";
+  if (report.length_mm)
+    words += " " + with_unit(millimetres(report.length_mm->value), scene.rounding);
+  return words;
+}
+
+void label_walls(const Scene& scene, const Above& above, std::vector<Label>& labels) {
+  for (std::size_t k = 0; k < scene.report.walls.size(); ++k) {
+    const WallShape& wall = scene.room.walls[k];
+    const Vec2 behind = wall.room_from_wall(0.6 * wall.length, -kBehind);
+    labels.push_back({wall_words(scene, k), above(behind), 0, true, 0, "label " + wall.name});
+  }
+  for (std::size_t k = 0; k < scene.report.corners.size(); ++k)
+    labels.push_back({out_of_square(scene.report.corners[k].angle_deg.value, scene.rounding),
+                      above(behind_corner(scene.room, static_cast<int>(k))), 0, true, 0,
+                      "corner " + std::to_string(k)});
+}
+
+Extent real_extent(const RoomShape& room, const Above& above) {
+  Extent box;
+  for (std::size_t k = 0; k < room.walls.size(); ++k)
+    for (Vec2 p : surface_of(room, static_cast<int>(k))) box.take_in(above(p));
+  return box.grown(kBehind);
+}
+
+// The interior angle that walls k and k + 1 make, less a right angle, in degrees.
+double error_of(const RoomShape& room, std::size_t k) {
+  const Vec2 a = k == 0 ? room.walls[k].along : -room.walls[k].along;
+  return std::acos(std::clamp(dot(a, room.walls[k + 1].along), -1.0, 1.0)) * 180 /
+             std::numbers::pi -
+         90;
+}
+
+Vec2 turned(Vec2 v, double by_deg) {
+  const double a = by_deg * std::numbers::pi / 180;
+  return {v.x * std::cos(a) - v.y * std::sin(a), v.x * std::sin(a) + v.y * std::cos(a)};
+}
+
+// The room with every corner's error times `factor` (0: the square room), walls turned about
+// their corners from the first wall on.
+RoomShape with_errors(const RoomShape& room, double factor) {
+  RoomShape large = room;
+  for (std::size_t k = 0; k + 1 < room.walls.size(); ++k) {
+    const WallShape& before = large.walls[k];
+    const Vec2 from = k == 0 ? before.along : -before.along;
+    WallShape& next = large.walls[k + 1];
+    next.start = k == 0 ? before.start : before.start + before.length * before.along;
+    const double sense = cross(from, before.out) > 0 ? 1 : -1;
+    next.along = turned(from, sense * (90 + factor * error_of(room, k)));
+    next.out = dot(left_of(next.along), from) > 0 ? left_of(next.along) : -left_of(next.along);
+  }
+  return large;
+}
+
+double stray_at(const RoomShape& room, std::size_t wall, double a) {
+  return room.walls[wall].out_at(a, kHeightShown) - room.walls[wall].out_at(0, kHeightShown);
+}
+
+std::vector<Vec2> strayed(const RoomShape& room, const RoomShape& large, std::size_t k, double by) {
+  std::vector<Vec2> points;
+  for (int i = 0; i <= kStations; ++i) {
+    const double a = room.walls[k].length * i / kStations;
+    points.push_back(large.walls[k].room_from_wall(a, by * stray_at(room, k, a)));
+  }
+  return points;
+}
+
+}  // namespace
+
+std::string out_of_square(double angle_deg, const Rounding& rounding) {
+  // As with a 3-4-5: a side of 3 ft or 900 mm, and how far its end is off the square line.
+  const Length side = rounding.unit == Unit::inch ? inches(36) : millimetres(900);
+  const Length off = side * std::abs(std::tan((angle_deg - 90) * std::numbers::pi / 180));
+  if (off < rounding.step / 2) return "square";
+  return fmt::format("{} {} in {}", angle_deg > 90 ? "open" : "closed", with_unit(off, rounding),
+                     with_unit(side, rounding));
+}
+
+int factor_made_large(const RoomShape& room) {
+  int best = 1;
+  for (int factor : {2, 5, 10, 20, 50}) {
+    for (std::size_t k = 0; k + 1 < room.walls.size(); ++k)
+      if (factor * std::abs(error_of(room, k)) > 15) return best;
+    for (std::size_t k = 0; k < room.walls.size(); ++k)
+      for (int i = 0; i <= kStations; ++i)
+        if (factor * std::abs(stray_at(room, k, room.walls[k].length * i / kStations)) >
+            room.walls[k].length / 10)
+          return best;
+    best = factor;
+  }
+  return best;
+}
+
+Drawing plan(const Scene& scene, const Canvas& canvas) {
+  const Above above(scene.room);
+  const Extent real = real_extent(scene.room, above);
+  Draft draft = drafted(canvas, scene.rounding, real, {4, 10 * canvas.text});
+  draft.drawing.name = "plan";
+  draft.drawing.title = "The room from above";
+  draft.drawing.description = fmt::format(
+      "Plan of {}, true to scale, the wall one faces at the top. Dashed: what hangs above.",
+      scene.survey.title);
+  std::vector<Label> labels;
+  draw_walls(draft, scene.room, above);
+  label_walls(scene, above, labels);
+  draw_obstacles(draft, scene, above, labels);
+  draw_pieces(draft, scene, above, labels);
+  place_labels(draft, labels, {}, real);
+  return finished(std::move(draft));
+}
+
+Drawing plan_made_large(const Scene& scene, const Canvas& canvas) {
+  const int factor = factor_made_large(scene.room);
+  const RoomShape large = with_errors(scene.room, factor), square = with_errors(scene.room, 0);
+  const Above above(large);
+  std::vector<std::vector<Vec2>> walls, ideal;
+  Extent real;
+  for (std::size_t k = 0; k < large.walls.size(); ++k) {
+    for (Vec2& p : walls.emplace_back(strayed(scene.room, large, k, factor)))
+      real.take_in(p = above(p));
+    for (Vec2& p : ideal.emplace_back(strayed(scene.room, square, k, 0)))
+      real.take_in(p = above(p));
+  }
+  Draft draft = drafted(canvas, scene.rounding, real, {4, 8 * canvas.text});
+  draft.drawing.name = "plan-made-large";
+  draft.drawing.title =
+      fmt::format("Out of square and out of flat, {} times as much as it is", factor);
+  draft.drawing.description =
+      "Heavy lines: the walls with their errors made large. Dashed lines: a square room.";
+  std::vector<Label> labels{{fmt::format("errors {} times", factor),
+                             {(real.low.x + real.high.x) / 2, real.low.y},
+                             0,
+                             true,
+                             0,
+                             "factor"}};
+  for (std::size_t k = 0; k < walls.size(); ++k) {
+    draft.drawing.add("square room", Polyline{ideal[k], false, Line::dashed});
+    draft.drawing.add("walls", Polyline{walls[k], false, Line::heavy},
+                      large.walls[k].name + " wall");
+    labels.push_back({large.walls[k].name, walls[k][kStations / 2], 1, false, 0, ""});
+  }
+  for (std::size_t k = 0; k < scene.report.corners.size(); ++k)
+    labels.push_back({out_of_square(scene.report.corners[k].angle_deg.value, scene.rounding),
+                      above(large.walls[k + 1].start), 2, true, 0, "corner " + std::to_string(k)});
+  place_labels(draft, labels, {}, real);
+  return finished(std::move(draft));
+}
+
+}  // namespace nook
