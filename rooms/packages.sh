@@ -1,8 +1,9 @@
 # What the two scripts need from Debian 12: `need NAME...` installs what is not there yet.
 
 for_program='cmake ninja-build g++ libfmt-dev libtomlplusplus-dev libeigen3-dev libcgal-dev
-  libcli11-dev nlohmann-json3-dev libexpected-dev pkg-config libcairo2-dev'
-for_tests='catch2 ccache clang clang-format clang-tidy git python3 python3-jsonschema'
+  libcli11-dev nlohmann-json3-dev libexpected-dev pkg-config libcairo2-dev fonts-dejavu-core'
+for_tests='catch2 ccache clang clang-format clang-tidy git python3 python3-jsonschema
+  chromium libxml2-utils poppler-utils python3-ezdxf'
 
 missing_of() {
   for name; do
