@@ -1,0 +1,15 @@
+// The way in as a JSON answer.
+#pragma once
+
+#include <string>
+
+#include "sheet/answer.h"
+#include "shop/carry.h"
+
+namespace nook {
+
+/// The answer `carry`; millimetres, not rounded; null where nothing is known. `how` is in words, in
+/// the job's units.
+Json carry_json(const CarryAnswer& carry, const std::string& job);
+
+}  // namespace nook
