@@ -7,6 +7,7 @@ import math
 import sys
 import unittest
 
+import docs_test
 from program import JOBS, TOP, nookfit
 
 COMMANDS = ["check", "room", "fit", "drill"]
@@ -29,6 +30,7 @@ def accept():
                 path = kept(job, command, ending)
                 path.parent.mkdir(exist_ok=True)
                 path.write_text(said(job, command, ending), encoding="utf-8")
+    docs_test.accept()
 
 
 def difference(expected, got, where=""):
