@@ -20,6 +20,11 @@ class FieldBasis {
 
   Vec2 low() const { return inside_low_; }
   Vec2 high() const { return inside_high_; }
+  /// How many times function k crosses zero along x and along y.
+  struct Mode {
+    int x, y;
+  };
+  Mode mode(int k) const { return modes_[k]; }
   int size() const { return static_cast<int>(modes_.size()); }
   double reach() const { return reach_; }
   /// The prior sd of each weight, for a field of sd 1 mm.
@@ -30,9 +35,6 @@ class FieldBasis {
   double sum(const std::vector<double>& weights, Vec2 at) const;
 
  private:
-  struct Mode {
-    int x, y;
-  };
   void sines(Vec2 at, std::vector<double>& x, std::vector<double>& y) const;
 
   Vec2 inside_low_, inside_high_;  // where points may be

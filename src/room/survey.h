@@ -306,6 +306,7 @@ struct Survey {
   std::vector<Installed> installed;
   std::vector<Doorway> doorways;
   std::vector<HallTurn> turns;
+  std::vector<Mention> parts_named;   // every mention of a part (or "left wall") of the design
 };
 
 }  // namespace nook

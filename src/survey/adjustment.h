@@ -29,12 +29,13 @@ class Adjustment {
   const RoomReport& report() const;
   std::vector<RoomShape> draws(int count, std::uint64_t seed = 1) const;
 
-  /// The straight distance between exact marks `first` and `second` (mm from the real corner, on the
-  /// two walls of corner `corner`) at `height` above the floor; sd without reading errors.
+  /// The straight distance between exact marks `first` and `second` (mm from the real corner, on
+  /// the two walls of corner `corner`) at `height` above the floor; sd without reading errors.
   tl::expected<Measured, std::string> expected_diagonal(int corner, double first, double second,
                                                         double height) const;
   /// The straight distance between two named marks.
-  tl::expected<Measured, std::string> expected_span(const std::string& a, const std::string& b) const;
+  tl::expected<Measured, std::string> expected_span(const std::string& a,
+                                                    const std::string& b) const;
 
  private:
   std::shared_ptr<const Parts> parts_;

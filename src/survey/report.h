@@ -12,19 +12,20 @@ namespace nook {
 /// One reading after the adjustment. Signs: residual = adjusted less given.
 struct ReadingReport {
   std::string id, given;
-  double value_mm = 0, sd_mm = 0;          // sd with the tape's share
+  double value_mm = 0, sd_mm = 0;  // sd with the tape's share
   double adjusted_mm = 0, adjusted_sd_mm = 0;
   double residual_mm = 0;
   double redundancy = 0;
-  std::optional<double> w;                 // none where redundancy < 1e-6
+  std::optional<double> w;  // none where redundancy < 1e-6
   std::optional<double> smallest_slip_mm;
   bool struck = false;
   int line = 0;
+  std::optional<double> blade_mm;  // of an angle reading: its figures are mm at the blade's end
 };
 
 /// Something that the readings do not say. `blocks`: no figure of the room stands without it.
 struct Missing {
-  std::string what;                        // "nothing says how the right wall stands: take ..."
+  std::string what;  // "nothing says how the right wall stands: take ..."
   bool blocks = true;
 };
 
@@ -37,8 +38,8 @@ struct Suspect {
 };
 
 struct NextReading {
-  std::string reading;                     // what to take, in words
-  double gain = 0;                         // share of variance removed
+  std::string reading;  // what to take, in words
+  double gain = 0;      // share of variance removed
 };
 
 struct CornerReport {
@@ -47,7 +48,7 @@ struct CornerReport {
 };
 struct StudReport {
   enum class Found { edges, centre, inferred };
-  double centre_mm = 0, sd_mm = 0;         // along, from the real corner at height z_mm
+  double centre_mm = 0, sd_mm = 0;  // along, from the real corner at height z_mm
   Found found = Found::centre;
   double height_mm = 0;
 };
@@ -55,8 +56,8 @@ struct WallReport {
   std::string name;
   std::optional<Measured> length_mm;
   Measured lean_mm_per_m;
-  double hump_mm = 0;                      // largest stray from flat, signed, of the adjusted field
-  std::vector<StudReport> studs;           // filled by fasten/
+  double hump_mm = 0;             // largest stray from flat, signed, of the adjusted field
+  std::vector<StudReport> studs;  // filled by fasten/
 };
 
 struct RoomReport {
@@ -64,9 +65,9 @@ struct RoomReport {
   std::vector<WallReport> walls;
   double flatness_sd_mm = 0, flatness_reach_mm = 0;
   bool flatness_from_file = false;
-  std::vector<ReadingReport> readings;     // in file order
-  std::vector<Suspect> suspects;           // best first
-  std::vector<std::string> uncheckable;    // ids with redundancy below 0.1
+  std::vector<ReadingReport> readings;   // in file order
+  std::vector<Suspect> suspects;         // best first
+  std::vector<std::string> uncheckable;  // ids with redundancy below 0.1
   std::vector<NextReading> measure_next;
   std::vector<Missing> missing;
   double chi2 = 0, chi2_limit = 0;

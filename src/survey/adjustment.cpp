@@ -1,0 +1,79 @@
+// From readings to the room: flatness, solution, report, draws, foretold distances.
+#include "survey/adjustment.h"
+
+#include "survey/draw.h"
+#include "survey/expected.h"
+#include "survey/flatness.h"
+#include "survey/missing.h"
+#include "survey/parts.h"
+#include "survey/room_report.h"
+
+namespace nook {
+namespace {
+
+constexpr double kFirstFlatness = 2;  // mm, before the readings choose. Chosen
+
+// The state with its walls' weights scaled to another flatness, so that the walls stay as they are.
+State with_flatness(const RoomModel& model, State state, double from, double to) {
+  const int walls_end = model.surfaces[model.floor_field()].first;
+  for (int k = 0; k < walls_end; ++k) state.weights[k] *= from / to;
+  return state;
+}
+
+Solution solved(RoomModel& model) {
+  Solution solution = solve(model, rows_in_use(model), first_state(model));
+  if (model.survey->flatness.sd || model.walls() == 0) return solution;
+  const double sd = likeliest_flatness(model, solution);
+  if (sd == kFirstFlatness) return solution;
+  set_flatness(model, sd);
+  State start = with_flatness(model, std::move(solution.state), kFirstFlatness, sd);
+  return solve(model, std::move(solution.rows), std::move(start));
+}
+
+}  // namespace
+
+Adjustment::Adjustment(std::shared_ptr<const Parts> parts) : parts_(std::move(parts)) {}
+
+bool Adjustment::complete() const {
+  return parts_->complete;
+}
+const RoomShape& Adjustment::room() const {
+  return parts_->room;
+}
+const RoomReport& Adjustment::report() const {
+  return parts_->report;
+}
+
+std::vector<RoomShape> Adjustment::draws(int count, std::uint64_t seed) const {
+  std::vector<RoomShape> rooms;
+  rooms.reserve(static_cast<std::size_t>(count));
+  for (const State& state : draw_states(parts_->model, parts_->solution, count, seed))
+    rooms.push_back(room_shape(parts_->model, state));
+  return rooms;
+}
+
+tl::expected<Measured, std::string> Adjustment::expected_diagonal(int corner, double first,
+                                                                  double second,
+                                                                  double height) const {
+  return nook::expected_diagonal(parts_->model, parts_->solution, {corner, first, second, height});
+}
+
+tl::expected<Measured, std::string> Adjustment::expected_span(const std::string& a,
+                                                              const std::string& b) const {
+  return nook::expected_span(parts_->model, parts_->solution, a, b);
+}
+
+Adjustment adjust(const Survey& survey, int origin_corner) {
+  auto parts = std::make_shared<Adjustment::Parts>();
+  parts->survey = std::make_shared<Survey>(survey);
+  const double flatness = survey.flatness.sd ? survey.flatness.sd->mm : kFirstFlatness;
+  parts->model = room_model(parts->survey, origin_corner, flatness);
+  parts->solution = solved(parts->model);
+  parts->room = room_shape(parts->model, parts->solution.state);
+  parts->report = room_report(parts->model, parts->solution, parts->room);
+  parts->report.missing = missing(parts->model, parts->solution);
+  parts->complete = nothing_blocks(parts->report);
+  return Adjustment(std::move(parts));
+}
+
+}  // namespace nook

@@ -1,0 +1,49 @@
+// Restricted likelihood of the readings under each flatness.
+#include "survey/flatness.h"
+
+#include <cmath>
+
+namespace nook {
+namespace {
+
+constexpr double kCandidates[] = {1, 2, 4, 8};  // mm. Chosen
+constexpr double kSlipRate = 0.01;  // of one reading. Chosen: 0.5 to 1 % per trivial act
+constexpr double kSlipSize = 50;    // mm, sd of slips. Chosen
+
+// The field of the walls for another flatness.
+Table scaled(const RoomModel& model, Table field, double by) {
+  const int walls_end = model.surfaces[model.floor_field()].first;
+  for (int i = 0; i < field.rows; ++i)
+    for (int k = 0; k < walls_end; ++k) field(i, k) *= by;
+  return field;
+}
+
+// Log of one plus the odds of a slip somewhere: one slip must not pass for wavy walls.
+double slip_odds(const LeastSquares& linear, const std::vector<double>& sd) {
+  const std::vector<double> redundancy = linear.redundancy();
+  double odds = 0;
+  for (std::size_t i = 0; i < redundancy.size(); ++i) {
+    const double u = linear.error()[i] / (sd[i] * sd[i]);  // (W misfit)_i
+    const double weight = redundancy[i] / (sd[i] * sd[i]), wide = 1 / (kSlipSize * kSlipSize);
+    odds += kSlipRate * std::sqrt(wide / (weight + wide)) *
+            std::exp(std::min(600.0, u * u / (2 * (weight + wide))));
+  }
+  return std::log1p(odds);
+}
+
+}  // namespace
+
+double likeliest_flatness(const RoomModel& model, const Solution& solution) {
+  const Linearised problem = linearised(model, solution.rows, solution.state);
+  const double now = model.surfaces.front().sd;
+  double best = now, most = -1e300;
+  for (const double sd : kCandidates) {
+    const auto whitening = std::make_shared<Whitening>(scaled(model, problem.field, sd / now));
+    const LeastSquares linear(problem.linear, whitening);
+    const double likelihood = linear.log_likelihood() + slip_odds(linear, problem.linear.sd);
+    if (likelihood > most) most = likelihood, best = sd;
+  }
+  return best;
+}
+
+}  // namespace nook

@@ -1,0 +1,71 @@
+// Names what is not determined.
+#include "survey/missing.h"
+
+#include <algorithm>
+
+#include "survey/loose_marks.h"
+
+namespace nook {
+namespace {
+
+constexpr double kHardly = 0.9;  // of a lean's prior sd: the readings say hardly anything. Chosen
+
+std::string wall(const std::string& name) {
+  return "the " + name + " wall";
+}
+
+bool last_resort(const RoomModel& model, const Solution& solution, int index) {
+  return !solution.linear->determined(index) && model.unknowns[index].prior_sd == 0;
+}
+
+std::optional<Missing> said(const RoomModel& model, const Unknown& unknown) {
+  const auto& walls = model.survey->walls;
+  switch (unknown.kind) {
+    case UnknownKind::angle:
+      return Missing{"nothing says how " + wall(walls[unknown.of + 1].name) +
+                     " stands: take one diagonal across the corner"};
+    case UnknownKind::length:
+      return Missing{"nothing says how long " + wall(unknown.name) +
+                     " is: measure it from corner to corner"};
+    case UnknownKind::line_height:
+      return Missing{
+          "nothing says how high the level line is: measure once from it down to the "
+          "floor"};
+    case UnknownKind::ceiling_height:
+      return Missing{"nothing says how high the ceiling is: measure once from the level line up"};
+    default:
+      return {};
+  }
+}
+
+void add_leans(const RoomModel& model, const Solution& solution, std::vector<Missing>& out) {
+  for (const int index : model.lean) {
+    Functional lean{std::vector<double>(model.unknowns.size()), std::vector<double>(model.weights)};
+    lean.x[index] = 1;
+    const Unknown& unknown = model.unknowns[index];
+    if (posterior_sd(solution, lean) > kHardly * unknown.prior_sd)
+      out.push_back(
+          {"nothing says how far " + wall(unknown.name) + " leans: hold a level plumb against it",
+           false});
+  }
+}
+
+}  // namespace
+
+std::vector<Missing> missing(const RoomModel& model, const Solution& solution) {
+  std::vector<Missing> out;
+  for (std::size_t j = 0; j < model.unknowns.size(); ++j)
+    if (last_resort(model, solution, static_cast<int>(j)))
+      if (auto what = said(model, model.unknowns[j])) out.push_back(*what);
+  for (const std::string& mark : loose_marks(model, solution))
+    out.push_back({"nothing says where the mark '" + mark + "' is: take one more tape to it"});
+  add_leans(model, solution, out);
+  return out;
+}
+
+bool nothing_blocks(const RoomReport& report) {
+  return std::none_of(report.missing.begin(), report.missing.end(),
+                      [](const Missing& m) { return m.blocks; });
+}
+
+}  // namespace nook

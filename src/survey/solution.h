@@ -1,0 +1,45 @@
+// Gauss-Newton: the state of a room that its readings make likeliest.
+#pragma once
+
+#include <memory>
+#include <vector>
+
+#include "survey/least_squares.h"
+#include "survey/room_model.h"
+#include "survey/view.h"
+
+namespace nook {
+
+/// Readings by their index in model.observations.
+using Rows = std::vector<int>;
+
+/// All readings that are not struck.
+Rows rows_in_use(const RoomModel& model);
+
+/// The likeliest state and the linear problem there.
+struct Solution {
+  Rows rows;  // the readings used: row i of `linear` is observation rows[i]
+  State state;
+  std::shared_ptr<const LeastSquares> linear;
+  bool converged = false;
+};
+
+/// From `start` on, until the step moves no reading by more than 1e-10 mm.
+Solution solve(const RoomModel& model, Rows rows, State start);
+
+/// A varied number as a function of unknowns and weights. `view` is the one it was made with.
+Functional functional(const View& view, const Varied& number);
+
+/// The posterior standard deviation of a functional; infinite where it is not determined.
+double posterior_sd(const Solution& solution, const Functional& functional);
+
+/// The linear problem at a state, its field over the sd of each reading, and the sum of squares
+/// there.
+struct Linearised {
+  Linear linear;
+  Table field;
+  double objective = 0;
+};
+Linearised linearised(const RoomModel& model, const Rows& rows, const State& state);
+
+}  // namespace nook

@@ -1,0 +1,36 @@
+// Makes readings that share humps and hollows independent of one another.
+#pragma once
+
+#include <memory>
+#include <vector>
+
+#include "survey/table.h"
+
+namespace nook {
+
+/// For readings with independent errors of unit sd on top of a shared field with weights N(0, I):
+/// their covariance is V = I + F F', F (readings x weights) their field.
+/// 1. half(X)' half(X) = X' V^-1 X.
+/// 2. Works in reading space up to 600 readings, else in weight space (Woodbury): the same results.
+class Whitening {
+ public:
+  enum class Space { whichever, readings, weights };
+  explicit Whitening(Table field, Space space = Space::whichever);
+  ~Whitening();
+
+  const Table& field() const;
+  /// A square root of V^-1 times each column of X.
+  Table half(const Table& x) const;
+  /// V^-1 X.
+  Table solve(const Table& x) const;
+  /// log det V.
+  double log_determinant() const;
+  /// The diagonal of V^-1.
+  std::vector<double> inverse_diagonal() const;
+
+ private:
+  struct Parts;
+  std::unique_ptr<const Parts> parts_;
+};
+
+}  // namespace nook
