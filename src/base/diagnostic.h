@@ -17,6 +17,12 @@ struct Place {
   friend bool operator==(const Place&, const Place&) = default;
 };
 
+/// A name of something described elsewhere, and where it was typed.
+struct Mention {
+  std::string name;
+  Place place;
+};
+
 /// One fault of a user's file.
 struct Diagnostic {
   std::string file;   // as the user named it

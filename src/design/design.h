@@ -163,6 +163,7 @@ struct Design {
   std::vector<Covered> covered;
   std::vector<Fastening> fastenings;
   std::vector<Foot> feet;
+  std::vector<Mention> walls_named;   // every mention of a wall, without " wall"
 };
 
 /// "left wall" -> "left"; empty where `meets` is not a wall.

@@ -79,7 +79,14 @@ Diagnostic utf8_fault(std::string_view text, const std::string& name) {
 tl::expected<std::string, Diagnostic> file_text(const std::filesystem::path& path,
                                                 const std::string& name) {
   const Descriptor file(path.c_str());
-  if (file.get() < 0) return tl::unexpected(unopened(name, errno));
+  const int error = errno;
+  if (file.get() < 0) {
+    std::error_code ignored;
+    if (error == ENOENT && std::filesystem::is_symlink(path, ignored))
+      return tl::unexpected(
+          fault(name, "the link leads nowhere", "file-unreadable", "put the file itself here"));
+    return tl::unexpected(unopened(name, error));
+  }
   struct stat status {};
   if (::fstat(file.get(), &status) != 0) return tl::unexpected(unopened(name, errno));
   if (!S_ISREG(status.st_mode))

@@ -55,12 +55,24 @@ void read_covering(RoomFile& file, const Node& node) {
   file.survey.floor.covering = covering;
 }
 
+// Names of parts, remembered with their places until the design is read too.
+std::vector<std::string> part_names(RoomFile& file, const Table& table, Ask ask) {
+  std::vector<std::string> names;
+  for (const Node& item : table.list(ask)) {
+    const auto name = file.source.text(item, ask.key);
+    if (!name) continue;
+    names.push_back(*name);
+    file.survey.parts_named.push_back({*name, item.place});
+  }
+  return names;
+}
+
 void read_opening(RoomFile& file, const Node& node, const std::string& id, Installed& to) {
   const std::size_t before = file.source.troubles();
   Table table(file.source, node, kOpening);
   Opening opening;
   opening.place = node.place;
-  const auto names = table.texts({"between", needed});
+  const auto names = part_names(file, table, {"between", needed});
   if (table.has("between") && names.size() != 2 && file.source.sound_since(before))
     file.source.list(*table.find({"between"}), "between", 2, 2);
   for (std::size_t k = 0; k < 2 && k < names.size(); ++k) opening.between[k] = names[k];
@@ -76,7 +88,7 @@ void read_installed(RoomFile& file, const Node& node, int index) {
   Table table(file.source, node, kInstalled);
   Installed installed;
   installed.place = node.place;
-  installed.parts = table.texts({"parts"});
+  installed.parts = part_names(file, table, {"parts"});
   int i = 0;
   for (const Node* entry : table.tables("openings"))
     read_opening(file, *entry, fmt::format("installed[{}].openings[{}]", index, i++), installed);

@@ -39,7 +39,16 @@ tl::expected<Job, Faults> read_job(const std::filesystem::path& folder);
 tl::expected<Survey, Diagnostics> parse_room(std::string_view text, const std::string& file);
 tl::expected<Design, Diagnostics> parse_design(std::string_view text, const std::string& file);
 tl::expected<PiecesAsCut, Diagnostics> parse_pieces(std::string_view text, const std::string& file);
-/// Faults that only show when room and design are seen together (an unknown wall, ...).
-Diagnostics faults_between(const Survey& survey, const Design& design, const std::string& file);
+/// Faults that show only when two files are seen together: a wall, part or corner that is not
+/// there. Each is filed under the name of the file that mentions it.
+struct FileNames {
+  std::string room, design, pieces;
+};
+Diagnostics faults_between(const Survey& survey, const Design& design, const FileNames& names);
+Diagnostics faults_between(const Design& design, const PiecesAsCut& pieces, const FileNames& names);
+
+/// The corner of the survey that a design stands in; nothing where its walls are not neighbours
+/// there, left one first.
+std::optional<int> corner_of(const Survey& survey, const Design& design);
 
 }  // namespace nook

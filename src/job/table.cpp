@@ -98,13 +98,6 @@ std::optional<std::vector<Length>> Table::lengths(Ask ask, std::size_t least,
   return source_.sound_since(before) ? std::optional(found) : std::nullopt;
 }
 
-std::vector<std::string> Table::texts(Ask ask) const {
-  std::vector<std::string> found;
-  for (const Node& item : list(ask))
-    if (auto text = source_.text(item, ask.key)) found.push_back(std::move(*text));
-  return found;
-}
-
 const std::vector<Node>& Table::list(Ask ask) const {
   static const std::vector<Node> kNone;
   const Node* value = find(ask);

@@ -49,7 +49,6 @@ class Table {
   std::optional<double> load(Ask ask) const;
   std::optional<Angle> angle(Ask ask) const;
   std::optional<std::vector<Length>> lengths(Ask ask, std::size_t least, std::size_t most) const;
-  std::vector<std::string> texts(Ask ask) const;
   /// A list's values; empty where it is not there or no list.
   const std::vector<Node>& list(Ask ask) const;
   /// The tables of a [[key]]; also a single [key], which is a fault with a hint.

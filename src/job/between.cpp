@@ -1,0 +1,92 @@
+// Faults that show only when two of a job's files are seen together.
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "design/piece.h"
+#include "job/job.h"
+
+namespace nook {
+namespace {
+
+std::vector<std::string> wall_names(const Survey& survey) {
+  std::vector<std::string> names;
+  for (const Wall& wall : survey.walls) names.push_back(wall.name);
+  return names;
+}
+
+// Every name that means a part or a copy.
+std::vector<std::string> part_names(const Design& design) {
+  std::vector<std::string> names;
+  for (const Part& part : design.parts) names.push_back(part.name);
+  for (const Piece& piece : pieces_of(design))
+    if (piece.copy > 0) names.push_back(piece.name);
+  return names;
+}
+
+bool holds(const std::vector<std::string>& names, const std::string& name) {
+  return std::find(names.begin(), names.end(), name) != names.end();
+}
+
+Diagnostic unknown(const Mention& mention, const std::string& file,
+                   const std::vector<std::string>& known, std::string_view kind) {
+  const std::string_view near = nearest(mention.name, {known.begin(), known.end()});
+  std::string help = fmt::format("it has none");
+  if (!near.empty())
+    help = fmt::format("did you mean '{}'?", near);
+  else if (!known.empty() && known.size() <= 8)
+    help = fmt::format("it has: {}", fmt::join(known, ", "));
+  else if (!known.empty())
+    help = "check the name there";
+  const std::string other = kind == "wall" ? "room.toml" : "design.toml";
+  return {file, mention.place, fmt::format("{} has no {} '{}'", other, kind, mention.name),
+          fmt::format("unknown-{}", kind), help};
+}
+
+}  // namespace
+
+std::optional<int> corner_of(const Survey& survey, const Design& design) {
+  for (std::size_t k = 0; k < survey.corners.size(); ++k) {
+    const Corner& corner = survey.corners[k];
+    if (survey.walls[corner.walls[0]].name == design.corner[0] &&
+        survey.walls[corner.walls[1]].name == design.corner[1])
+      return static_cast<int>(k);
+  }
+  return std::nullopt;
+}
+
+Diagnostics faults_between(const Survey& survey, const Design& design, const FileNames& names) {
+  Diagnostics faults;
+  const auto walls = wall_names(survey), parts = part_names(design);
+  for (const Mention& wall : design.walls_named)
+    if (!holds(walls, wall.name)) faults.push_back(unknown(wall, names.design, walls, "wall"));
+  for (const Mention& part : survey.parts_named) {
+    const std::string wall = wall_named(part.name);
+    if (!wall.empty() && !holds(walls, wall))
+      faults.push_back(unknown({wall, part.place}, names.room, walls, "wall"));
+    if (wall.empty() && !holds(parts, part.name))
+      faults.push_back(unknown(part, names.room, parts, "part"));
+  }
+  const bool both = holds(walls, design.corner[0]) && holds(walls, design.corner[1]);
+  if (both && !corner_of(survey, design) && !design.walls_named.empty())
+    faults.push_back({names.design, design.walls_named[0].place,
+                      fmt::format("'{}' and '{}' share no corner in this order", design.corner[0],
+                                  design.corner[1]),
+                      "no-such-corner",
+                      "name neighbouring walls of room.toml, first the one on the left hand"});
+  sort(faults);
+  return faults;
+}
+
+Diagnostics faults_between(const Design& design, const PiecesAsCut& pieces,
+                           const FileNames& names) {
+  Diagnostics faults;
+  const auto parts = part_names(design);
+  for (const PieceAsCut& piece : pieces.pieces)
+    if (!holds(parts, piece.part))
+      faults.push_back(unknown({piece.part, piece.place}, names.pieces, parts, "part"));
+  sort(faults);
+  return faults;
+}
+
+}  // namespace nook
