@@ -55,15 +55,10 @@ void read_covering(RoomFile& file, const Node& node) {
   file.survey.floor.covering = covering;
 }
 
-// Names of parts, remembered with their places until the design is read too.
-std::vector<std::string> part_names(RoomFile& file, const Table& table, Ask ask) {
-  std::vector<std::string> names;
-  for (const Node& item : table.list(ask)) {
-    const auto name = file.source.text(item, ask.key);
-    if (!name) continue;
-    names.push_back(*name);
-    file.survey.parts_named.push_back({*name, item.place});
-  }
+std::vector<Mention> mentions(Source& source, const Table& table, Ask ask) {
+  std::vector<Mention> names;
+  for (const Node& item : table.list(ask))
+    if (const auto name = source.text(item, ask.key)) names.push_back({*name, item.place});
   return names;
 }
 
@@ -72,23 +67,28 @@ void read_opening(RoomFile& file, const Node& node, const std::string& id, Insta
   Table table(file.source, node, kOpening);
   Opening opening;
   opening.place = node.place;
-  const auto names = part_names(file, table, {"between", needed});
+  const auto names = mentions(file.source, table, {"between", needed});
   if (table.has("between") && names.size() != 2 && file.source.sound_since(before))
     file.source.list(*table.find({"between"}), "between", 2, 2);
-  for (std::size_t k = 0; k < 2 && k < names.size(); ++k) opening.between[k] = names[k];
+  for (std::size_t k = 0; k < 2 && k < names.size(); ++k) opening.between[k] = names[k].name;
   opening.out = table.length({"out"}).value_or(Length{});
   opening.height = height_in(table);
   const Remarks remarks = table.remarks();
   if (const Node* is = table.find({"is", needed}))
     opening.is = readings_of(file.source, *is, {"the opening", {id, ".is"}}, remarks);
-  if (file.source.sound_since(before)) to.openings.push_back(std::move(opening));
+  if (!file.source.sound_since(before)) return;
+  // Remembered until the design is read too.
+  file.survey.parts_named.insert(file.survey.parts_named.end(), names.begin(), names.end());
+  to.openings.push_back(std::move(opening));
 }
 
 void read_installed(RoomFile& file, const Node& node, int index) {
   Table table(file.source, node, kInstalled);
   Installed installed;
   installed.place = node.place;
-  installed.parts = part_names(file, table, {"parts"});
+  // A room outlives its designs: what is installed may be a part of another one.
+  for (Mention& part : mentions(file.source, table, {"parts"}))
+    installed.parts.push_back(std::move(part.name));
   int i = 0;
   for (const Node* entry : table.tables("openings"))
     read_opening(file, *entry, fmt::format("installed[{}].openings[{}]", index, i++), installed);

@@ -306,7 +306,7 @@ struct Survey {
   std::vector<Installed> installed;
   std::vector<Doorway> doorways;
   std::vector<HallTurn> turns;
-  std::vector<Mention> parts_named;   // every mention of a part (or "left wall") of the design
+  std::vector<Mention> parts_named;   // parts of the design (or "left wall") that openings lie between
 };
 
 }  // namespace nook

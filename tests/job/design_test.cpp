@@ -151,9 +151,26 @@ TEST_CASE("pieces: as cut") {
 TEST_CASE("between: the samples know each other") {
   const auto survey = parse_room(kRoom, "room.toml");
   const Design loft = design(kDesign);
-  const Diagnostics faults = faults_between(*survey, loft, {"room.toml", "design.toml", ""});
-  REQUIRE(faults.size() == 1);  // the room tells of a right ledger that the design does not have
-  CHECK(faults[0].what == "design.toml has no part 'right ledger'");
-  CHECK(faults[0].file == "room.toml");
+  const auto cut = parse_pieces(kPieces, "pieces.toml");
+  CHECK(faults_between(*survey, loft, {"room.toml", "design.toml", ""}).empty());
+  CHECK(faults_between(loft, *cut, {"", "design.toml", "pieces.toml"}).empty());
   CHECK(corner_of(*survey, loft) == 0);
+}
+
+TEST_CASE("between: names that the other file does not know are filed where they stand") {
+  std::string text = kDesign;
+  text.replace(text.find("right wall"), 10, "rihgt wall");
+  const auto survey = parse_room(kAlcove, "room.toml");
+  const Diagnostics faults =
+      faults_between(*survey, design(text), {"room.toml", "design.toml", ""});
+  REQUIRE(faults.size() == 2);
+  CHECK(faults[0].what == "'left' and 'right' share no corner in this order");
+  CHECK(faults[0].place.line == 3);
+  CHECK(faults[1].what == "room.toml has no wall 'rihgt'");
+  CHECK(faults[1].help == "did you mean 'right'?");
+  PiecesAsCut cut;
+  cut.pieces.push_back({"front panle", true, {}, {}, {}, {}, {2, 8, 13}});
+  const Diagnostics more = faults_between(design(kDesign), cut, {"", "", "pieces.toml"});
+  REQUIRE(more.size() == 1);
+  CHECK(more[0].what == "design.toml has no part 'front panle'");
 }
