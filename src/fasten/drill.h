@@ -50,11 +50,20 @@ struct Hole {
   std::vector<std::string> warnings;  // in the words of the trade, lengths as the file's units
 };
 
+/// A piece as it hangs on a wall.
+struct HungPiece {
+  std::string part;
+  double near_mm = 0, far_mm = 0;          // along, of its two ends, the nearer to the corner first
+  double bottom_mm = 0, top_mm = 0;        // height, at its middle
+  std::optional<double> top_from_line_mm;  // up (+) from the level line
+  std::string screw;                       // "#10 x 3" wood screw"
+};
 struct WallDrill {
   std::string name;
   std::vector<StudReport> studs;        // found and inferred, from the corner on
   std::vector<std::string> stud_notes;  // doubled, leaning, off the pattern
   std::optional<PlumbDatum> datum;
+  std::vector<HungPiece> pieces;
   std::vector<Hole> holes;  // by piece, then along, then from the top
 };
 /// Screws from one piece into another.

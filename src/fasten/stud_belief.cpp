@@ -6,6 +6,7 @@
 #include <numbers>
 
 #include "base/invariant.h"
+#include "fasten/normal.h"
 
 namespace nook {
 namespace {
@@ -99,10 +100,6 @@ std::vector<StudGuess> seen(const std::vector<StudGuess>& guesses, const Sight& 
   return next;
 }
 
-double below(double x, double sd) {
-  return std::erfc(-x / sd / std::numbers::sqrt2) / 2;
-}
-
 double variance_at(const StudGuess& g, double dz) {
   return std::max(0.0, g.var_centre + 2 * dz * g.cov + dz * dz * g.var_lean);
 }
@@ -177,7 +174,7 @@ double StudBelief::chance(const Strike& strike, double edge, double spread) cons
     for (int ply = 0; ply < g.plies; ++ply) {
       const double middle =
           g.centre + (strike.z - z_) * g.lean + (ply - (g.plies - 1) / 2.0) * width_;
-      total += g.weight * (below(high - middle, sd) - below(low - middle, sd));
+      total += g.weight * (normal_below(high - middle, sd) - normal_below(low - middle, sd));
     }
   }
   return std::min(total, 1.0);

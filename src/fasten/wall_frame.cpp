@@ -20,8 +20,7 @@ double WallFrame::start(double z) const {
 }
 
 double WallFrame::end(double z) const {
-  const int count = static_cast<int>(room_.walls.size());
-  if (wall_ > 0 && wall_ + 1 < count) return room_.corner_along(wall_, wall_, z);
+  if (has_far_corner()) return room_.corner_along(wall_, wall_, z);
   return start(z) + shape().length;
 }
 

@@ -25,6 +25,10 @@ class WallFrame {
   double floor_z(double base) const;
   /// z of a height read at `base`; none where it counts from a level line that nothing places.
   std::optional<double> z(const Height& height, double base) const;
+  /// Whether the wall meets another one at its far end.
+  bool has_far_corner() const {
+    return wall_ > 0 && wall_ + 1 < static_cast<int>(room_.walls.size());
+  }
   /// Base-line distances of the wall's two ends at height z, the lesser first.
   double start(double z) const;
   double end(double z) const;

@@ -1,0 +1,255 @@
+// Every fastening of a design worked through, wall by wall and joint by joint.
+#include "fasten/drill.h"
+
+#include <fmt/core.h>
+
+#include <algorithm>
+
+#include "fasten/joint.h"
+#include "fasten/joint_load.h"
+#include "fasten/story_pole.h"
+#include "fasten/stud_notes.h"
+#include "fasten/wall_load.h"
+#include "fasten/wall_screws.h"
+
+namespace nook {
+namespace {
+
+int wall_index(const Survey& survey, const std::string& name) {
+  for (std::size_t i = 0; i < survey.walls.size(); ++i)
+    if (survey.walls[i].name == name) return static_cast<int>(i);
+  return -1;
+}
+
+std::string screw_words(const Screw& screw, const Saying& say) {
+  static const char* const kKinds[] = {"wood screw", "lag screw", "pocket screw",
+                                       "structural screw", "drywall screw"};
+  const std::string size =
+      screw.diameter ? say.length(screw.diameter->mm) : fmt::format("#{:.0f}", screw.gauge);
+  return fmt::format("{} x {} {}", size, say.length(screw.length.mm),
+                     kKinds[static_cast<int>(screw.kind)]);
+}
+
+class DrillMap {
+ public:
+  explicit DrillMap(const DrillInput& in) : in_(in), say_{in.design.units} {
+    for (const Wall& wall : in.survey.walls) {
+      answer_.walls.emplace_back();
+      answer_.walls.back().name = wall.name;
+    }
+  }
+
+  DrillAnswer all() {
+    if (!in_.complete) {
+      answer_.missing.push_back("the room is not determined yet: take what `room` asks for first");
+      answer_.verdict = Verdict::cannot_tell;
+      return std::move(answer_);
+    }
+    for (int w = 0; w < static_cast<int>(in_.survey.walls.size()); ++w) open_wall(w);
+    for (const Fastening& f : in_.design.fastenings)
+      for (int piece : pieces_named(in_.pieces, in_.design, f.part)) fasten(f, piece);
+    finish();
+    return std::move(answer_);
+  }
+
+ private:
+  void open_wall(int w) {
+    contexts_.push_back(context_of(in_.survey, in_.room, in_.draws, w));
+    const WallContext& c = contexts_.back();
+    WallDrill& wall = answer_.walls[w];
+    wall.studs = reports_of(c.studs, c.frame);
+    wall.stud_notes = stud_notes(c, in_.survey, w, say_);
+    if (!c.datum) return;
+    const StudLine& s = c.studs.lines[*c.datum];
+    const Vec2 at{s.centre(s.z), s.z};
+    wall.datum = PlumbDatum{c.report_index(*c.datum, at), c.frame.along(at.x, at.y),
+                            at.y - c.frame.floor_z(at.x)};
+  }
+
+  void fasten(const Fastening& f, int piece) {
+    const std::string wall = wall_named(f.to);
+    if (!wall.empty())
+      to_wall(f, piece, wall_index(in_.survey, wall));
+    else
+      to_part(f, piece);
+  }
+
+  void to_wall(const Fastening& f, int i, int w) {
+    if (w < 0) return;  // a fault between room and design, refused before
+    const WallContext& c = contexts_[w];
+    const Piece& piece = in_.pieces[i];
+    if (needs_studs(c)) return;
+    const auto face = face_on(piece, in_.frames[i], f.face, c.frame);
+    if (!face) {
+      answer_.unreachable.push_back(
+          {piece.name, fmt::format("no face of it lies on the {}: fasten it by a cleat", f.to)});
+      return;
+    }
+    const Distances distances = distances_for(f.screw);
+    const PieceRuler ruler(piece, *face);
+    const PieceFace against = face->is_back() ? PieceFace::back : PieceFace::front;
+    const FreeFace free(piece, in_.design, taken_up(in_.pieces, in_.frames, i, against, in_.design),
+                        distances);
+    hang({piece, f, *face, ruler, free, c.services, distances, c.wall.wallboard.mm, say_.step()},
+         w);
+  }
+
+  bool needs_studs(const WallContext& c) {
+    const auto& studs = c.wall.studs;
+    const bool none =
+        !studs || (studs->kind != StudKind::steel && studs->kind != StudKind::masonry &&
+                   studs->found.empty() && studs->blocking.empty());
+    if (!none) return false;
+    const std::string what = fmt::format(
+        "nothing says where the studs of the {} wall are: find them at the height of the "
+        "holes, both edges",
+        c.wall.name);
+    auto& missing = answer_.missing;
+    if (std::find(missing.begin(), missing.end(), what) == missing.end()) missing.push_back(what);
+    return true;
+  }
+
+  void hang(const Hanging& h, int w) {
+    WallDrill& wall = answer_.walls[w];
+    WallScrews screws = wall_screws(h, contexts_[w], say_);
+    for (std::size_t i = 0; i < screws.holes.size(); ++i)
+      screws.holes[i].id = fmt::format("{} {}", wall.name, wall.holes.size() + i + 1);
+    number_drives(screws.holes);
+    answer_.strength.push_back(strength_on_wall(h, contexts_[w], screws, in_.design, say_));
+    wall.pieces.push_back(hung(h));
+    append(wall.holes, screws.holes);
+    append(answer_.unreachable, screws.unreachable);
+  }
+
+  HungPiece hung(const Hanging& h) const {
+    const double middle = h.ruler.length() / 2;
+    const Vec2 top = h.face.wall_from_face(h.ruler.at(middle, 0));
+    const Vec2 bottom = h.face.wall_from_face(h.ruler.at(middle, h.ruler.height()));
+    const WallFrame& frame = h.face.wall();
+    const double floor = frame.floor_z(top.x), half = h.ruler.height() / 2;
+    const auto end = [&](double from_end) {
+      const Vec2 at = h.face.wall_from_face(h.ruler.at(from_end, half));
+      return frame.along(at.x, at.y);
+    };
+    HungPiece piece{h.piece.name,
+                    std::min(end(0), end(h.ruler.length())),
+                    std::max(end(0), end(h.ruler.length())),
+                    bottom.y - floor,
+                    top.y - floor,
+                    std::nullopt,
+                    screw_words(h.fastening.screw, say_)};
+    if (in_.room.line_z) piece.top_from_line_mm = top.y - *in_.room.line_z;
+    return piece;
+  }
+
+  void to_part(const Fastening& f, int i) {
+    const Placed part{in_.pieces[i], in_.frames[i]};
+    bool met = false;
+    for (int other : pieces_named(in_.pieces, in_.design, f.to)) {
+      if (other == i) continue;
+      const Placed to{in_.pieces[other], in_.frames[other]};
+      const auto meeting = f.screw.kind == ScrewKind::pocket ? edge_meeting(part, to)
+                                                             : face_meeting(part, to, f.face);
+      if (!meeting) continue;
+      met = true;
+      join(f, part, to, *meeting);
+    }
+    if (!met)
+      answer_.unreachable.push_back(
+          {part.piece.name,
+           fmt::format("{} of it lies on {}: nothing for the screw to hold",
+                       f.screw.kind == ScrewKind::pocket ? "no edge" : "no face", f.to)});
+  }
+
+  void join(const Fastening& f, const Placed& part, const Placed& to, const Meeting& meeting) {
+    JointScrews screws = joint_screws(part, to, meeting, f, in_.design, say_);
+    auto& holes = screws.drill.holes;
+    for (std::size_t i = 0; i < holes.size(); ++i) {
+      holes[i].id = fmt::format("{} to {} {}", part.piece.name, to.piece.name, i + 1);
+      holes[i].drive = static_cast<int>(i) + 1;
+    }
+    rate_joint(f, part, to, screws);
+    append(answer_.unreachable, screws.unreachable);
+    if (!holes.empty()) answer_.parts.push_back(std::move(screws.drill));
+  }
+
+  // A joint without a stated load is listed only where there is a figure for it.
+  void rate_joint(const Fastening& f, const Placed& part, const Placed& to,
+                  const JointScrews& screws) {
+    const auto gravity = [&](const Placed& p) {
+      return in_.design.stock[p.piece.drawn->stock].gravity.value_or(kUsualGravity);
+    };
+    Loaded l{f, part.piece.name, to.piece.name, f.load_n, f.pull_n};
+    l.main_gravity = gravity(to);
+    l.side_gravity = gravity(part);
+    l.side_length = part.piece.thickness - f.screw.head_below.mm;
+    l.main_angle = l.side_angle = 90;  // the worse, for lags
+    l.end_grain = screws.end_grain;
+    std::vector<Vec3> at;
+    for (std::size_t i = 0; i < screws.drill.holes.size(); ++i) {
+      const Hole& h = screws.drill.holes[i];
+      l.screws.push_back({h.id, screws.gaps[i], h.embedment_mm});
+      at.push_back(part.frame.room_from_piece({h.u_mm, h.v_mm, 0}));
+    }
+    Strength s = strength_of_joint(at, screws.into, load_place(f, part), std::move(l), say_);
+    if (f.load_n || f.pull_n || s.capacity_n) answer_.strength.push_back(std::move(s));
+  }
+
+  static Vec3 load_place(const Fastening& f, const Placed& part) {
+    const Box2 box = box_of(part.piece.drawn->outline);
+    const Vec2 middle = 0.5 * (box.low + box.high);
+    return part.frame.room_from_piece({f.load_at ? f.load_at->mm : middle.x, middle.y, 0});
+  }
+
+  template <class T>
+  static void append(std::vector<T>& to, const std::vector<T>& from) {
+    to.insert(to.end(), from.begin(), from.end());
+  }
+
+  void finish() {
+    for (const WallDrill& wall : answer_.walls) {
+      if (const auto pole = wall_pole(wall)) answer_.poles.push_back(*pole);
+      append(answer_.poles, piece_poles(wall.holes, say_));
+    }
+    for (const JointDrill& joint : answer_.parts)
+      append(answer_.poles, piece_poles(joint.holes, say_));
+    answer_.probes = probes_for(answer_.walls, say_);
+    answer_.verdict = verdict();
+  }
+
+  Verdict verdict() const {
+    Verdict v = answer_.missing.empty() ? Verdict::fits : Verdict::cannot_tell;
+    const auto unsure = [&](const Hole& h) {
+      if (h.hit_chance < kSureHit) v = worse(v, Verdict::cannot_tell);
+    };
+    for (const WallDrill& wall : answer_.walls)
+      std::for_each(wall.holes.begin(), wall.holes.end(), unsure);
+    for (const JointDrill& joint : answer_.parts)
+      std::for_each(joint.holes.begin(), joint.holes.end(), unsure);
+    for (const Strength& s : answer_.strength) {
+      if (!s.capacity_n) v = worse(v, Verdict::cannot_tell);
+      if (s.ratio && *s.ratio > 1) v = Verdict::does_not_fit;
+    }
+    return answer_.unreachable.empty() ? v : Verdict::does_not_fit;
+  }
+
+  const DrillInput& in_;
+  Saying say_;
+  std::vector<WallContext> contexts_;
+  DrillAnswer answer_;
+};
+
+}  // namespace
+
+DrillAnswer drill(const DrillInput& input) {
+  return DrillMap(input).all();
+}
+
+std::vector<std::vector<StudReport>> studs_of(const Survey& survey, const RoomShape& room) {
+  std::vector<std::vector<StudReport>> all(survey.walls.size());
+  for (int w = 0; w < static_cast<int>(survey.walls.size()); ++w)
+    all[w] = reports_of(studs_on(survey, room, w, 0), WallFrame(room, w));
+  return all;
+}
+
+}  // namespace nook

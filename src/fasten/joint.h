@@ -1,0 +1,52 @@
+// Screws from one piece into another: where the two lie on each other, and what the screw meets.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "design/piece.h"
+#include "fasten/drill.h"
+#include "fasten/said.h"
+#include "fasten/section.h"
+
+namespace nook {
+
+/// A piece where it stands.
+struct Placed {
+  const Piece& piece;
+  const Frame& frame;
+};
+
+/// Where one piece lies on another.
+struct Meeting {
+  bool by_edge = false;  // an edge of the first piece, else a face
+  Plane plane;           // normal into the other piece; face: e1, e2 = the piece's u, v
+  Regions overlap;       // in the plane
+  double gap = 0;        // between them, mm
+  int edge = 0;          // by_edge: edge number of the outline
+  bool back = true;      // by face: which one
+};
+/// The face (the one asked for, else the one with the greater overlap); none where none lies on it.
+std::optional<Meeting> face_meeting(const Placed& part, const Placed& to,
+                                    std::optional<PieceFace> asked);
+/// The edge with the greatest overlap.
+std::optional<Meeting> edge_meeting(const Placed& part, const Placed& to);
+
+struct JointScrews {
+  JointDrill drill;
+  std::vector<Unreachable> unreachable;
+  std::vector<double> gaps;  // of each hole
+  bool end_grain = false;    // the thread sits in the other piece's end grain
+  Vec3 into;                 // direction of the screws, room frame
+};
+/// `per_stud` screws of the fastening from `part` into `to`; `meeting` says where.
+JointScrews joint_screws(const Placed& part, const Placed& to, const Meeting& meeting,
+                         const Fastening& fastening, const Design& design, const Saying& say);
+
+/// What lies on the face that a screw enters through (the far one of `face`), and pockets drilled
+/// for the piece's own pocket screws: no place for another screw. Piece frame u, v.
+Regions taken_up(const std::vector<Piece>& pieces, const std::vector<Frame>& frames, int piece,
+                 PieceFace against, const Design& design);
+
+}  // namespace nook

@@ -1,0 +1,81 @@
+// Numbers of blocking, a longer ledger and a cleat across two studs.
+#include "fasten/remedy.h"
+
+#include <fmt/core.h>
+
+#include <algorithm>
+
+namespace nook {
+namespace {
+
+// The studs next to the piece on either side.
+struct Neighbors {
+  const StudLine* before = nullptr;
+  const StudLine* after = nullptr;
+};
+
+double middle_z(const Hanging& h) {
+  return h.face.wall_from_face(h.ruler.at(h.ruler.length() / 2, h.ruler.height() / 2)).y;
+}
+
+Neighbors neighbors(const Hanging& h, const WallStuds& studs) {
+  const Stretch piece = extent_of(h);
+  const double z = middle_z(h), middle = (piece.from + piece.to) / 2;
+  Neighbors n;
+  for (const StudLine& s : studs.lines) {
+    if (s.centre(z) <= middle) n.before = &s;
+    if (s.centre(z) > middle && !n.after) n.after = &s;
+  }
+  return n;
+}
+
+std::string where(const Hanging& h, const StudLine& s, const Saying& say) {
+  const double z = middle_z(h);
+  return fmt::format("{} from the corner{}", say.length(h.face.wall().along(s.centre(z), z)),
+                     s.found == StudReport::Found::inferred ? " (inferred)" : "");
+}
+
+// How much longer the piece must be at one end to hold a screw in `s` clear of its end.
+double longer_by(const Hanging& h, const StudLine& s) {
+  const Stretch piece = extent_of(h);
+  const double c = s.centre(middle_z(h)), end = std::max(h.distances.end, h.distances.edge);
+  return c < piece.from + end ? piece.from - c + end : c - piece.to + end;
+}
+
+std::string longer(const Hanging& h, const Neighbors& n, const Saying& say) {
+  const StudLine* best = n.before;
+  if (!best || (n.after && longer_by(h, *n.after) < longer_by(h, *n.before))) best = n.after;
+  if (!best) return {};
+  return fmt::format("; or make the piece {} longer, to the stud {}",
+                     say.length(longer_by(h, *best)), where(h, *best, say));
+}
+
+std::string between(const Hanging& h, const Neighbors& n, const Saying& say) {
+  if (!n.before || !n.after) return {};
+  const double z = middle_z(h), apart = n.after->centre(z) - n.before->centre(z);
+  const auto half = [](const StudLine& s) { return s.belief.plies() * s.belief.width() / 2; };
+  const double clear = apart - half(*n.before) - half(*n.after);
+  return fmt::format(
+      ": let in blocking {} long between the studs {} and {}; or screw a cleat at least {} long "
+      "across those two and hang the piece on it",
+      say.length(clear), where(h, *n.before, say), where(h, *n.after, say),
+      say.length(apart + 2 * std::max(h.distances.end, h.distances.edge)));
+}
+
+}  // namespace
+
+Stretch extent_of(const Hanging& h) {
+  const double middle = h.ruler.height() / 2;
+  const double a = h.face.wall_from_face(h.ruler.at(0, middle)).x;
+  const double b = h.face.wall_from_face(h.ruler.at(h.ruler.length(), middle)).x;
+  return {std::min(a, b), std::max(a, b)};
+}
+
+std::string no_stud_reason(const Hanging& h, const WallStuds& studs, const Saying& say) {
+  const Neighbors n = neighbors(h, studs);
+  std::string reason = "no stud lies behind it where a screw may go" + between(h, n, say);
+  if (!n.before || !n.after) reason += ": let in blocking between the studs";
+  return reason + longer(h, n, say);
+}
+
+}  // namespace nook

@@ -1,0 +1,24 @@
+// Numbers as the job's units say them.
+#include "fasten/said.h"
+
+#include <fmt/core.h>
+
+#include <cmath>
+
+namespace nook {
+
+std::string Saying::length(double mm) const {
+  return with_unit(millimetres(mm), usual_rounding(unit));
+}
+
+std::string Saying::load(double newtons) const {
+  const bool pounds = unit == Unit::inch;
+  const double value = std::round(newtons / (pounds ? kNewtonsPerPound : kNewtonsPerKilogram));
+  return fmt::format("{:.0f} {}", value == 0 ? 0 : value, pounds ? "lb" : "kg");
+}
+
+double Saying::step() const {
+  return unit == Unit::inch ? kMillimetresPerInch / 16 : 1;
+}
+
+}  // namespace nook

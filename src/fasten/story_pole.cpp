@@ -1,0 +1,67 @@
+// Running lists of marks.
+#include "fasten/story_pole.h"
+
+#include <fmt/core.h>
+
+#include <algorithm>
+#include <cmath>
+
+namespace nook {
+namespace {
+
+// "3" of "left 3".
+std::string number_of(const Hole& hole) {
+  return hole.id.substr(hole.id.rfind(' ') + 1);
+}
+
+void sort_and_join(std::vector<StoryPole::Mark>& marks) {
+  std::stable_sort(marks.begin(), marks.end(),
+                   [](const auto& a, const auto& b) { return a.at_mm < b.at_mm; });
+  std::vector<StoryPole::Mark> joined;
+  for (const auto& m : marks) {
+    if (joined.empty() || m.at_mm - joined.back().at_mm > kSameMark)
+      joined.push_back(m);
+    else
+      joined.back().what += ", " + m.what;
+  }
+  marks = std::move(joined);
+}
+
+}  // namespace
+
+std::optional<StoryPole> wall_pole(const WallDrill& wall) {
+  if (wall.holes.empty()) return std::nullopt;
+  StoryPole pole;
+  pole.of = wall.name + " wall";
+  pole.start =
+      wall.datum ? "the plumb line; away from the corner, minus is toward it" : "the corner";
+  const auto from_start = [&](const Hole& h) { return h.from_datum_mm.value_or(h.along_mm); };
+  const double shift =
+      wall.datum ? from_start(wall.holes.front()) - wall.holes.front().along_mm : 0;
+  if (wall.datum) pole.marks.push_back({0, "plumb line"});
+  for (const HungPiece& p : wall.pieces) {
+    pole.marks.push_back({p.near_mm + shift, p.part + " end"});
+    pole.marks.push_back({p.far_mm + shift, p.part + " end"});
+  }
+  for (const Hole& h : wall.holes)
+    pole.marks.push_back(
+        {from_start(h), "hole " + number_of(h) + (h.probe_first ? " (probe)" : "")});
+  sort_and_join(pole.marks);
+  return pole;
+}
+
+std::vector<StoryPole> piece_poles(const std::vector<Hole>& holes, const Saying& say) {
+  std::vector<StoryPole> poles;
+  for (const Hole& h : holes) {
+    auto pole = std::find_if(poles.begin(), poles.end(),
+                             [&](const StoryPole& p) { return p.of == h.part; });
+    if (pole == poles.end())
+      pole = poles.insert(poles.end(), {h.part, fmt::format("its {} end", h.end), {}});
+    pole->marks.push_back({h.from_end_mm, fmt::format("hole {}, {} from the {}", number_of(h),
+                                                      say.length(h.from_edge_mm), h.edge)});
+  }
+  for (StoryPole& p : poles) sort_and_join(p.marks);
+  return poles;
+}
+
+}  // namespace nook

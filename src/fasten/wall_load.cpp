@@ -1,0 +1,167 @@
+// Loads shared by the stiff ledger, stud by stud.
+#include "fasten/wall_load.h"
+
+#include <fmt/core.h>
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+
+#include "fasten/load_share.h"
+#include "fasten/remedy.h"
+
+namespace nook {
+namespace {
+
+// The screws of one stud stand at its mean; blocking screws each for themselves.
+std::vector<Vec2> stations_of(const WallScrews& screws) {
+  std::vector<Vec2> at;
+  for (std::size_t i = 0; i < screws.holes.size(); ++i) {
+    double sum = 0, count = 0;
+    for (std::size_t j = 0; j < screws.holes.size(); ++j)
+      if (j == i || (screws.holes[i].stud && screws.holes[j].stud == screws.holes[i].stud)) {
+        sum += screws.seats[j].at.x;
+        ++count;
+      }
+    at.push_back({sum / count, screws.seats[i].at.y});
+  }
+  return at;
+}
+
+double load_place(const Hanging& h) {
+  const double middle = h.ruler.height() / 2;
+  const Vec2 centre = h.ruler.at(h.ruler.length() / 2, middle);
+  if (!h.fastening.load_at) return h.face.wall_from_face(centre).x;
+  return h.face.wall_from_face({h.fastening.load_at->mm, centre.y}).x;
+}
+
+// Sum of the shares on each stud, by its place, in order along the wall.
+std::vector<std::pair<double, double>> by_stud(const std::vector<Vec2>& at,
+                                               const std::vector<ScrewLoad>& loads) {
+  std::map<double, double> sums;
+  for (std::size_t i = 0; i < at.size(); ++i) sums[at[i].x] += loads[i].down;
+  return {sums.begin(), sums.end()};
+}
+
+std::string listed(const std::vector<std::pair<double, double>>& studs, const Saying& say) {
+  std::string text;
+  for (std::size_t i = 0; i < studs.size(); ++i)
+    text += (i == 0 ? "" : i + 1 == studs.size() ? " and " : ", ") + say.load(studs[i].second);
+  return text;
+}
+
+class WallLoad {
+ public:
+  WallLoad(const Hanging& h, const WallContext& c, WallScrews& screws, const Design& design,
+           const Saying& say)
+      : h_(h), context_(c), screws_(screws), design_(design), say_(say) {}
+
+  Strength rated() {
+    Loaded l{h_.fastening, h_.piece.name, h_.fastening.to, h_.fastening.load_n,
+             h_.fastening.pull_n};
+    l.no_figure = screws_.no_figure;
+    set_woods(l);
+    std::vector<std::pair<double, double>> studs;
+    if (!screws_.holes.empty()) studs = load_screws(l);
+    Strength out = strength_of(l, say_);
+    note_woods(out);
+    if (studs.size() > 1) note_lever(out, studs);
+    if (std::any_of(screws_.holes.begin(), screws_.holes.end(),
+                    [](const Hole& h) { return h.probe_first; }))
+      out.notes.push_back("counts the probe-first screws as holding");
+    return out;
+  }
+
+ private:
+  const Stock& stock() const { return design_.stock[h_.piece.drawn->stock]; }
+
+  void set_woods(Loaded& l) const {
+    if (context_.wall.studs) l.main_gravity = context_.wall.studs->gravity.value_or(kUsualGravity);
+    l.side_gravity = stock().gravity.value_or(kUsualGravity);
+    l.side_length = h_.piece.thickness - h_.fastening.screw.head_below.mm;
+    // A load down runs along the grain of a stud, across that of blocking and of a level piece.
+    l.main_angle = screws_.in_blocking ? 90 : 0;
+    l.side_angle = stock().kind == StockKind::lumber && !h_.face.level() ? 0 : 90;
+  }
+
+  std::vector<std::pair<double, double>> load_screws(Loaded& l) {
+    const auto at = stations_of(screws_);
+    const double x = load_place(h_), load = l.load.value_or(0), pull = l.pull.value_or(0);
+    const auto down = shares(at, load, x), out = shares(at, pull, x);
+    if (down.empty() || out.empty()) {
+      l.no_figure = "one screw and a load beside it: the piece turns about the screw";
+      return {};
+    }
+    for (std::size_t i = 0; i < at.size(); ++i) {
+      const Seated& s = screws_.seats[i];
+      screws_.holes[i].load_n = down[i].down;
+      l.screws.push_back({screws_.holes[i].id, s.gap, s.embedment,
+                          std::hypot(down[i].down, down[i].level), out[i].down});
+    }
+    return by_stud(at, down);
+  }
+
+  void note_woods(Strength& out) const {
+    if (out.source.empty() || h_.fastening.screw.kind == ScrewKind::structural) return;
+    if (!context_.wall.studs->gravity)
+      out.notes.push_back(
+          fmt::format("studs taken as spruce-pine-fir, G {:.2f}: nothing says", kUsualGravity));
+    if (!stock().gravity)
+      out.notes.push_back(
+          fmt::format("{} taken as G {:.2f}: nothing says", stock().name, kUsualGravity));
+    out.notes.push_back("heads pulling through the piece are not checked");
+  }
+
+  void note_lever(Strength& out, const std::vector<std::pair<double, double>>& studs) {
+    const double x = load_place(h_);
+    for (const auto& s : studs) out.lift_n = std::max(out.lift_n, -s.second);
+    const bool after = x > studs.back().first, before = x < studs.front().first;
+    if (!h_.fastening.load_n || (!after && !before)) return;
+    const double past = after ? x - studs.back().first : studs.front().first - x;
+    std::string note =
+        fmt::format("the load stands {} past the last stud and levers: the studs carry {}",
+                    say_.length(past), listed(studs, say_));
+    if (const StudLine* next = next_stud(studs, after)) note += reaching(*next, after);
+    out.notes.push_back(note);
+  }
+
+  const StudLine* next_stud(const std::vector<std::pair<double, double>>& studs, bool after) const {
+    const double z = screws_.seats.front().at.y;
+    const StudLine* next = nullptr;
+    for (const StudLine& s : context_.studs.lines) {
+      const double c = s.centre(z);
+      if (after && c > studs.back().first + s.belief.width() && !next) next = &s;
+      if (!after && c < studs.front().first - s.belief.width()) next = &s;
+    }
+    return next;
+  }
+
+  // What the studs would carry with as many screws in one more.
+  std::string reaching(const StudLine& next, bool after) const {
+    auto at = stations_of(screws_);
+    const double z = screws_.seats.front().at.y, c = next.centre(z);
+    const double last = after ? std::max_element(at.begin(), at.end(), less_x)->x
+                              : std::min_element(at.begin(), at.end(), less_x)->x;
+    const auto count = std::count_if(at.begin(), at.end(), [&](Vec2 p) { return p.x == last; });
+    for (long i = 0; i < count; ++i) at.push_back({c, z});
+    const auto loads = shares(at, *h_.fastening.load_n, load_place(h_));
+    return fmt::format("; reaching the stud {} from the corner makes it {}",
+                       say_.length(h_.face.wall().along(c, z)), listed(by_stud(at, loads), say_));
+  }
+  static bool less_x(Vec2 a, Vec2 b) { return a.x < b.x; }
+
+  const Hanging& h_;
+  const WallContext& context_;
+  WallScrews& screws_;
+  const Design& design_;
+  const Saying& say_;
+};
+
+}  // namespace
+
+Strength strength_on_wall(const Hanging& hanging, const WallContext& context, WallScrews& screws,
+                          const Design& design, const Saying& say) {
+  return WallLoad(hanging, context, screws, design, say).rated();
+}
+
+}  // namespace nook

@@ -1,0 +1,287 @@
+// Holes of one piece on one wall.
+#include "fasten/wall_screws.h"
+
+#include <fmt/core.h>
+
+#include <algorithm>
+#include <cmath>
+
+#include "fasten/remedy.h"
+#include "fasten/screw_size.h"
+#include "fasten/strength.h"
+
+namespace nook {
+namespace {
+
+constexpr double kShimTold = 0.8;  // mm, 1/32 in; thinner air is drawn home by the screw. Chosen
+
+std::string kind_without_figure(const std::optional<Studs>& studs) {
+  if (!studs) return "nothing says what is in the wall";
+  switch (studs->kind) {
+    case StudKind::wood:
+    case StudKind::furring:
+      return {};
+    case StudKind::steel:
+      return "steel studs: the NDS gives no figure";
+    case StudKind::masonry:
+      return "masonry: the NDS gives no figure";
+    case StudKind::unknown:
+      return "nothing says that the studs are wood";
+  }
+  return {};
+}
+
+class ScrewSetter {
+ public:
+  ScrewSetter(const Hanging& h, const WallContext& c, const Saying& say)
+      : h_(h), context_(c), say_(say) {
+    out_.no_figure = kind_without_figure(c.wall.studs);
+    if (c.wall.studs) gravity_ = c.wall.studs->gravity.value_or(kUsualGravity);
+  }
+
+  WallScrews all() {
+    if (!can_hold()) return std::move(out_);
+    int used = 0;
+    for (std::size_t i = 0; i < context_.studs.lines.size(); ++i) used += in_stud(i);
+    if (used < 2)
+      for (const Blocking& b : context_.wall.studs->blocking) in_blocking(b);
+    if (out_.holes.empty() && out_.unreachable.empty()) nowhere();
+    sort_holes();
+    return std::move(out_);
+  }
+
+ private:
+  // Wood screws hold in wood only; other walls get no holes.
+  bool can_hold() const {
+    if (!context_.wall.studs) return false;
+    const StudKind kind = context_.wall.studs->kind;
+    return kind != StudKind::steel && kind != StudKind::masonry;
+  }
+
+  bool in_stud(std::size_t i) {
+    const StudLine& line = context_.studs.lines[i];
+    if (!reaches(line)) return false;
+    const StudHoles found = holes_on(h_, line);
+    if (!found.blocked_by.empty()) blocked_ = found.blocked_by;
+    if (found.seats.empty()) return false;
+    for (const Seated& s : found.seats) {
+      if (!deep_right(s)) return false;
+      add(s, static_cast<int>(i), static_cast<int>(found.seats.size()));
+    }
+    return true;
+  }
+
+  // An inferred stud is worth a probe only where it is likelier there than not.
+  bool reaches(const StudLine& line) const {
+    constexpr double kWorthProbing = .5;  // chosen
+    const Stretch piece = extent_of(h_);
+    const double z = h_.face.wall_from_face(h_.ruler.at(h_.ruler.length() / 2, 0)).y;
+    const double c = line.centre(z), half = line.belief.plies() * line.belief.width() / 2;
+    if (c < piece.from - half || c > piece.to + half) return false;
+    return line.belief.chance({z, c, c}, h_.distances.stud_edge, kLayingOut) > kWorthProbing ||
+           line.found != StudReport::Found::inferred;
+  }
+
+  void in_blocking(const Blocking& b) {
+    const double guess = h_.face.wall().base(b.along[0].mm, kUsualHeight, b.from_right);
+    const auto z0 = h_.face.wall().z(b.height[0], guess), z1 = h_.face.wall().z(b.height[1], guess);
+    if (!z0 || !z1) return;
+    const double z = (*z0 + *z1) / 2;
+    const double a0 = h_.face.wall().base(b.along[0].mm, z, b.from_right);
+    const double a1 = h_.face.wall().base(b.along[1].mm, z, b.from_right);
+    const StudHoles found = holes_in(h_, {std::min(a0, a1), std::min(*z0, *z1)},
+                                     {std::max(a0, a1), std::max(*z0, *z1)});
+    if (!found.blocked_by.empty()) blocked_ = found.blocked_by;
+    for (const Seated& s : found.seats) {
+      if (!deep_right(s)) return;
+      add(s, -1, static_cast<int>(found.seats.size()));
+      out_.in_blocking = true;
+    }
+  }
+
+  // A screw must reach the wood and stay in it.
+  bool deep_right(const Seated& s) {
+    const double depth = context_.wall.studs->depth.mm;
+    const double length = h_.fastening.screw.length.mm;
+    if (s.embedment <= 0)
+      return refuse(fmt::format("a {} screw does not reach the stud: use one of {}",
+                                say_.length(length),
+                                say_.length(length - s.embedment + h_.distances.least_hold)));
+    if (s.embedment >= depth)
+      return refuse(fmt::format(
+          "a {} screw comes out of the far side of the stud: use one of {} at "
+          "most",
+          say_.length(length), say_.length(length - s.embedment + depth - say_.step())));
+    return true;
+  }
+  bool refuse(std::string why) {
+    for (const Unreachable& u : out_.unreachable)
+      if (u.reason == why) return false;
+    out_.unreachable.push_back({h_.piece.name, std::move(why)});
+    return false;
+  }
+
+  void nowhere() {
+    if (!blocked_.empty())
+      refuse(
+          fmt::format("every place on its studs may reach {}: keep the screws no deeper than {} in "
+                      "the stud there, or move the piece",
+                      blocked_, say_.length(kServiceDepth)));
+    else
+      refuse(no_stud_reason(h_, context_.studs, say_));
+  }
+
+  void add(const Seated& s, int line, int count) {
+    const WallFrame& frame = h_.face.wall();
+    Hole hole;
+    hole.part = h_.piece.name;
+    if (line >= 0) hole.stud = context_.report_index(line, s.at);
+    hole.along_mm = frame.along(s.at.x, s.at.y);
+    hole.height_mm = s.at.y - frame.floor_z(s.at.x);
+    if (context_.room.line_z) hole.from_line_mm = s.at.y - *context_.room.line_z;
+    if (context_.datum) {
+      const StudLine& datum = context_.studs.lines[*context_.datum];
+      hole.from_datum_mm = s.at.x - datum.centre(datum.z);
+    }
+    hole.u_mm = s.uv.x;
+    hole.v_mm = s.uv.y;
+    hole.end = h_.ruler.end();
+    hole.from_end_mm = s.from_end;
+    hole.edge = h_.ruler.edge();
+    hole.from_edge_mm = s.from_edge;
+    hole.edge_distance_mm = s.edge_distance;
+    hole.embedment_mm = s.embedment;
+    hole.hit_chance = s.chance;
+    hole.shim_mm = s.shim;
+    hole.depth_mm = h_.fastening.screw.length.mm + h_.fastening.screw.head_below.mm;
+    const Pilot pilot = pilot_for(h_.fastening.screw, gravity_, h_.fastening.pull_n.has_value());
+    hole.pilot_mm = pilot.thread;
+    hole.shank_pilot_mm = pilot.shank;
+    hole.clearance_mm = pilot.clearance;
+    hole.probe_first = s.chance < kSureHit;
+    warn(hole, s, line, count);
+    out_.holes.push_back(std::move(hole));
+    out_.seats.push_back(s);
+  }
+
+  void warn(Hole& hole, const Seated& s, int line, int count) const {
+    auto& w = hole.warnings;
+    const bool inferred =
+        line >= 0 && context_.studs.lines[line].found == StudReport::Found::inferred;
+    if (inferred)
+      w.push_back("probe first: no stud was found here, it follows from the spacing");
+    else if (hole.probe_first)
+      w.push_back("probe first: find both edges by nail, at this height, behind the piece");
+    if (s.embedment < h_.distances.least_hold)
+      w.push_back(fmt::format("only {} in the stud, {} is the least that counts",
+                              say_.length(s.embedment), say_.length(h_.distances.least_hold)));
+    if (s.embedment > kServiceDepth)
+      w.push_back(fmt::format("goes {} into the stud: past {} it may reach a cable",
+                              say_.length(s.embedment), say_.length(kServiceDepth)));
+    if (!s.caution.empty()) w.push_back(s.caution + " may run in this stud: no deeper");
+    warn_bore(hole, s, count);
+    if (s.shim > kShimTold) w.push_back(fmt::format("shim {} behind it", say_.length(s.shim)));
+  }
+
+  void warn_bore(Hole& hole, const Seated& s, int count) const {
+    const int asked = h_.fastening.per_stud;
+    if (count < asked)
+      hole.warnings.push_back(fmt::format("only {} of {} screws fit here {} apart", count, asked,
+                                          say_.length(h_.distances.apart)));
+    if (h_.fastening.prebored) return;
+    const bool near_end = h_.free.end_distance(s.uv) < h_.distances.bored_from;
+    const bool close = count > 1 && h_.ruler.height() / count < h_.distances.bored_apart;
+    if (near_end || close)
+      hole.warnings.push_back(near_end ? "pre-bore: it is near the end of the piece"
+                                       : "pre-bore: the screws stand close");
+  }
+
+  void sort_holes() {
+    std::vector<std::size_t> order(out_.holes.size());
+    for (std::size_t i = 0; i < order.size(); ++i) order[i] = i;
+    std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) {
+      const Hole &x = out_.holes[a], &y = out_.holes[b];
+      if (x.stud != y.stud) return x.along_mm < y.along_mm;
+      return x.from_edge_mm < y.from_edge_mm;
+    });
+    WallScrews sorted = out_;
+    for (std::size_t i = 0; i < order.size(); ++i) {
+      sorted.holes[i] = out_.holes[order[i]];
+      sorted.seats[i] = out_.seats[order[i]];
+    }
+    out_ = std::move(sorted);
+  }
+
+  const Hanging& h_;
+  const WallContext& context_;
+  const Saying& say_;
+  double gravity_ = kUsualGravity;
+  std::string blocked_;
+  WallScrews out_;
+};
+
+// The proven stud nearest to where the wall starts: a single one, both edges by nail, agreeing.
+std::optional<int> proven(const WallStuds& studs) {
+  constexpr double kProvenSd = 1.5;  // mm. Chosen
+  for (std::size_t i = 0; i < studs.lines.size(); ++i) {
+    const StudLine& s = studs.lines[i];
+    if (s.by_nail && s.belief.plies() == 1 && s.belief.sd(s.z) < kProvenSd)
+      return static_cast<int>(i);
+  }
+  return std::nullopt;
+}
+
+}  // namespace
+
+int WallContext::report_index(int line, Vec2 at) const {
+  int index = 0;
+  for (int i = 0; i < line; ++i) index += studs.lines[i].belief.plies();
+  const StudBelief& b = studs.lines[line].belief;
+  const double first = b.centre(at.y) - (b.plies() - 1) * b.width() / 2;
+  return index + static_cast<int>(std::lround((b.ply(at.x, at.y) - first) / b.width()));
+}
+
+WallContext context_of(const Survey& survey, const RoomShape& room,
+                       const std::vector<RoomShape>& draws, int wall) {
+  WallStuds studs = studs_on(survey, room, wall, corner_lean_sd(draws, wall));
+  auto services = services_on(survey, room, wall, studs);
+  const auto datum = proven(studs);
+  return {survey.walls[wall],
+          WallFrame(room, wall),
+          std::move(studs),
+          std::move(services),
+          datum,
+          room};
+}
+
+WallScrews wall_screws(const Hanging& hanging, const WallContext& context, const Saying& say) {
+  return ScrewSetter(hanging, context, say).all();
+}
+
+void number_drives(std::vector<Hole>& holes) {
+  if (holes.empty()) return;
+  double top = holes.front().from_edge_mm;
+  for (const Hole& h : holes) top = std::min(top, h.from_edge_mm);
+  const auto in_top = [&](const Hole& h) { return h.from_edge_mm < top + 1; };
+  const Hole* first = nullptr;
+  for (const Hole& h : holes)
+    if (in_top(h) && (!first || h.hit_chance > first->hit_chance + 1e-4)) first = &h;
+  const double start = first->along_mm;
+  const Hole* second = nullptr;
+  for (const Hole& h : holes)
+    if (in_top(h) && &h != first && !h.probe_first &&
+        (!second || std::abs(h.along_mm - start) > std::abs(second->along_mm - start)))
+      second = &h;
+  std::vector<Hole*> order;
+  for (Hole& h : holes) order.push_back(&h);
+  const auto rank = [&](const Hole* h) {
+    if (h == first) return 0;
+    if (h == second) return 1;
+    return 2 + (in_top(*h) ? 0 : 1) + (h->probe_first ? 2 : 0);
+  };
+  std::stable_sort(order.begin(), order.end(),
+                   [&](const Hole* a, const Hole* b) { return rank(a) < rank(b); });
+  for (std::size_t i = 0; i < order.size(); ++i) order[i]->drive = static_cast<int>(i) + 1;
+}
+
+}  // namespace nook

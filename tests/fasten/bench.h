@@ -1,0 +1,32 @@
+// A square corner with plumb flat walls, a ledger and screws: what the tests of holes start from.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "fasten/drill.h"
+
+/// Inches in, as on site. The left wall (0) runs along +x, the right one (1) along +y.
+struct Bench {
+  nook::Survey survey;
+  nook::Design design;
+  nook::RoomShape room;
+  std::vector<nook::RoomShape> draws;
+
+  Bench();
+  /// A stud probed by nail at both edges, `centre` inches from the corner, 38 in up.
+  nook::StudFound& nailed(int wall, double centre);
+  nook::StudFound& found_centre(int wall, double centre, double height = 38);
+  /// A level piece, its back on the wall, `start` from the corner, its bottom `height` up.
+  nook::Part& ledger(int wall, const std::string& name, double start, double length, double height);
+  /// Screws of #10 x 3, head set flush, of the named part into the wall.
+  nook::Fastening& screws(const std::string& part, const std::string& to);
+
+  /// The answer with every piece as drawn.
+  nook::DrillAnswer drilled() const;
+
+ private:
+  mutable std::vector<nook::Piece> pieces_;
+};
+
+nook::Reading reading(double inches, const std::string& id);
