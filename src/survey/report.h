@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "base/measured.h"
+#include "base/verdict.h"
 
 namespace nook {
 
@@ -70,8 +71,12 @@ struct RoomReport {
   std::vector<std::string> uncheckable;  // ids with redundancy below 0.1
   std::vector<NextReading> measure_next;
   std::vector<Missing> missing;
+  std::vector<std::string> facts;  // that stand beside the numbers and do not agree with them
   double chi2 = 0, chi2_limit = 0;
   int dof = 0;
 };
+
+/// `cannot_tell` while a reading is suspect or something is missing, else `fits`.
+Verdict room_verdict(const RoomReport& report);
 
 }  // namespace nook

@@ -1,0 +1,14 @@
+// The room as a JSON answer.
+#pragma once
+
+#include <string>
+
+#include "sheet/answer.h"
+#include "survey/report.h"
+
+namespace nook {
+
+/// The answer `room`; numbers in millimetres and degrees, not rounded; null where nothing is known.
+Json room_json(const RoomReport& report, const std::string& job);
+
+}  // namespace nook

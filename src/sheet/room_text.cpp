@@ -1,0 +1,140 @@
+// A room's report as a page of text.
+#include "sheet/room_text.h"
+
+#include <fmt/format.h>
+
+#include <cmath>
+
+#include "base/measured.h"
+#include "sheet/room_table.h"
+#include "sheet/wrap.h"
+
+namespace nook {
+namespace {
+
+constexpr int kNextShown = 3;       // readings to take next that a person can keep in mind. Chosen
+constexpr double kStraight = 0.05;  // degrees: nobody can tell that from a square corner. Chosen
+
+std::string length(double mm, const Style& style) {
+  return with_unit(millimetres(mm), style.rounding);
+}
+
+std::string give_or_take_mm(double sd, const Style& style) {
+  return "give or take " + give_or_take(millimetres(kTwoSided95 * sd), style.rounding);
+}
+
+std::string corner_line(const CornerReport& corner, const Style&) {
+  const std::string where = fmt::format("The {}/{} corner", corner.walls[0], corner.walls[1]);
+  if (!std::isfinite(corner.angle_deg.sd)) return where + ": not known yet.";
+  const double off = corner.angle_deg.value - 90;
+  const std::string how = std::abs(off) < kStraight ? "square" : off > 0 ? "open" : "closed";
+  return fmt::format(
+      "{} is {:.1f} degrees, give or take {:.1f}: {}.", where, corner.angle_deg.value,
+      std::max(0.1, std::ceil(10 * kTwoSided95 * corner.angle_deg.sd - 0.01) / 10), how);
+}
+
+// How far the wall leans over the height of a level.
+std::string lean_words(const WallReport& wall, const Survey& survey, const Style& style) {
+  const double high = survey.level.length.mm / 1000;
+  const double lean = wall.lean_mm_per_m.value * high, sd = wall.lean_mm_per_m.sd * high;
+  const std::string over = length(survey.level.length.mm, style);
+  if (std::abs(lean) < style.rounding.step.mm / 2)
+    return fmt::format("plumb in {}, {}", over, give_or_take_mm(sd, style));
+  return fmt::format("leans {} {} in {}, {}", lean > 0 ? "into the room" : "away",
+                     length(std::abs(lean), style), over, give_or_take_mm(sd, style));
+}
+
+std::string wall_line(const WallReport& wall, const Survey& survey, const Style& style) {
+  std::string text = fmt::format("The {} wall", wall.name);
+  if (wall.length_mm && std::isfinite(wall.length_mm->sd))
+    text += fmt::format(" is {} long, {};", length(wall.length_mm->value, style),
+                        give_or_take_mm(wall.length_mm->sd, style));
+  text += " " + lean_words(wall, survey, style);
+  if (std::abs(wall.hump_mm) >= style.rounding.step.mm)
+    text += fmt::format("; {} of {}", wall.hump_mm > 0 ? "hump" : "hollow",
+                        length(std::abs(wall.hump_mm), style));
+  return text + ".";
+}
+
+std::string room_lines(const RoomReport& report, const Survey& survey, const Style& style) {
+  std::string text;
+  for (const CornerReport& corner : report.corners)
+    text += wrapped(corner_line(corner, style), kPageWidth, "");
+  for (const WallReport& wall : report.walls)
+    text += wrapped(wall_line(wall, survey, style), kPageWidth, "");
+  if (!report.walls.empty())
+    text += wrapped(
+        fmt::format("Walls stray {:.0f} mm from flat over {:.0f} mm ({}).", report.flatness_sd_mm,
+                    report.flatness_reach_mm,
+                    report.flatness_from_file ? "as the file says" : "as the readings have it"),
+        kPageWidth, "");
+  return text;
+}
+
+std::string joined(const std::vector<std::string>& words) {
+  std::string text;
+  for (const std::string& word : words) text += (text.empty() ? "" : ", ") + word;
+  return text;
+}
+
+std::string unchecked(const RoomReport& report) {
+  if (report.uncheckable.empty()) return {};
+  return "\n" + wrapped(fmt::format("No other reading checks these; take what matters twice: {}.",
+                                    joined(report.uncheckable)),
+                        kPageWidth, "");
+}
+
+std::string next_readings(const RoomReport& report) {
+  if (report.measure_next.empty()) return {};
+  std::string text = "\nMeasure next:\n";
+  int shown = 0;
+  for (const NextReading& next : report.measure_next)
+    if (shown++ < kNextShown)
+      text += wrapped(
+          fmt::format("{} (settles {:.0f} % of what is open)", next.reading, 100 * next.gain),
+          kPageWidth, "  ");
+  return text;
+}
+
+// "nothing says ...: take ..." in two.
+Finding missing_finding(const Missing& missing) {
+  const auto colon = missing.what.find(": ");
+  Finding finding{Verdict::cannot_tell, missing.blocks ? 1e6 : 0, "the room", missing.what, ""};
+  if (colon == std::string::npos) return finding;
+  finding.what = missing.what.substr(0, colon);
+  finding.next = missing.what.substr(colon + 2);
+  return finding;
+}
+
+Finding suspect_finding(const Suspect& suspect) {
+  const bool one = suspect.ids.size() == 1;
+  const std::string where = one ? suspect.ids.front() : "one of " + joined(suspect.ids);
+  const std::string again = one ? "take it again" : "take " + suspect.ids.front() + " again first";
+  return {Verdict::cannot_tell, 1e3 + std::min(suspect.odds, 1e5), where, suspect.reason,
+          again + ", or strike what is wrong (struck = true)"};
+}
+
+}  // namespace
+
+std::vector<Finding> room_findings(const RoomReport& report, const Style&) {
+  std::vector<Finding> findings;
+  for (const Missing& missing : report.missing) findings.push_back(missing_finding(missing));
+  for (const Suspect& suspect : report.suspects) findings.push_back(suspect_finding(suspect));
+  sort(findings);
+  return findings;
+}
+
+std::string room_text(const RoomReport& report, const Survey& survey, const Style& style) {
+  const std::string title = survey.title.empty() ? "Room" : survey.title;
+  std::string text = fmt::format("{}: {}\n", title, headline(room_verdict(report), style));
+  if (style.quiet) return text;
+  text += "\n" + room_lines(report, survey, style);
+  const std::vector<Finding> findings = room_findings(report, style);
+  if (!findings.empty()) text += "\n" + listed(findings, style);
+  for (const std::string& fact : report.facts) text += "\n" + wrapped(fact, kPageWidth, "");
+  text += unchecked(report) + next_readings(report);
+  if (style.verbose) text += "\n" + readings_table(report, style);
+  return text;
+}
+
+}  // namespace nook
