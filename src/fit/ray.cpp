@@ -42,6 +42,13 @@ Along above(const LevelSurface& surface, double field, const Ray& ray) {
   return {ray.from.z - z, Vec3{-surface.slope.x, -surface.slope.y, 1}};
 }
 
+Hit surface_met(const RoomShape& room, Surface surface, double field, const Ray& ray) {
+  if (surface.kind == Surface::Kind::wall)
+    return met_at(0, out_of_wall(room.walls[surface.wall], field, ray), ray);
+  const bool floor = surface.kind == Surface::Kind::floor;
+  return met_at(0, above(floor ? room.floor : *room.ceiling, field, ray), ray);
+}
+
 // The stretch of the ray within low <= q <= high and which bound it comes in by.
 struct Slab {
   double from = -kInfinite, to = kInfinite;
@@ -90,11 +97,11 @@ Ray ray_of(const Feeler& feeler, const Frame& frame) {
 
 Hit surface_hit(const SiteView& view, const SurfaceField& fields, Surface surface,
                 const Feeler& feeler, const Ray& ray) {
-  const double field = fields.value(feeler.spot, view.room());
-  if (surface.kind == Surface::Kind::wall)
-    return met_at(0, out_of_wall(view.shape().walls[surface.wall], field, ray), ray);
-  const bool floor = surface.kind == Surface::Kind::floor;
-  return met_at(0, above(floor ? view.shape().floor : *view.shape().ceiling, field, ray), ray);
+  return surface_met(view.shape(), surface, fields.value(feeler.spot, view.room()), ray);
+}
+
+double rough_gap(const RoomShape& room, Surface surface, Vec2 spot, const Ray& ray) {
+  return surface_met(room, surface, field_height(room, surface, spot), ray).gap;
 }
 
 std::optional<Hit> block_hit(const SiteView& view, const SurfaceField& fields, Surface surface,

@@ -42,6 +42,9 @@ Hit surface_hit(const SiteView& view, const SurfaceField& fields, Surface surfac
 std::optional<Hit> block_hit(const SiteView& view, const SurfaceField& fields, Surface surface,
                              const Feeler& feeler, const Ray& ray);
 
+/// The gap along a ray with the field of one spot, for finding the spot itself.
+double rough_gap(const RoomShape& room, Surface surface, Vec2 spot, const Ray& ray);
+
 /// The spot of a surface's field that a ray needs: (along, z) or (x, y).
 Vec2 spot_of(const RoomShape& room, Surface surface, Vec3 at);
 

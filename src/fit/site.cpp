@@ -54,6 +54,7 @@ Site::Site(const Survey& survey, const RoomShape& room, const std::vector<RoomSh
     };
     corners_.push_back({spot(k), spot(k + 1)});
   }
+  adjusted_ = view(0);
 }
 
 void Site::add_spots(int wall) {

@@ -48,6 +48,7 @@ class Site {
   const std::vector<Block>& blocks(int wall) const { return blocks_[wall]; }
   /// For room 0 at once, for draws after `fields().fill_draws()`.
   SiteView view(int room) const;
+  const SiteView& adjusted() const { return adjusted_; }
   /// The index of the wall a name like "left wall" means, or -1.
   int wall_named(const std::string& meets) const;
 
@@ -61,6 +62,7 @@ class Site {
   double corner_along(int corner, int wall, double z, int room) const;
 
   SurfaceField fields_;
+  SiteView adjusted_;
   std::vector<std::string> names_;
   std::vector<std::vector<Block>> blocks_;
   std::vector<CornerSpots> corners_;

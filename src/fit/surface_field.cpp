@@ -26,12 +26,6 @@ bool level(Surface surface) {
   return surface.kind != Surface::Kind::wall;
 }
 
-double value_in(const RoomShape& room, Surface surface, Vec2 at) {
-  const Field* field = field_of(room, surface);
-  if (!field) return 0;
-  return field->at(at) - (level(surface) ? field->at({0, 0}) : 0);
-}
-
 using Matrix = Eigen::MatrixXd;
 
 // Functions of the basis at each spot, one row a spot; on level surfaces less those at the origin.
@@ -49,14 +43,15 @@ Matrix functions_at(const FieldBasis& basis, const std::vector<Vec2>& at, bool l
 
 }  // namespace
 
-int SurfaceField::add(Surface surface, Vec2 at, bool in_draws) {
-  spots_.push_back({surface, at, value_in(room_, surface, at), in_draws ? rows_++ : -1});
-  return static_cast<int>(spots_.size()) - 1;
+double field_height(const RoomShape& room, Surface surface, Vec2 at) {
+  const Field* field = field_of(room, surface);
+  if (!field) return 0;
+  return field->at(at) - (level(surface) ? field->at({0, 0}) : 0);
 }
 
-void SurfaceField::shift(int spot, Vec2 at) {
-  spots_[spot].at = at;
-  spots_[spot].adjusted = value_in(room_, spots_[spot].surface, at);
+int SurfaceField::add(Surface surface, Vec2 at, bool in_draws) {
+  spots_.push_back({surface, at, field_height(room_, surface, at), in_draws ? rows_++ : -1});
+  return static_cast<int>(spots_.size()) - 1;
 }
 
 void SurfaceField::fill_surface(Surface surface, const std::vector<int>& spots) {

@@ -15,6 +15,10 @@ struct Surface {
   friend bool operator==(const Surface&, const Surface&) = default;
 };
 
+/// The field of a surface at a spot of one room, mm (of floor and ceiling: less the one at the
+/// origin).
+double field_height(const RoomShape& room, Surface surface, Vec2 at);
+
 /// Fields at spots: (along, z) on a wall, (x, y) on floor and ceiling. Room 0 is the adjusted one,
 /// room r > 0 is draw r - 1. One matrix product instead of a sum of sines per spot and draw.
 class SurfaceField {
@@ -27,13 +31,11 @@ class SurfaceField {
 
   /// A new spot; its value in room 0 stands at once, in the draws after `fill_draws` if `in_draws`.
   int add(Surface surface, Vec2 at, bool in_draws);
-  /// Moves a spot to where it is needed now.
-  void shift(int spot, Vec2 at);
   Vec2 at(int spot) const { return spots_[spot].at; }
   /// Computes every spot that was added `in_draws`, in all draws.
   void fill_draws();
 
-  /// The field's height at a spot, mm (of floor and ceiling: less the one at the origin).
+  /// As field_height, in any room.
   double value(int spot, int r) const {
     return r == 0 ? spots_[spot].adjusted : drawn_[spots_[spot].row + (r - 1) * rows_];
   }

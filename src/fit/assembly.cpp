@@ -1,0 +1,199 @@
+// Which pieces go in together, in which order, and where each group starts.
+#include "fit/assembly.h"
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+#include <numbers>
+#include <set>
+
+namespace nook {
+namespace {
+
+constexpr double kOnFloor = 1;  // mm; a piece drawn this near the floor stands on it. Chosen
+
+const Group* group_named(const Design& design, const std::string& name) {
+  for (const Group& group : design.groups)
+    if (group.name == name) return &group;
+  return nullptr;
+}
+
+// A repeated part without a group of its own: each copy goes in by itself.
+std::string group_of(const Piece& piece) {
+  const Part& part = *piece.drawn;
+  return part.group == part.name ? piece.name : part.group;
+}
+
+const Group* settings_of(const Scene& scene, const Assembly& group) {
+  if (const Group* named = group_named(scene.design, group.name)) return named;
+  const Part& part = *scene.pieces[group.pieces.front()].drawn;
+  return group_named(scene.design, part.group);
+}
+
+bool has(const Assembly& group, int piece) {
+  return std::find(group.pieces.begin(), group.pieces.end(), piece) != group.pieces.end();
+}
+
+// Walls that the group touches by contact, fastening or wish.
+std::set<int> walls_of(const Scene& scene, const Site& site, const Assembly& group) {
+  std::set<int> walls;
+  const auto add = [&](const std::string& meets) {
+    if (const int wall = site.wall_named(meets); wall >= 0) walls.insert(wall);
+  };
+  for (const std::string& target : group.tight_to) add(target);
+  for (const Contact& c : scene.design.contacts)
+    for (int p : pieces_named(scene.pieces, scene.design, c.part))
+      if (has(group, p)) add(c.meets);
+  for (const Fastening& f : scene.design.fastenings)
+    for (int p : pieces_named(scene.pieces, scene.design, f.part))
+      if (has(group, p)) add(f.to);
+  return walls;
+}
+
+bool meets(const Scene& scene, const Assembly& group, const std::string& what) {
+  return std::any_of(
+      scene.design.contacts.begin(), scene.design.contacts.end(), [&](const Contact& c) {
+        if (c.meets != what || c.by == Fitting::clear) return false;
+        const auto named = pieces_named(scene.pieces, scene.design, c.part);
+        return std::any_of(named.begin(), named.end(), [&](int p) { return has(group, p); });
+      });
+}
+
+// Pieces said to stand; without any, those drawn on the floor.
+std::vector<int> feet_of(const Scene& scene, const Assembly& group) {
+  std::set<int> feet;
+  const auto add = [&](const std::string& part) {
+    for (int p : pieces_named(scene.pieces, scene.design, part))
+      if (has(group, p)) feet.insert(p);
+  };
+  for (const Foot& foot : scene.design.feet) add(foot.part);
+  for (const Contact& c : scene.design.contacts)
+    if (c.meets == "floor" && c.by != Fitting::clear) add(c.part);
+  if (feet.empty())
+    for (int p : group.pieces)
+      if (std::abs(lowest(scene.pieces[p], scene.pieces[p].frame)) <= kOnFloor) feet.insert(p);
+  return {feet.begin(), feet.end()};
+}
+
+std::vector<int> lowest_of(const Scene& scene, const Assembly& group) {
+  const auto z = [&](int p) { return lowest(scene.pieces[p], scene.pieces[p].frame); };
+  double least = z(group.pieces.front());
+  for (int p : group.pieces) least = std::min(least, z(p));
+  std::vector<int> found;
+  for (int p : group.pieces)
+    if (z(p) <= least + kOnFloor) found.push_back(p);
+  return found;
+}
+
+bool rests_on_parts(const Scene& scene, const std::vector<Joint>& joints, const Assembly& group) {
+  return std::any_of(group.joints.begin(), group.joints.end(), [&](int j) {
+    const Joint& joint = joints[j];
+    if (joint.meets.kind != Surface::Kind::part || joint.feelers.empty()) return false;
+    const Ray ray = ray_of(joint.feelers.front(), scene.pieces[joint.piece].frame);
+    return std::abs(ray.way.z) > 0.9 && joint.how->by != Fitting::clear &&
+           std::none_of(joint.parts.begin(), joint.parts.end(),
+                        [&](int p) { return has(group, p); });
+  });
+}
+
+void set_height(const Scene& scene, const std::vector<Joint>& joints, bool on_wall,
+                Assembly& group) {
+  const Group* settings = settings_of(scene, group);
+  group.feet = feet_of(scene, group);
+  if (settings && settings->height_from)
+    group.height =
+        *settings->height_from == HeightFrom::floor ? HeightRule::floor : HeightRule::level_line;
+  else if (!group.feet.empty())
+    group.height = HeightRule::floor;
+  else if (on_wall)
+    group.height = HeightRule::level_line;
+  else if (rests_on_parts(scene, joints, group))
+    group.height = HeightRule::rests;
+  else if (meets(scene, group, "ceiling"))
+    group.height = HeightRule::ceiling;
+  if (group.height != HeightRule::floor || !group.feet.empty()) return;
+  group.feet = lowest_of(scene, group);
+  group.above_floor = lowest(scene.pieces[group.feet[0]], scene.pieces[group.feet[0]].frame);
+}
+
+void settle(const Scene& scene, const Site& site, const std::vector<Joint>& joints,
+            Assembly& group) {
+  for (int j = 0; j < static_cast<int>(joints.size()); ++j)
+    if (has(group, joints[j].piece)) group.joints.push_back(j);
+  if (const Group* settings = settings_of(scene, group)) {
+    group.tight_to = settings->tight_to;
+    group.may_turn = settings->turn;
+    if (settings->parallel_to)
+      if (const int wall = site.wall_named(*settings->parallel_to); wall >= 0)
+        group.parallel_to = wall;
+  }
+  const std::set<int> walls = walls_of(scene, site, group);
+  if (walls.size() == 1) group.start_wall = *walls.begin();
+  set_height(scene, joints, !walls.empty(), group);
+}
+
+double order_of(const Scene& scene, const Assembly& group, std::size_t index) {
+  const Group* settings = settings_of(scene, group);
+  return settings && settings->order ? *settings->order : static_cast<double>(index + 1);
+}
+
+// The way a wall faces where it is drawn, as quarter turns from +y clockwise.
+double drawn_facing(int wall, int first_wall) {
+  return std::numbers::pi / 2 * (1 - (wall - first_wall));
+}
+
+}  // namespace
+
+double lowest(const Piece& piece, const Frame& frame) {
+  double least = 1e300;
+  for (Vec2 p : piece.drawn->outline)
+    for (double w : {0.0, piece.thickness})
+      least = std::min(least, frame.room_from_piece({p.x, p.y, w}).z);
+  return least;
+}
+
+std::vector<Assembly> assemblies_of(const Scene& scene, const Site& site,
+                                    const std::vector<Joint>& joints) {
+  std::vector<Assembly> groups;
+  std::map<std::string, std::size_t> index;
+  for (int p = 0; p < static_cast<int>(scene.pieces.size()); ++p) {
+    const std::string name = group_of(scene.pieces[p]);
+    const auto [it, fresh] = index.emplace(name, groups.size());
+    if (fresh) groups.emplace_back().name = name;
+    groups[it->second].pieces.push_back(p);
+  }
+  std::vector<std::pair<double, std::size_t>> order;
+  for (std::size_t g = 0; g < groups.size(); ++g) {
+    settle(scene, site, joints, groups[g]);
+    order.emplace_back(order_of(scene, groups[g], g), g);
+  }
+  std::stable_sort(order.begin(), order.end());
+  std::vector<Assembly> sorted;
+  for (const auto& [key, g] : order) sorted.push_back(std::move(groups[g]));
+  return sorted;
+}
+
+double turn_of_wall(const RoomShape& room, int wall, int first_wall) {
+  const Vec2 out = room.walls[wall].out;
+  const double facing = drawn_facing(wall, first_wall);
+  const Direction drawn = direction({facing});
+  return std::atan2(cross({drawn.cos, drawn.sin}, out), dot({drawn.cos, drawn.sin}, out));
+}
+
+Motion start_motion(const Assembly& group, const RoomShape& room, int first_wall) {
+  if (!group.start_wall) return {};
+  const int wall = *group.start_wall;
+  const double turn = turn_of_wall(room, wall, first_wall);
+  Vec2 corner, drawn;  // where the wall's readings count from: as found, as drawn
+  if (wall > first_wall + 1) {
+    corner = room.walls[wall].start;
+    drawn = {0, norm(corner)};
+  } else if (wall < first_wall) {
+    corner = room.walls[first_wall].start;
+    drawn = {norm(corner), 0};
+  }
+  const Motion about = turned_about(drawn, turn, {});
+  return {turn, about.move + Vec3{corner.x - drawn.x, corner.y - drawn.y, 0}};
+}
+
+}  // namespace nook

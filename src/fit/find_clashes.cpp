@@ -1,0 +1,201 @@
+// Pieces against the room by their feelers, against obstacles and each other as convex solids.
+#include "fit/find_clashes.h"
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+
+#include "fit/find_notches.h"
+#include "fit/obstacle_solid.h"
+
+namespace nook {
+namespace {
+
+constexpr double kDeepest = 0.1;  // mm; from the rule of clashes
+constexpr double kNear = 20;  // mm; pairs further apart in the adjusted room do not meet in a draw
+
+// One pair's overlap in every room.
+struct Overlap {
+  Tally depth;
+  Vec3 at;
+};
+using Overlaps = std::map<std::pair<int, std::string>, Overlap>;
+
+struct Deepest {
+  double depth = 0;
+  Vec3 at;
+  std::string with;
+  void look(double next, Vec3 where, const std::string& name) {
+    if (next > depth) depth = next, at = where, with = name;
+  }
+};
+
+class ClashFinder {
+ public:
+  ClashFinder(const Trials& trials, const std::vector<NotchFit>& notches) : trials_(trials) {
+    const Scene& scene = trials.layout.scene;
+    for (int p = 0; p < static_cast<int>(scene.pieces.size()); ++p) {
+      cuts_.push_back(cut_out_of(notches, p));
+      solids_.push_back(
+          solids_of(cuts_[p].empty() ? scene.bodies[p] : body_less(scene.bodies[p], cuts_[p]), p));
+    }
+  }
+
+  Overlaps all() {
+    for (const Guard& guard : trials_.layout.guards) look_at_guard(guard);
+    for (int j = 0; j < static_cast<int>(trials_.layout.joints.size()); ++j) look_at_joint(j);
+    look_at_obstacles();
+    look_at_pieces();
+    return std::move(overlaps_);
+  }
+
+ private:
+  const Piece& piece(int p) const { return trials_.layout.scene.pieces[p]; }
+
+  void note(int p, const std::string& with, int room, double depth, Vec3 at) {
+    Overlap& overlap = overlaps_[{p, with}];
+    if (room == 0) {
+      if (depth > overlap.depth.adjusted) overlap.at = at;
+      overlap.depth.adjusted = std::max(overlap.depth.adjusted, depth);
+      return;
+    }
+    overlap.depth.drawn.resize(trials_.rooms() - 1);
+    double& deepest = overlap.depth.drawn[room - 1];
+    deepest = std::max(deepest, depth);
+  }
+
+  bool cut_away(int p, Vec3 at) const {
+    return std::any_of(cuts_[p].begin(), cuts_[p].end(), [&](const Region& r) {
+      return contains(r, {at.x, at.y});
+    });
+  }
+
+  std::string surface_name(Surface surface) const {
+    if (surface.kind == Surface::Kind::floor) return "floor";
+    if (surface.kind == Surface::Kind::ceiling) return "ceiling";
+    return trials_.views[0].shape().walls[surface.wall].name + " wall";
+  }
+
+  bool cut_on_purpose(const Guard& guard) const {
+    const auto& joints = trials_.layout.joints;
+    return std::any_of(joints.begin(), joints.end(), [&](const Joint& j) {
+      return j.piece == guard.piece && j.meets == guard.surface &&
+             (j.how->by == Fitting::scribe || j.how->by == Fitting::taper);
+    });
+  }
+
+  void look_at_guard(const Guard& guard) {
+    if (cut_on_purpose(guard)) return;
+    for (int r = 0; r < trials_.rooms(); ++r)
+      for (int f = 0; f < static_cast<int>(guard.feelers.size()); ++f) {
+        if (cut_away(guard.piece, guard.feelers[f].at)) continue;
+        const Frame& frame = trials_.placings[r].frames[guard.piece];
+        const Hit hit = surface_hit(trials_.views[r], trials_.layout.site.fields(), guard.surface,
+                                    guard.feelers[f], ray_of(guard.feelers[f], frame));
+        if (hit.gap < 0) note(guard.piece, surface_name(guard.surface), r, -hit.gap, hit.at);
+      }
+  }
+
+  void look_at_joint(int j) {
+    const Joint& joint = trials_.layout.joints[j];
+    const Fitting by = joint.how->by;
+    if (!joint.can_meet || by == Fitting::scribe || by == Fitting::taper) return;
+    if (joint.meets.kind == Surface::Kind::part) return;  // looked at as solids
+    for (int r = 0; r < trials_.rooms(); ++r)
+      for (std::size_t f = 0; f < joint.feelers.size(); ++f) {
+        const double gap = trials_.gaps[r][j][f];
+        if (!(gap < 0)) continue;
+        const Ray ray = ray_of(joint.feelers[f], trials_.placings[r].frames[joint.piece]);
+        note(joint.piece, joint.how->meets, r, -gap, ray.from + gap * ray.way);
+      }
+  }
+
+  void look_at_obstacles() {
+    const int walls = static_cast<int>(trials_.views[0].shape().walls.size());
+    for (int r = 0; r < trials_.rooms(); ++r)
+      for (int w = 0; w < walls; ++w)
+        for (int p = 0; p < static_cast<int>(solids_.size()); ++p)
+          for (const CellSolid& cell : solids_[p]) look_at_blocks(r, w, cell);
+  }
+
+  void look_at_blocks(int room, int wall, const CellSolid& cell) {
+    const Frame& frame = trials_.placings[room].frames[cell.piece];
+    for (const ObstacleSolid& block :
+         obstacles_near(trials_.views[room], wall, cell, frame, kNear)) {
+      const Apart a = apart(block.solid, block.frame, cell, frame);
+      if (a.distance < 0) note(cell.piece, block.name, room, -a.distance, block.frame.at);
+    }
+  }
+
+  // Pairs that come near each other in the adjusted room.
+  void look_at_pieces() {
+    const int count = static_cast<int>(solids_.size());
+    for (int a = 0; a < count; ++a)
+      for (int b = a + 1; b < count; ++b)
+        for (const CellSolid& ca : solids_[a])
+          for (const CellSolid& cb : solids_[b]) look_at_pair(ca, cb);
+  }
+
+  void look_at_pair(const CellSolid& a, const CellSolid& b) {
+    if (cut_to_fit(a.piece, b.piece)) return;
+    const auto in = [&](int room) {
+      const auto& frames = trials_.placings[room].frames;
+      return apart(a, frames[a.piece], b, frames[b.piece]);
+    };
+    const Apart adjusted = in(0);
+    if (adjusted.distance > kNear) return;
+    const Vec3 at = trials_.placings[0].frames[b.piece].at;
+    if (adjusted.distance < 0) note(a.piece, piece(b.piece).name, 0, -adjusted.distance, at);
+    const auto& group = trials_.layout.group_of;
+    for (int r = 1; r < trials_.rooms(); ++r) {
+      const double distance = group[a.piece] == group[b.piece] ? adjusted.distance : in(r).distance;
+      if (distance < 0) note(a.piece, piece(b.piece).name, r, -distance, at);
+    }
+  }
+
+  // A scribed or tapered edge of one against the other.
+  bool cut_to_fit(int a, int b) const {
+    const auto& joints = trials_.layout.joints;
+    return std::any_of(joints.begin(), joints.end(), [&](const Joint& j) {
+      if (j.how->by != Fitting::scribe && j.how->by != Fitting::taper) return false;
+      const auto meets = [&](int p) {
+        return std::find(j.parts.begin(), j.parts.end(), p) != j.parts.end();
+      };
+      return (j.piece == a && meets(b)) || (j.piece == b && meets(a));
+    });
+  }
+
+  const Trials& trials_;
+  std::vector<Regions> cuts_;
+  std::vector<std::vector<CellSolid>> solids_;
+  Overlaps overlaps_;
+};
+
+}  // namespace
+
+std::vector<ClashFit> find_clashes(const Trials& trials, const std::vector<NotchFit>& notches,
+                                   double sure, Holds& all_hold) {
+  std::vector<ClashFit> clashes;
+  for (const auto& [pair, overlap] : ClashFinder(trials, notches).all()) {
+    Holds holds(trials.rooms());
+    holds.set(0, overlap.depth.adjusted <= kDeepest);
+    for (std::size_t r = 0; r < overlap.depth.drawn.size(); ++r)
+      holds.set(static_cast<int>(r) + 1, overlap.depth.drawn[r] <= kDeepest);
+    all_hold.both(holds);
+    ClashFit clash;
+    clash.piece = pair.first;
+    clash.part = trials.layout.scene.pieces[pair.first].name;
+    clash.with = pair.second;
+    clash.depth_mm = overlap.depth.adjusted;
+    clash.sd_mm = overlap.depth.sd();
+    clash.at = overlap.at;
+    clash.chance = holds.chance();
+    clash.verdict = verdict_of(clash.chance, sure);
+    if (clash.depth_mm > kDeepest || clash.verdict != Verdict::fits) clashes.push_back(clash);
+  }
+  std::stable_sort(clashes.begin(), clashes.end(),
+                   [](const ClashFit& a, const ClashFit& b) { return a.depth_mm > b.depth_mm; });
+  return clashes;
+}
+
+}  // namespace nook

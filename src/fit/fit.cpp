@@ -1,0 +1,112 @@
+// From a room and a design to the whole answer.
+#include "fit/fit.h"
+
+#include <algorithm>
+#include <memory>
+
+#include "fit/find_clashes.h"
+#include "fit/find_contacts.h"
+#include "fit/find_notches.h"
+
+namespace nook {
+namespace {
+
+constexpr double kSettled = 0.05;  // mm; fields and zones are built anew until nothing moves more
+constexpr int kRounds = 6;
+
+double furthest(const std::vector<Frame>& a, const std::vector<Frame>& b) {
+  double most = 0;
+  for (std::size_t i = 0; i < a.size(); ++i)
+    for (Vec3 p : {Vec3{}, Vec3{1000, 1000, 0}})
+      most = std::max(most, norm(a[i].room_from_piece(p) - b[i].room_from_piece(p)));
+  return most;
+}
+
+// Joints are built where the pieces stand; pieces stand where the joints let them.
+struct Settled {
+  std::unique_ptr<Site> site;
+  Layout layout;
+};
+Settled settle(const FitInput& input, const Scene& scene) {
+  std::vector<Frame> frames;
+  for (const Piece& piece : scene.pieces) frames.push_back(piece.frame);
+  for (int round = 0;; ++round) {
+    auto site = std::make_unique<Site>(input.survey, input.room, input.draws);
+    const int first = std::max(0, site->wall_named(input.design.corner[0] + " wall"));
+    Layout layout = layout_for(scene, *site, first, frames);
+    std::vector<Frame> next = place_all(layout, site->adjusted(), true).frames;
+    const bool still = furthest(frames, next) < kSettled;
+    frames = std::move(next);
+    if (still || round == kRounds) return {std::move(site), std::move(layout)};
+  }
+}
+
+std::vector<std::string> touches_of(const Trials& trials, const Assembly& group) {
+  constexpr double kTouch = 0.05;  // mm, chosen
+  std::vector<std::string> names;
+  for (int j : group.joints)
+    for (double gap : trials.gaps[0][j])
+      if (gap < kTouch) {
+        names.push_back(trials.layout.joints[j].how->meets);
+        break;
+      }
+  std::sort(names.begin(), names.end());
+  names.erase(std::unique(names.begin(), names.end()), names.end());
+  return names;
+}
+
+void fill_groups(const Trials& trials, FitAnswer& answer) {
+  for (std::size_t g = 0; g < trials.layout.groups.size(); ++g) {
+    const Assembly& group = trials.layout.groups[g];
+    const Motion& motion = trials.placings[0].placed[g];
+    answer.groups.push_back({group.name, group.pieces, motion.move, in_degrees({motion.turn}),
+                             touches_of(trials, group)});
+  }
+}
+
+void fill_known(const FitInput& input, FitAnswer& answer) {
+  std::vector<Body> bodies;
+  for (const Piece& piece : answer.pieces) bodies.push_back(body_of(piece));
+  const Scene scene{input.survey, input.design, answer.pieces, bodies};
+  const Settled settled = settle(input, scene);
+  const Trials trials = try_all(settled.layout, *settled.site);
+  Holds holds(trials.rooms());
+  answer.frames = trials.placings[0].frames;
+  fill_groups(trials, answer);
+  answer.contacts = find_contacts(trials, input.sure, holds);
+  answer.notches = find_notches(trials, input.sure);
+  answer.clashes = find_clashes(trials, answer.notches, input.sure, holds);
+  answer.chance = holds.chance();
+  answer.verdict = verdict_of(answer.chance, input.sure);
+}
+
+void fill_unknown(const FitInput& input, FitAnswer& answer) {
+  answer.known = false;
+  answer.chance = 0;
+  answer.verdict = Verdict::cannot_tell;
+  for (const Piece& piece : answer.pieces) answer.frames.push_back(piece.frame);
+  for (int c = 0; c < static_cast<int>(input.design.contacts.size()); ++c) {
+    const Contact& how = input.design.contacts[c];
+    for (int p : pieces_named(answer.pieces, input.design, how.part)) {
+      ContactFit found;
+      found.contact = c;
+      found.piece = p;
+      found.part = answer.pieces[p].name;
+      found.edge = how.edge_given;
+      found.meets = how.meets;
+      found.verdict = Verdict::cannot_tell;
+      answer.contacts.push_back(std::move(found));
+    }
+  }
+}
+
+}  // namespace
+
+FitAnswer fit(const FitInput& input) {
+  FitAnswer answer;
+  answer.pieces = pieces_of(input.design);
+  input.complete ? fill_known(input, answer) : fill_unknown(input, answer);
+  return answer;
+}
+
+}  // namespace nook

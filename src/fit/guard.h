@@ -1,0 +1,27 @@
+// Feelers that keep a piece out of the room's surfaces where no contact does.
+#pragma once
+
+#include <vector>
+
+#include "fit/joint.h"
+
+namespace nook {
+
+/// A piece near a surface that it must not run into; feelers look square to the surface.
+struct Guard {
+  int piece = 0;
+  Surface surface;
+  bool notched = false;  // the piece is notched for this wall's blocks
+  std::vector<Feeler> feelers;
+};
+
+/// Guards of every piece for every surface that it is near to, standing at `frames`.
+std::vector<Guard> guards_of(const Scene& scene, Site& site, const std::vector<Frame>& frames,
+                             const std::vector<Joint>& joints);
+
+/// How far the piece may move towards the surface or the first block there (negative: how deep it
+/// is in); nothing where the feeler meets nothing near.
+std::optional<Hit> guard_hit(const SiteView& view, const SurfaceField& fields, const Guard& guard,
+                             int feeler, const Frame& frame);
+
+}  // namespace nook

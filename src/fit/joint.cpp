@@ -1,0 +1,118 @@
+// Contacts as joints of single pieces, and what their feelers meet.
+#include "fit/joint.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+#include "fit/joint_builder.h"
+
+namespace nook {
+namespace {
+
+constexpr double kNear = 40;  // mm; a block this near a feeler's path may be met in a draw. Chosen
+const double kFlatLimit = std::cos(30 * std::numbers::pi / 180);  // from the gap's definition
+
+bool near_block(const SiteView& view, int wall, const BlockHere& here, Vec2 spot) {
+  const double low = view.z_of(here.block->height_from, wall, spot.x);
+  const double high = view.z_of(here.block->height_to, wall, spot.x);
+  return spot.x > here.a_from - kNear && spot.x < here.a_to + kNear && spot.y > low - kNear &&
+         spot.y < high + kNear;
+}
+
+Surface surface_named(const Site& site, const std::string& meets) {
+  if (meets == "floor") return {Surface::Kind::floor, 0};
+  if (meets == "ceiling") return {Surface::Kind::ceiling, 0};
+  const int wall = site.wall_named(meets);
+  if (wall >= 0) return {Surface::Kind::wall, wall};
+  return {Surface::Kind::part, 0};
+}
+
+// An edge of a piece that lies flat against what it should meet has no way square to it.
+bool edge_can_meet(const RoomShape& room, const Joint& joint, const Frame& frame) {
+  if (joint.face || joint.meets.kind == Surface::Kind::part) return true;
+  if (joint.meets.kind != Surface::Kind::wall) return std::abs(frame.w.z) < kFlatLimit;
+  const Vec2 out = room.walls[joint.meets.wall].out;
+  return std::abs(dot(plan(frame.w), out)) < kFlatLimit;
+}
+
+Joint joint_of(const Scene& scene, const Site& site, int contact, int piece) {
+  Joint joint;
+  joint.contact = contact;
+  joint.piece = piece;
+  joint.how = &scene.design.contacts[contact];
+  joint.meets = surface_named(site, joint.how->meets);
+  joint.face = std::holds_alternative<PieceFace>(joint.how->edge);
+  if (joint.meets.kind != Surface::Kind::part) return joint;
+  for (int p : pieces_named(scene.pieces, scene.design, joint.how->meets))
+    if (p != piece) joint.parts.push_back(p);
+  return joint;
+}
+
+}  // namespace
+
+EdgeRun run_of(const EdgeChoice& edge, const Polygon& outline) {
+  if (const EdgeSide* side = std::get_if<EdgeSide>(&edge)) return side_of(outline, *side);
+  return std::get<EdgeRun>(edge);
+}
+
+Polygon run_points(const EdgeRun& run, const Polygon& outline) {
+  const int n = static_cast<int>(outline.size());
+  const int edges = (run.last - run.first + n) % n + 1;
+  Polygon points;
+  for (int k = 0; k <= edges; ++k) points.push_back(outline[(run.first + k) % n]);
+  return points;
+}
+
+Feeler feeler_for(Site& site, Surface surface, const Frame& frame, Vec3 at, Vec3 way, bool coarse) {
+  Feeler feeler{at, way, -1, {}};
+  if (surface.kind == Surface::Kind::part) return feeler;
+  const RoomShape& room = site.fields().room(0);
+  if (surface.kind == Surface::Kind::ceiling && !room.ceiling) return feeler;
+  const SiteView& view = site.adjusted();
+  const Ray ray = ray_of(feeler, frame);
+  // The field is wanted where the ray meets the surface: two rounds find that spot.
+  Vec2 spot = spot_of(room, surface, ray.from);
+  for (int round = 0; round < 2; ++round) {
+    const double reach = std::clamp(rough_gap(room, surface, spot, ray), -kReach, kReach);
+    spot = spot_of(room, surface, ray.from + reach * ray.way);
+  }
+  feeler.spot = site.fields().add(surface, spot, coarse);
+  if (surface.kind != Surface::Kind::wall) return feeler;
+  const Vec2 start = spot_of(room, surface, ray.from);
+  const auto& blocks = view.blocks(surface.wall);
+  for (int k = 0; k < static_cast<int>(blocks.size()); ++k)
+    if (near_block(view, surface.wall, blocks[k], spot) ||
+        near_block(view, surface.wall, blocks[k], start))
+      feeler.blocks.push_back(k);
+  return feeler;
+}
+
+std::vector<Joint> joints_of(const Scene& scene, Site& site, const std::vector<Frame>& frames) {
+  std::vector<Joint> joints;
+  for (int c = 0; c < static_cast<int>(scene.design.contacts.size()); ++c)
+    for (int p : pieces_named(scene.pieces, scene.design, scene.design.contacts[c].part)) {
+      Joint joint = joint_of(scene, site, c, p);
+      joint.can_meet = edge_can_meet(site.fields().room(0), joint, frames[p]);
+      const JointBuilder builder{scene, site, site.adjusted(), frames, frames[p]};
+      if (joint.can_meet) joint.face ? build_face(builder, joint) : build_edge(builder, joint);
+      joints.push_back(std::move(joint));
+    }
+  return joints;
+}
+
+std::optional<Hit> joint_hit(const SiteView& view, const SurfaceField& fields, const Joint& joint,
+                             int feeler, const Frame& frame, const std::vector<Standing>& parts) {
+  const Feeler& f = joint.feelers[feeler];
+  const Ray ray = ray_of(f, frame);
+  if (joint.meets.kind == Surface::Kind::part) return part_hit(parts, ray);
+  if (f.spot < 0) return std::nullopt;
+  Hit hit = surface_hit(view, fields, joint.meets, f, ray);
+  if (!joint.how->notch)
+    if (const auto block = block_hit(view, fields, joint.meets, f, ray))
+      if (block->gap < hit.gap) hit = *block;
+  if (std::abs(hit.gap) > kReach) return std::nullopt;
+  return hit;
+}
+
+}  // namespace nook

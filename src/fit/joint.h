@@ -1,0 +1,67 @@
+// A contact of one piece, with the feelers that look for its gap.
+#pragma once
+
+#include <vector>
+
+#include "fit/ray.h"
+#include "room/survey.h"
+
+namespace nook {
+
+/// A spot of an edge or a face where the gap is looked for.
+struct JointSpot {
+  Vec2 uv;
+  double t = 0;          // length from the first point of the edge
+  double along = 0;      // as GapPoint::at
+  bool coarse = true;    // also looked at in every draw
+  bool notched = false;  // cut away by the contact's notch
+};
+
+/// A stretch of an edge that a notch takes, in t; or on a face a box in u, v.
+struct NotchZone {
+  Stretch t;
+  Box2 box;
+  std::vector<int> blocks;  // of the wall
+};
+
+/// One contact of one piece. An edge has two feelers a spot: back, then front; a face has one.
+struct Joint {
+  int contact = 0;  // index into Design::contacts
+  int piece = 0;
+  const Contact* how = nullptr;
+  Surface meets;
+  std::vector<int> parts;  // the pieces it meets, none of them its own
+  bool face = false;
+  bool can_meet = true;  // false: the piece lies too near to the wall's plane
+  std::vector<JointSpot> spots;
+  std::vector<Feeler> feelers;
+  std::vector<NotchZone> zones;
+
+  int faces() const { return face ? 1 : 2; }
+};
+
+/// Everything that is the same for all rooms.
+struct Scene {
+  const Survey& survey;
+  const Design& design;
+  const std::vector<Piece>& pieces;
+  const std::vector<Body>& bodies;
+};
+
+/// The joints of every contact, in file order and copies in order, for pieces standing at `frames`
+/// in the adjusted room.
+std::vector<Joint> joints_of(const Scene& scene, Site& site, const std::vector<Frame>& frames);
+
+/// A feeler for a surface: its spot added, the blocks near it listed.
+Feeler feeler_for(Site& site, Surface surface, const Frame& frame, Vec3 at, Vec3 way, bool coarse);
+
+/// The blocks-only or the whole hit of a joint's feeler; nothing where it meets nothing near.
+/// Blocks are left out where the contact has a notch.
+std::optional<Hit> joint_hit(const SiteView& view, const SurfaceField& fields, const Joint& joint,
+                             int feeler, const Frame& frame, const std::vector<Standing>& parts);
+
+/// The edges a contact speaks of, as points of the outline in order, first to last.
+EdgeRun run_of(const EdgeChoice& edge, const Polygon& outline);
+Polygon run_points(const EdgeRun& run, const Polygon& outline);
+
+}  // namespace nook

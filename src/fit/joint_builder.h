@@ -1,0 +1,23 @@
+// What building a joint needs; shared by edges and faces.
+#pragma once
+
+#include "fit/joint.h"
+
+namespace nook {
+
+struct JointBuilder {
+  const Scene& scene;
+  Site& site;
+  const SiteView& view;              // of the adjusted room
+  const std::vector<Frame>& frames;  // of all pieces
+  const Frame& frame;                // of the joint's own piece
+};
+
+constexpr Vec3 at_face(Vec2 uv, double w) {
+  return {uv.x, uv.y, w};
+}
+
+void build_edge(const JointBuilder& builder, Joint& joint);
+void build_face(const JointBuilder& builder, Joint& joint);
+
+}  // namespace nook

@@ -1,0 +1,120 @@
+// Spots over faces, and the boxes that obstacles cut out of them.
+#include <algorithm>
+#include <cmath>
+
+#include "fit/joint_builder.h"
+#include "solid/cells.h"
+
+namespace nook {
+namespace {
+
+constexpr double kFaceStep = 50;  // mm; greatest grid of a face contact
+constexpr double kFarOff = 1e5;   // mm; stands for a board without end
+
+// The outline box of a body as seen square on to a face.
+Box2 seen_on(const Frame& face, const Frame& other, const Body& body) {
+  Polygon points;
+  for (Vec2 p : body.region.outline)
+    for (double w : {0.0, body.thickness}) {
+      const Vec3 q = face.piece_from_room(other.room_from_piece(at_face(p, w)));
+      points.push_back({q.x, q.y});
+    }
+  return box_of(points);
+}
+
+Box2 common(const Box2& a, const Box2& b) {
+  return {{std::max(a.low.x, b.low.x), std::max(a.low.y, b.low.y)},
+          {std::min(a.high.x, b.high.x), std::min(a.high.y, b.high.y)}};
+}
+
+bool empty(const Box2& box) {
+  return box.low.x > box.high.x || box.low.y > box.high.y;
+}
+
+// The parts of the face that look at what it meets.
+std::vector<Box2> boxes_of(const JointBuilder& b, const Joint& joint) {
+  const Box2 own = box_of(b.scene.pieces[joint.piece].drawn->outline);
+  if (joint.meets.kind != Surface::Kind::part) return {own};
+  std::vector<Box2> boxes;
+  for (int p : joint.parts) {
+    const Box2 box = common(own, seen_on(b.frame, b.frames[p], b.scene.bodies[p]));
+    if (!empty(box)) boxes.push_back(box);
+  }
+  return boxes;
+}
+
+// A block's front as a box on the face, grown by the notch's clearance.
+Box2 block_box(const JointBuilder& b, const Joint& joint, const BlockHere& here) {
+  const WallShape& wall = b.view.shape().walls[joint.meets.wall];
+  const Vec2 middle = wall.wall_from_room(plan(b.frame.at));
+  Polygon corners;
+  for (double a :
+       {std::max(here.a_from, middle.x - kFarOff), std::min(here.a_to, middle.x + kFarOff)})
+    for (const Block::Bound& bound : {here.block->height_from, here.block->height_to}) {
+      const Vec2 p = wall.room_from_wall(a, middle.y);
+      const Vec3 q = b.frame.piece_from_room({p.x, p.y, b.view.z_of(bound, joint.meets.wall, a)});
+      corners.push_back({q.x, q.y});
+    }
+  const double c = joint.how->clearance.mm;
+  Box2 box = box_of(corners);
+  return {box.low - Vec2{c, c}, box.high + Vec2{c, c}};
+}
+
+std::vector<NotchZone> face_zones(const JointBuilder& b, const Joint& joint) {
+  std::vector<NotchZone> zones;
+  if (!joint.how->notch || joint.meets.kind != Surface::Kind::wall) return zones;
+  const Box2 own = box_of(b.scene.pieces[joint.piece].drawn->outline);
+  const auto& blocks = b.view.blocks(joint.meets.wall);
+  for (int k = 0; k < static_cast<int>(blocks.size()); ++k) {
+    const Box2 box = block_box(b, joint, blocks[k]);
+    if (!empty(common(own, box))) zones.push_back({{}, box, {k}});
+  }
+  return zones;
+}
+
+bool in_box(Vec2 p, const NotchZone& zone) {
+  return p.x > zone.box.low.x && p.x < zone.box.high.x && p.y > zone.box.low.y &&
+         p.y < zone.box.high.y;
+}
+
+std::vector<double> ticks(double low, double high) {
+  const int n = std::max(1, static_cast<int>(std::ceil((high - low) / kFaceStep)));
+  std::vector<double> at;
+  for (int i = 0; i <= n; ++i) at.push_back(low + (high - low) * i / n);
+  return at;
+}
+
+bool coarse(std::size_t i, std::size_t count) {
+  return i % 2 == 0 || i + 1 == count;
+}
+
+void add_face_spot(const JointBuilder& b, Joint& joint, JointSpot spot) {
+  const bool front = std::get<PieceFace>(joint.how->edge) == PieceFace::front;
+  const double thickness = b.scene.pieces[joint.piece].thickness;
+  spot.notched = std::any_of(joint.zones.begin(), joint.zones.end(),
+                             [&](const NotchZone& z) { return in_box(spot.uv, z); });
+  joint.spots.push_back(spot);
+  joint.feelers.push_back(feeler_for(b.site, joint.meets, b.frame,
+                                     at_face(spot.uv, front ? thickness : 0),
+                                     {0, 0, front ? 1.0 : -1.0}, spot.coarse));
+}
+
+}  // namespace
+
+void build_face(const JointBuilder& b, Joint& joint) {
+  joint.zones = face_zones(b, joint);
+  for (const Box2& box : boxes_of(b, joint)) {
+    const auto us = ticks(box.low.x, box.high.x), vs = ticks(box.low.y, box.high.y);
+    const bool lying = box.high.x - box.low.x >= box.high.y - box.low.y;
+    for (std::size_t k = 0; k < vs.size(); ++k)
+      for (std::size_t i = 0; i < us.size(); ++i) {
+        const Vec2 uv{us[i], vs[k]};
+        if (!contains(b.scene.bodies[joint.piece].region, uv)) continue;
+        add_face_spot(b, joint,
+                      {uv, lying ? uv.y : uv.x, lying ? uv.x : uv.y,
+                       coarse(i, us.size()) && coarse(k, vs.size()), false});
+      }
+  }
+}
+
+}  // namespace nook

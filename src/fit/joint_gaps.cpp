@@ -1,0 +1,129 @@
+// Gaps asked, the faces that show chosen, and the usual limits of the trade.
+#include "fit/joint_gaps.h"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+
+namespace nook {
+namespace {
+
+constexpr double kNone = std::numeric_limits<double>::quiet_NaN();
+
+ShowFace show_of(const Layout& layout, const Joint& joint) {
+  return layout.scene.pieces[joint.piece].drawn->show;
+}
+
+// Overlap is worse than any gap.
+double worse_gap(double a, double b) {
+  if (std::isnan(a)) return b;
+  if (std::isnan(b)) return a;
+  if (std::min(a, b) < -0.1) return std::min(a, b);
+  return std::max(a, b);
+}
+
+}  // namespace
+
+JointGaps joint_gaps(const Layout& layout, const SiteView& view, int index,
+                     const std::vector<Frame>& frames, bool all_spots) {
+  const Joint& joint = layout.joints[index];
+  const std::vector<Standing> parts = standing_parts(layout, joint, frames);
+  JointGaps gaps(joint.feelers.size(), kNone);
+  for (int s = 0; s < static_cast<int>(joint.spots.size()); ++s) {
+    if (joint.spots[s].notched || !(all_spots || joint.spots[s].coarse)) continue;
+    for (int f = s * joint.faces(); f < (s + 1) * joint.faces(); ++f)
+      if (const auto hit =
+              joint_hit(view, layout.site.fields(), joint, f, frames[joint.piece], parts))
+        gaps[f] = hit->gap;
+  }
+  return gaps;
+}
+
+double shown_gap(const JointGaps& gaps, const Joint& joint, ShowFace show, int spot) {
+  if (joint.face) return gaps[spot];
+  const double back = gaps[2 * spot], front = gaps[2 * spot + 1];
+  if (show == ShowFace::front && !std::isnan(front)) return front;
+  if (show == ShowFace::back && !std::isnan(back)) return back;
+  return worse_gap(back, front);
+}
+
+JointState state_of(const Layout& layout, const Joint& joint, const JointGaps& gaps) {
+  JointState state{false, 1e300, -1e300, 1e300, {}, 0};
+  std::vector<Vec2> run;
+  for (int s = 0; s < static_cast<int>(joint.spots.size()); ++s) {
+    const double gap = shown_gap(gaps, joint, show_of(layout, joint), s);
+    if (std::isnan(gap)) continue;
+    state.least = std::min(state.least, gap);
+    state.most = std::max(state.most, gap);
+    run.push_back({joint.face ? joint.spots[s].along : joint.spots[s].t, gap});
+  }
+  for (double gap : gaps)
+    if (!std::isnan(gap)) state.deepest = std::min(state.deepest, gap);
+  state.met = !run.empty();
+  if (state.met) state.cut = straight_cut(std::move(run));
+  return state;
+}
+
+double wood_of(const Layout& layout, const Joint& joint, const Placing& placing, double deepest) {
+  const int group = layout.group_of[joint.piece];
+  const Frame& drawn = layout.scene.pieces[joint.piece].frame;
+  double least = 1e300;
+  for (const Feeler& f : joint.feelers) {
+    const Ray ray = ray_of(f, placing.frames[joint.piece]);
+    const Vec3 start = placing.start[group].frame(drawn).room_from_piece(f.at);
+    least = std::min(least, dot(start - ray.from, ray.way));
+  }
+  return std::max(0.0, least) + std::max(0.0, -deepest);
+}
+
+double allowed_gap(const Contact& how) {
+  if (how.allow) return how.allow->mm;
+  const double inch = kMillimetresPerInch;
+  double usual = inch / 8;
+  switch (how.by) {
+    case Fitting::caulk:
+      usual = inch / 4;
+      break;
+    case Fitting::filler:
+      usual = inch / 16;
+      break;
+    case Fitting::shim:
+      usual = inch / 2;
+      break;
+    case Fitting::trim:
+      usual = how.trim ? how.trim->mm - inch / 4 : inch / 2;
+      break;
+    case Fitting::butt:
+      usual = how.meets == "floor" ? inch * 3 / 8 : inch / 8;
+      break;
+    case Fitting::clear:
+      return how.gap.mm;
+    case Fitting::taper:
+    case Fitting::scribe:
+      break;
+  }
+  return how.gap.mm + usual;
+}
+
+Left left_by(const Contact& how, const JointState& state, double room_to_move) {
+  const double short_of = std::max(0.0, state.most - how.gap.mm - room_to_move);
+  switch (how.by) {
+    case Fitting::taper:
+      return {0, state.cut.left + short_of};
+    case Fitting::scribe:
+      return {0, short_of};
+    case Fitting::filler:
+      return {0, state.cut.left};
+    case Fitting::shim:
+    case Fitting::caulk:
+    case Fitting::trim:
+      if (state.most <= allowed_gap(how)) return {0, 0};
+      break;
+    case Fitting::butt:
+    case Fitting::clear:
+      break;
+  }
+  return {state.least, state.most};
+}
+
+}  // namespace nook

@@ -1,0 +1,167 @@
+// Half-planes from the arrangement as it stands, solved and looked at again until nothing moves.
+#include "fit/push.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace nook {
+namespace {
+
+constexpr double kStill = 0.001;      // mm; from the rule of placement
+constexpr double kLongContact = 300;  // mm in plan; chosen
+constexpr double kSameWay = 0.26;     // sine of 15 degrees: two walls this parallel hold one way
+constexpr int kRounds = 20;           // chosen; two or three are usual
+
+}  // namespace
+
+Push::Push(const Layout& layout, const SiteView& view, int group, const Placing& so_far,
+           bool all_spots)
+    : layout_(layout),
+      view_(view),
+      group_(layout.groups[group]),
+      index_(group),
+      so_far_(so_far),
+      all_spots_(all_spots) {
+  start_ = start_motion(group_, view.shape(), layout.first_wall);
+  find_holds();
+  find_ways();
+  turn_parallel();
+}
+
+bool Push::in_before(int piece) const {
+  return layout_.group_of[piece] < index_;
+}
+
+bool Push::pulls(const Joint& joint) const {
+  if (!joint.can_meet || joint.how->by == Fitting::clear) return false;
+  if (joint.meets.kind != Surface::Kind::part) return true;
+  if (joint.how->notch) return false;
+  return std::any_of(joint.parts.begin(), joint.parts.end(), [&](int p) { return in_before(p); });
+}
+
+void Push::find_holds() {
+  targets_ = group_.tight_to;
+  for (int j : group_.joints) {
+    const Joint& joint = layout_.joints[j];
+    if (!pulls(joint)) continue;
+    auto it = std::find(targets_.begin(), targets_.end(), joint.how->meets);
+    if (it == targets_.end()) it = targets_.insert(it, joint.how->meets);
+    holds_.push_back({j, static_cast<int>(it - targets_.begin()), {}});
+    if (joint.meets.kind != Surface::Kind::part) continue;
+    for (int p : joint.parts)
+      if (in_before(p))
+        holds_.back().parts.push_back({&layout_.scene.bodies[p], so_far_.frames[p]});
+  }
+}
+
+// The way in plan that a joint's gap closes; zero where it closes up or down.
+Vec2 Push::way_of(const Joint& joint) const {
+  if (joint.meets.kind == Surface::Kind::wall) return view_.shape().walls[joint.meets.wall].out;
+  if (joint.feelers.empty() || joint.meets.kind != Surface::Kind::part) return {};
+  const Frame frame = start_.frame(layout_.scene.pieces[joint.piece].frame);
+  const Vec2 way = plan(ray_of(joint.feelers.front(), frame).way);
+  return norm(way) > 0.5 ? (1 / norm(way)) * way : Vec2{};
+}
+
+// How far the contacts with one target reach across their way, in plan.
+double Push::span_of(int target) const {
+  double low = 1e300, high = -1e300;
+  for (const Hold& hold : holds_) {
+    const Joint& joint = layout_.joints[hold.joint];
+    const Vec2 way = way_of(joint);
+    if (hold.target != target || norm(way) == 0) continue;
+    const Frame frame = start_.frame(layout_.scene.pieces[joint.piece].frame);
+    for (const Feeler& f : joint.feelers) {
+      const double x = cross(way, plan(frame.room_from_piece(f.at)));
+      low = std::min(low, x);
+      high = std::max(high, x);
+    }
+  }
+  return std::max(0.0, high - low);
+}
+
+bool Push::turns() const {
+  if (group_.may_turn && !*group_.may_turn) return false;
+  if (group_.may_turn) return true;
+  for (int t = 0; t < static_cast<int>(targets_.size()); ++t)
+    if (span_of(t) >= kLongContact) return true;
+  return false;
+}
+
+void Push::find_ways() {
+  std::vector<Vec2> held;
+  for (const std::string& target : group_.tight_to)
+    if (const int wall = layout_.site.wall_named(target); wall >= 0)
+      held.push_back(view_.shape().walls[wall].out);
+  Vec2 sum;
+  int count = 0;
+  for (const Hold& hold : holds_) {
+    const Joint& joint = layout_.joints[hold.joint];
+    const Vec2 way = way_of(joint);
+    if (norm(way) == 0) continue;
+    held.push_back(way);
+    const Frame frame = start_.frame(layout_.scene.pieces[joint.piece].frame);
+    for (const Feeler& f : joint.feelers) sum = sum + plan(frame.room_from_piece(f.at)), ++count;
+  }
+  if (count == 0)
+    for (int p : group_.pieces)
+      sum = sum + plan(start_.point(layout_.scene.pieces[p].frame.at)), ++count;
+  pivot_ = (1.0 / count) * sum;
+  for (Vec2 way : held) {
+    if (ways_.empty()) ways_.push_back(way);
+    if (ways_.size() == 1 && std::abs(cross(ways_[0], way)) > kSameWay)
+      ways_.push_back(left_of(ways_[0]));
+  }
+  turn_free_ = turns();
+  for (int t = 0; t < static_cast<int>(targets_.size()); ++t) rim_ = std::max(rim_, span_of(t) / 2);
+}
+
+// Parallel to a wall: set beforehand unless a long contact that is to be tight rules the turn.
+void Push::turn_parallel() {
+  if (!group_.parallel_to) return;
+  for (int t = 0; t < static_cast<int>(group_.tight_to.size()); ++t)
+    if (span_of(t) >= kLongContact && group_.may_turn.value_or(true)) {
+      turn_free_ = true;
+      return;
+    }
+  turn_free_ = false;
+  const double turn = turn_of_wall(view_.shape(), *group_.parallel_to, layout_.first_wall);
+  const Motion about = turned_about(pivot_, turn - start_.turn, {});
+  start_ = {turn, about.point(start_.move)};
+}
+
+Motion Push::motion_at(const Moves& x, double rise) const {
+  Vec2 move;
+  for (std::size_t i = 0; i < ways_.size(); ++i) move = move + x[i] * ways_[i];
+  const Motion about = turned_about(pivot_, x[2] / rim_, {move.x, move.y, rise});
+  return {start_.turn + about.turn, about.point(start_.move)};
+}
+
+Wishes Push::wishes() const {
+  Wishes wishes;
+  for (int t = 0; t < static_cast<int>(group_.tight_to.size()); ++t) wishes.tight.push_back(t);
+  if (!group_.parallel_to || !turn_free_) return wishes;
+  wishes.parallel = true;
+  wishes.parallel_at =
+      rim_ * (turn_of_wall(view_.shape(), *group_.parallel_to, layout_.first_wall) - start_.turn);
+  return wishes;
+}
+
+Motion Push::home() {
+  Moves x{};
+  double rise = 0;
+  const Wishes wanted = wishes();
+  for (int round = 0; round < kRounds; ++round) {
+    const double next_rise = rise + rise_from(motion_at(x, rise));
+    const Moves next =
+        ways_.empty() && !turn_free_ ? x : pushed_home(gaps_at(motion_at(x, next_rise), x), wanted);
+    double change = std::abs(next_rise - rise);
+    for (int i = 0; i < 3; ++i) change = std::max(change, std::abs(next[i] - x[i]));
+    x = next;
+    rise = next_rise;
+    if (change < kStill) break;
+  }
+  return motion_at(x, rise);
+}
+
+}  // namespace nook

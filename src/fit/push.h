@@ -1,0 +1,60 @@
+// One group on its way home in one room: what holds it, which way it may move.
+#pragma once
+
+#include "fit/place.h"
+#include "fit/plan_program.h"
+
+namespace nook {
+
+class Push {
+ public:
+  /// `so_far` holds the frames of the groups that went in before.
+  Push(const Layout& layout, const SiteView& view, int group, const Placing& so_far,
+       bool all_spots);
+
+  /// Where it starts, and where it ends: relinearized with exact sine and cosine until nothing
+  /// moves by 0.001 mm, at most 20 times.
+  Motion start() const { return start_; }
+  Motion home();
+
+ private:
+  struct Hold {  // one joint that pulls
+    int joint;
+    int target;
+    std::vector<Standing> parts;
+  };
+  void find_holds();
+  void find_ways();
+  void turn_parallel();
+  bool in_before(int piece) const;
+  bool pulls(const Joint& joint) const;
+  Vec2 way_of(const Joint& joint) const;
+  double span_of(int target) const;
+  bool turns() const;
+  Motion motion_at(const Moves& x, double rise) const;
+  double rise_from(const Motion& motion) const;
+  double rise_to_floor(const Motion& motion) const;
+  double rise_to_joints(const Motion& motion, Surface::Kind kind) const;
+  std::vector<PlanGap> gaps_at(const Motion& motion, const Moves& x) const;
+  void add_gap(const Hit& hit, const Moves& x, PlanGap gap, std::vector<PlanGap>& gaps) const;
+  void add_joints(const Motion& motion, const Moves& x, std::vector<PlanGap>& gaps) const;
+  void add_guards(const Motion& motion, const Moves& x, std::vector<PlanGap>& gaps) const;
+  void add_partings(const Motion& motion, const Moves& x, std::vector<PlanGap>& gaps) const;
+  Wishes wishes() const;
+
+  const Layout& layout_;
+  const SiteView& view_;
+  const Assembly& group_;
+  int index_;
+  const Placing& so_far_;
+  bool all_spots_;
+  Motion start_;
+  std::vector<Hold> holds_;
+  std::vector<std::string> targets_;  // what holds pull to, tight ones first
+  std::vector<Vec2> ways_;            // free directions in plan: none, one or two
+  bool turn_free_ = false;
+  Vec2 pivot_;
+  double rim_ = 50;  // mm from the pivot where a turn is measured
+};
+
+}  // namespace nook

@@ -1,0 +1,141 @@
+// What a group on its way home feels: gaps in plan, and how far it rises or sinks to where it
+// belongs.
+#include <algorithm>
+#include <cmath>
+
+#include "fit/push.h"
+
+namespace nook {
+namespace {
+
+constexpr double kUpright = 0.1;        // a gap that changes less in plan is a matter of height
+constexpr double kFar = 60;             // mm; further off nothing is run into. Chosen
+constexpr double kNearestCorners = 20;  // mm behind the nearest corner of a cell; chosen
+
+bool to_be_cut(const Contact& how) {
+  return how.by == Fitting::scribe || how.by == Fitting::taper;
+}
+
+}  // namespace
+
+double Push::rise_to_floor(const Motion& motion) const {
+  double rise = -1e300;
+  for (const FootSpot& foot : layout_.feet[index_]) {
+    const Frame frame = motion.frame(layout_.scene.pieces[foot.piece].frame);
+    const Hit hit = surface_hit(view_, layout_.site.fields(), {Surface::Kind::floor, 0},
+                                foot.feeler, ray_of(foot.feeler, frame));
+    rise = std::max(rise, group_.above_floor - hit.gap);
+  }
+  return rise > -1e299 ? rise : 0;
+}
+
+// Up or down until the first of the joints that close that way touches.
+double Push::rise_to_joints(const Motion& motion, Surface::Kind kind) const {
+  double down = 1e300, up = 1e300;
+  for (const Hold& hold : holds_) {
+    const Joint& joint = layout_.joints[hold.joint];
+    if (joint.meets.kind != kind) continue;
+    const Frame frame = motion.frame(layout_.scene.pieces[joint.piece].frame);
+    for (int f = 0; f < static_cast<int>(joint.feelers.size()); ++f) {
+      const Ray ray = ray_of(joint.feelers[f], frame);
+      if (std::abs(ray.way.z) < 0.9) continue;
+      const auto hit = joint_hit(view_, layout_.site.fields(), joint, f, frame, hold.parts);
+      if (!hit) continue;
+      double& least = ray.way.z < 0 ? down : up;
+      least = std::min(least, hit->gap - joint.how->gap.mm);
+    }
+  }
+  if (down < 1e299) return -down;
+  return up < 1e299 ? up : 0;
+}
+
+double Push::rise_from(const Motion& motion) const {
+  switch (group_.height) {
+    case HeightRule::floor:
+      return rise_to_floor(motion);
+    case HeightRule::ceiling:
+      return rise_to_joints(motion, Surface::Kind::ceiling);
+    case HeightRule::rests:
+      return rise_to_joints(motion, Surface::Kind::part);
+    case HeightRule::level_line:
+      break;
+  }
+  // Marked from the line at the adjusted room's distance: it goes where the line is.
+  const auto adjusted = layout_.site.fields().room(0).line_z, here = view_.shape().line_z;
+  return adjusted && here ? *here - *adjusted - motion.move.z : 0;
+}
+
+// The gap as a straight function of the moves, unless it hardly changes in plan.
+void Push::add_gap(const Hit& hit, const Moves& x, PlanGap gap, std::vector<PlanGap>& gaps) const {
+  const Vec2 slope = plan(hit.slope);
+  if (norm(slope) < kUpright) return;
+  Vec2 pivot = pivot_;
+  for (std::size_t i = 0; i < ways_.size(); ++i) {
+    gap.slope[i] = dot(slope, ways_[i]);
+    pivot = pivot + x[i] * ways_[i];
+  }
+  if (turn_free_) gap.slope[2] = dot(slope, turning(plan(hit.at) - pivot)) / rim_;
+  gap.at = hit.gap;
+  for (int i = 0; i < 3; ++i) gap.at -= gap.slope[i] * x[i];
+  gaps.push_back(gap);
+}
+
+void Push::add_joints(const Motion& motion, const Moves& x, std::vector<PlanGap>& gaps) const {
+  for (const Hold& hold : holds_) {
+    const Joint& joint = layout_.joints[hold.joint];
+    const Frame frame = motion.frame(layout_.scene.pieces[joint.piece].frame);
+    const PlanGap gap{0, {}, joint.how->gap.mm, to_be_cut(*joint.how), hold.target};
+    for (int s = 0; s < static_cast<int>(joint.spots.size()); ++s) {
+      if (joint.spots[s].notched || !(all_spots_ || joint.spots[s].coarse)) continue;
+      for (int f = s * joint.faces(); f < (s + 1) * joint.faces(); ++f)
+        if (const auto hit = joint_hit(view_, layout_.site.fields(), joint, f, frame, hold.parts))
+          add_gap(*hit, x, gap, gaps);
+    }
+  }
+}
+
+void Push::add_guards(const Motion& motion, const Moves& x, std::vector<PlanGap>& gaps) const {
+  for (const Guard& guard : layout_.guards) {
+    if (layout_.group_of[guard.piece] != index_) continue;
+    const Frame frame = motion.frame(layout_.scene.pieces[guard.piece].frame);
+    for (int f = 0; f < static_cast<int>(guard.feelers.size()); ++f) {
+      const auto hit = guard_hit(view_, layout_.site.fields(), guard, f, frame);
+      if (hit && hit->gap < kFar) add_gap(*hit, x, {}, gaps);
+    }
+  }
+}
+
+void Push::add_partings(const Motion& motion, const Moves& x, std::vector<PlanGap>& gaps) const {
+  for (const Parting& p : layout_.partings) {
+    const bool holds = layout_.group_of[p.holder] == index_;
+    const int still = holds ? p.other : p.holder;
+    if ((!holds && layout_.group_of[p.other] != index_) || !in_before(still)) continue;
+    const auto frame_of = [&](int piece) {
+      return piece == still ? so_far_.frames[piece]
+                            : motion.frame(layout_.scene.pieces[piece].frame);
+    };
+    const Frame holder = frame_of(p.holder), other = frame_of(p.other);
+    const Vec3 n = p.normal.x * holder.u + p.normal.y * holder.v + p.normal.z * holder.w;
+    const double plane = p.offset + dot(n, holder.at);
+    double nearest = 1e300;
+    std::vector<std::pair<double, Vec3>> corners;
+    for (Vec3 c : p.corners) {
+      const Vec3 q = other.room_from_piece(c);
+      corners.emplace_back(dot(n, q) - plane, q);
+      nearest = std::min(nearest, corners.back().first);
+    }
+    for (const auto& [gap, at] : corners)
+      if (gap < nearest + kNearestCorners && gap < kFar)
+        add_gap({gap, holds ? -n : n, at, -1}, x, {}, gaps);
+  }
+}
+
+std::vector<PlanGap> Push::gaps_at(const Motion& motion, const Moves& x) const {
+  std::vector<PlanGap> gaps;
+  add_joints(motion, x, gaps);
+  add_guards(motion, x, gaps);
+  add_partings(motion, x, gaps);
+  return gaps;
+}
+
+}  // namespace nook

@@ -1,0 +1,42 @@
+// Pieces kept apart: for each pair of convex cells the plane that parts them as drawn.
+#pragma once
+
+#include <optional>
+#include <vector>
+
+#include "fit/body.h"
+#include "fit/motion.h"
+
+namespace nook {
+
+/// A convex cell of a piece as its corners in the piece's frame, lower ring (w = 0) then upper.
+struct CellSolid {
+  int piece = 0;
+  std::vector<Vec3> corners;
+  std::vector<Vec3> normals;  // of its faces, unit, one of each opposite pair
+  std::vector<Vec3> edges;    // their directions, unit
+};
+std::vector<CellSolid> solids_of(const Body& body, int piece);
+
+/// How far two solids are apart along the best axis (negative: how deep they overlap along the
+/// shallowest), and that axis, a unit in the room frame from `a` towards `b`.
+struct Apart {
+  double distance = 0;
+  Vec3 axis;
+};
+Apart apart(const CellSolid& a, const Frame& frame_a, const CellSolid& b, const Frame& frame_b);
+
+/// A plane of one piece that a cell of another has to stay in front of.
+struct Parting {
+  int holder = 0, other = 0;  // pieces: the plane moves with `holder`
+  Vec3 normal;                // in the holder's frame, towards the other
+  double offset = 0;          // the plane: normal . p = offset, p in the holder's frame
+  std::vector<Vec3> corners;  // of the other's cell, in its frame
+};
+
+/// The parting planes of two pieces as drawn, for cells that are near each other. Pairs that
+/// overlap as drawn have none: nothing says which way they should part.
+std::vector<Parting> partings_of(const std::vector<CellSolid>& a, const Frame& frame_a,
+                                 const std::vector<CellSolid>& b, const Frame& frame_b);
+
+}  // namespace nook
