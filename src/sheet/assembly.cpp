@@ -8,6 +8,8 @@
 #include <optional>
 
 #include "sheet/label.h"
+#include "solid/cells.h"
+#include "solid/polygon.h"
 
 namespace nook {
 namespace {
@@ -27,10 +29,10 @@ struct Prism {
   int piece = 0, step = 0;
   bool stands_out = false;
   Vec3 low, high;
-  Extent page;
+  PageBox page;
 };
 
-Prism prism_of(const Scene& scene, int piece, int step) {
+Prism prism_of(const JobScene& scene, int piece, int step) {
   Prism it{piece, step, false, {1e300, 1e300, 1e300}, {-1e300, -1e300, -1e300}, {}};
   for (Vec3 p : solid_of(scene.pieces[piece], scene.frames[piece])) {
     it.low = {std::min(it.low.x, p.x), std::min(it.low.y, p.y), std::min(it.low.z, p.z)};
@@ -73,7 +75,7 @@ std::vector<Prism> far_to_near(std::vector<Prism> prisms) {
 
 class Painter {
  public:
-  Painter(Draft& draft, const Scene& scene) : draft_(draft), scene_(scene) {}
+  Painter(Draft& draft, const JobScene& scene) : draft_(draft), scene_(scene) {}
 
   void paint(const Prism& prism) {
     piece_ = &scene_.pieces[prism.piece];
@@ -94,17 +96,18 @@ class Painter {
     const std::size_t n = outline.size();
     for (std::size_t i = 0; i < n; ++i) {
       const Vec2 a = outline[i], b = outline[(i + 1) % n], d = b - a;
-      const Vec2 out = inside == clockwise(outline) ? -left_of(d) : left_of(d);
+      const Vec2 out = inside == (signed_area(outline) < 0) ? -left_of(d) : left_of(d);
       if (dot(out.x * frame_->u + out.y * frame_->v, kTowardsEye) <= 0) continue;
       draft_.drawing.add("pieces",
                          Patch{{{at(a, near_), at(b, near_), at(b, far_), at(a, far_)}, {}},
                                Paint::shade,
-                               Line::none});
-      draft_.drawing.add("pieces", Polyline{{at(a, far_), at(b, far_)}, false, Line::thin});
+                               LineKind::none});
+      draft_.drawing.add("pieces", Polyline{{at(a, far_), at(b, far_)}, false, LineKind::thin});
       for (std::size_t k : {i, (i + 1) % n})
         if (sharp(outline, k))
           draft_.drawing.add(
-              "pieces", Polyline{{at(outline[k], near_), at(outline[k], far_)}, false, Line::thin});
+              "pieces",
+              Polyline{{at(outline[k], near_), at(outline[k], far_)}, false, LineKind::thin});
     }
   }
   void face(bool stands_out) {
@@ -114,15 +117,9 @@ class Painter {
       for (Polygon& hole = region.holes.emplace_back(); Vec2 p : cutout.outline)
         hole.push_back(at(p, near_));
     draft_.drawing.add("pieces",
-                       Patch{region, stands_out ? Paint::wood : Paint::paper, Line::normal},
+                       Patch{region, stands_out ? Paint::wood : Paint::paper, LineKind::normal},
                        piece_->name);
     if (stands_out) hatch(draft_, "pieces", region, 60, 1.6);
-  }
-  static bool clockwise(const Polygon& outline) {
-    double area = 0;
-    for (std::size_t i = 0; i < outline.size(); ++i)
-      area += cross(outline[i], outline[(i + 1) % outline.size()]);
-    return area < 0;
   }
   static bool sharp(const Polygon& outline, std::size_t k) {
     const std::size_t n = outline.size();
@@ -131,14 +128,14 @@ class Painter {
   }
 
   Draft& draft_;
-  const Scene& scene_;
+  const JobScene& scene_;
   const Piece* piece_ = nullptr;
   const Frame* frame_ = nullptr;
   double near_ = 0, far_ = 0;
 };
 
 // The foot of each wall and the corners, as far as `reach` goes.
-std::vector<std::vector<Vec2>> room_lines(const Scene& scene, const Vec3& reach) {
+std::vector<std::vector<Vec2>> room_lines(const JobScene& scene, const Vec3& reach) {
   std::vector<std::vector<Vec2>> lines;
   const double top = reach.z;
   for (std::size_t k = 0; k < scene.room.walls.size(); ++k) {
@@ -160,7 +157,8 @@ std::vector<std::vector<Vec2>> room_lines(const Scene& scene, const Vec3& reach)
   return lines;
 }
 
-std::vector<Prism> prisms_of(const Scene& scene, const std::vector<Step>& steps, int count) {
+std::vector<Prism> prisms_of(const JobScene& scene, const std::vector<InstallStep>& steps,
+                             int count) {
   std::vector<Prism> prisms;
   for (int s = 0; s < count; ++s)
     for (int piece : steps[s].pieces) prisms.push_back(prism_of(scene, piece, s + 1));
@@ -174,16 +172,7 @@ Vec3 reach_of(const std::vector<Prism>& prisms) {
   return reach;
 }
 
-bool inside(const Polygon& polygon, Vec2 p) {
-  bool in = false;
-  for (std::size_t i = 0; i < polygon.size(); ++i) {
-    const Vec2 a = polygon[i], b = polygon[(i + 1) % polygon.size()];
-    if ((a.y > p.y) != (b.y > p.y) && p.x < a.x + (p.y - a.y) / (b.y - a.y) * (b.x - a.x)) in = !in;
-  }
-  return in;
-}
-
-Polygon silhouette(const Scene& scene, const Prism& prism) {
+Polygon silhouette(const JobScene& scene, const Prism& prism) {
   std::vector<Vec2> points;
   for (Vec3 p : solid_of(scene.pieces[prism.piece], scene.frames[prism.piece]))
     points.push_back(seen(p));
@@ -192,12 +181,12 @@ Polygon silhouette(const Scene& scene, const Prism& prism) {
 
 // A spot of the piece's near face that nothing hides, the one nearest to its middle; none where all
 // is hidden.
-std::optional<Vec2> open_spot(const Scene& scene, const Prism& prism,
+std::optional<Vec2> open_spot(const JobScene& scene, const Prism& prism,
                               const std::vector<Polygon>& nearer) {
   const Piece& piece = scene.pieces[prism.piece];
   const Frame& frame = scene.frames[prism.piece];
   const double near = dot(frame.w, kTowardsEye) > 0 ? piece.thickness : 0;
-  Extent box;
+  PageBox box;
   for (Vec2 p : piece.drawn->outline) box.take_in(p);
   std::optional<Vec2> best;
   double best_off = 1e300;
@@ -206,8 +195,8 @@ std::optional<Vec2> open_spot(const Scene& scene, const Prism& prism,
       const Vec2 p{box.low.x + box.width() * i / kSpots, box.low.y + box.height() * j / kSpots};
       const Vec2 spot = seen(frame.room_from_piece({p.x, p.y, near}));
       const double off = std::hypot(i - 0.5 * kSpots, j - 0.5 * kSpots);
-      const auto hides = [&](const Polygon& hull) { return inside(hull, spot); };
-      if (off >= best_off || !inside(piece.drawn->outline, p) ||
+      const auto hides = [&](const Polygon& hull) { return contains({hull, {}}, spot); };
+      if (off >= best_off || !contains({piece.drawn->outline, {}}, p) ||
           std::any_of(nearer.begin(), nearer.end(), hides))
         continue;
       best = spot;
@@ -217,8 +206,8 @@ std::optional<Vec2> open_spot(const Scene& scene, const Prism& prism,
 }
 
 // Each part's step number, where the part can be seen; copies share one.
-void draw_numbers(Draft& draft, const Scene& scene, const std::vector<Prism>& painted,
-                  const Extent& across) {
+void draw_numbers(Draft& draft, const JobScene& scene, const std::vector<Prism>& painted,
+                  const PageBox& across) {
   std::vector<Label> labels;
   std::vector<std::string> named;
   std::vector<Polygon> nearer;
@@ -234,16 +223,17 @@ void draw_numbers(Draft& draft, const Scene& scene, const std::vector<Prism>& pa
   place_labels(draft, labels, {}, across);
 }
 
-Drawing view(const Scene& scene, const std::vector<Step>& steps, int count, const Canvas& canvas,
-             bool last_stands_out) {
+Drawing view(const JobScene& scene, const std::vector<InstallStep>& steps, int count,
+             const Canvas& canvas, bool last_stands_out) {
   const std::vector<Prism> all = prisms_of(scene, steps, static_cast<int>(steps.size()));
   const auto lines = room_lines(scene, reach_of(all));
-  Extent real;
+  PageBox real;
   for (const auto& line : lines)
     for (Vec2 p : line) real.take_in(p);
   for (const Prism& p : all) real.take_in(p.page);
   Draft draft = drafted(canvas, scene.rounding, real, {2, 2});
-  for (const auto& line : lines) draft.drawing.add("room", Polyline{line, false, Line::dash_dot});
+  for (const auto& line : lines)
+    draft.drawing.add("room", Polyline{line, false, LineKind::dash_dot});
   std::vector<Prism> prisms = prisms_of(scene, steps, count);
   for (Prism& p : prisms) p.stands_out = last_stands_out && p.step == count;
   prisms = far_to_near(std::move(prisms));
@@ -255,40 +245,40 @@ Drawing view(const Scene& scene, const std::vector<Step>& steps, int count, cons
 
 }  // namespace
 
-std::vector<Step> steps_of(const Scene& scene) {
-  std::vector<Step> steps;
+std::vector<InstallStep> steps_of(const JobScene& scene) {
+  std::vector<InstallStep> steps;
   if (scene.fit) {
     for (const GroupFit& group : scene.fit->groups) steps.push_back({group.name, group.pieces});
     return steps;
   }
   for (std::size_t i = 0; i < scene.pieces.size(); ++i) {
     const std::string& group = scene.pieces[i].drawn->group;
-    auto step =
-        std::find_if(steps.begin(), steps.end(), [&](const Step& s) { return s.name == group; });
+    auto step = std::find_if(steps.begin(), steps.end(),
+                             [&](const InstallStep& s) { return s.name == group; });
     if (step == steps.end()) step = steps.insert(steps.end(), {group, {}});
     step->pieces.push_back(static_cast<int>(i));
   }
-  const auto order = [&](const Step& step) {
+  const auto order = [&](const InstallStep& step) {
     for (const Group& g : scene.design->groups)
       if (g.name == step.name && g.order) return *g.order;
     return 1e9;
   };
   std::stable_sort(steps.begin(), steps.end(),
-                   [&](const Step& a, const Step& b) { return order(a) < order(b); });
+                   [&](const InstallStep& a, const InstallStep& b) { return order(a) < order(b); });
   return steps;
 }
 
-Drawing assembly(const Scene& scene, int count, const Canvas& canvas) {
-  const std::vector<Step> steps = steps_of(scene);
+Drawing assembly(const JobScene& scene, int count, const Canvas& canvas) {
+  const std::vector<InstallStep> steps = steps_of(scene);
   Drawing drawing = view(scene, steps, count, canvas, true);
   drawing.name = fmt::format("step-{}", count);
-  drawing.title = fmt::format("Step {}: {}", count, steps[count - 1].name);
+  drawing.title = fmt::format("InstallStep {}: {}", count, steps[count - 1].name);
   drawing.description = "Hatched: what goes in now. Seen as one looks into the corner.";
   return drawing;
 }
 
-Drawing assembled(const Scene& scene, const Canvas& canvas) {
-  const std::vector<Step> steps = steps_of(scene);
+Drawing assembled(const JobScene& scene, const Canvas& canvas) {
+  const std::vector<InstallStep> steps = steps_of(scene);
   Drawing drawing = view(scene, steps, static_cast<int>(steps.size()), canvas, false);
   drawing.name = "whole";
   drawing.title = "The whole, in the order it goes in";

@@ -19,7 +19,8 @@ constexpr const char* kLayer = "dimensions";
 void arrow(Draft& draft, Vec2 tip, Vec2 towards) {
   const double length = draft.paper(kArrow), half = draft.paper(kArrowHalf);
   const Vec2 back = tip - length * towards, side = half * left_of(towards);
-  draft.drawing.add(kLayer, Patch{{{tip, back + side, back - side}, {}}, Paint::ink, Line::none});
+  draft.drawing.add(kLayer,
+                    Patch{{{tip, back + side, back - side}, {}}, Paint::ink, LineKind::none});
 }
 
 // The angle at which words along d read from below or from the right.
@@ -36,7 +37,7 @@ void extension(Draft& draft, Vec2 from, Vec2 to) {
   const Vec2 d = (1 / length) * (to - from);
   draft.drawing.add(
       kLayer,
-      Polyline{{from + draft.paper(0.8) * d, to + draft.paper(kTick) * d}, false, Line::thin});
+      Polyline{{from + draft.paper(0.8) * d, to + draft.paper(kTick) * d}, false, LineKind::thin});
 }
 
 // Words above the middle of the line, or past its second end where they are too long.
@@ -60,7 +61,7 @@ void tick(Draft& draft, const Running& run, double at, double shown_at, double b
                                       on + (base + draft.paper(0.6)) * run.off,
                                       moved + kink * run.off, moved + (kink + reach) * run.off},
                                      false,
-                                     Line::thin});
+                                     LineKind::thin});
 }
 
 Text words_at(const Draft& draft, const Running& run, double shown_at, double off) {
@@ -80,14 +81,14 @@ void draw(Draft& draft, const Dimension& dimension) {
   const Vec2 a = dimension.from + shift, b = dimension.to + shift;
   extension(draft, dimension.from, a);
   extension(draft, dimension.to, b);
-  draft.drawing.add(kLayer, Polyline{{a, b}, false, Line::thin}, dimension.name);
+  draft.drawing.add(kLayer, Polyline{{a, b}, false, LineKind::thin}, dimension.name);
   const bool outside = length < draft.paper(2 * kArrow + 1);
   arrow(draft, a, outside ? d : -d);
   arrow(draft, b, outside ? -d : d);
   draft.drawing.add(kLayer, words_on(draft, dimension, a, b), dimension.name);
 }
 
-Extent draw(Draft& draft, const Running& run, std::vector<RunningMark> marks) {
+PageBox draw(Draft& draft, const Running& run, std::vector<RunningMark> marks) {
   require(run.along.x * run.along.y == 0, "running dimensions are level or upright");
   std::stable_sort(marks.begin(), marks.end(),
                    [](const RunningMark& a, const RunningMark& b) { return a.at < b.at; });
@@ -97,12 +98,12 @@ Extent draw(Draft& draft, const Running& run, std::vector<RunningMark> marks) {
   const std::vector<double> shown = spread(wanted, 1.12 * draft.text(), -1e9, 1e9);
   const double base = draft.paper(run.distance), reach = draft.paper(1);
   const auto at_zero = std::find(wanted.begin(), wanted.end(), 0.0) - wanted.begin();
-  Extent covered;
+  PageBox covered;
   const auto put = [&](double at, double moved, const std::string& words, const std::string& name) {
     tick(draft, run, at, moved, base, reach);
     Text text = words_at(draft, run, moved, base + draft.paper(2) + reach + 0.3 * draft.text());
     text.words = words;
-    covered.take_in(extent_of(text));
+    covered.take_in(box_on_page(text));
     draft.drawing.add(kLayer, text, name);
   };
   put(0, shown[at_zero], run.zero, "start");
@@ -113,8 +114,8 @@ Extent draw(Draft& draft, const Running& run, std::vector<RunningMark> marks) {
   }
   const Vec2 line = run.start + base * run.off;
   const Vec2 from = line + wanted.front() * run.along, to = line + wanted.back() * run.along;
-  draft.drawing.add(kLayer, Polyline{{from, to}, false, Line::normal});
-  draft.drawing.add(kLayer, Circle{line, draft.paper(0.9), Paint::paper, Line::normal});
+  draft.drawing.add(kLayer, Polyline{{from, to}, false, LineKind::normal});
+  draft.drawing.add(kLayer, Circle{line, draft.paper(0.9), Paint::paper, LineKind::normal});
   covered.take_in(from);
   covered.take_in(to);
   return covered;

@@ -35,6 +35,6 @@ struct Running {
 };
 /// Draws the measuring line, a tick with words for every mark, words pushed apart so that none
 /// overlap. Returns what it covers.
-Extent draw(Draft& draft, const Running& running, std::vector<RunningMark> marks);
+PageBox draw(Draft& draft, const Running& running, std::vector<RunningMark> marks);
 
 }  // namespace nook

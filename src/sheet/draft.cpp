@@ -26,7 +26,7 @@ void crossings(const Polygon& polygon, Vec2 d, double offset, std::vector<double
 
 }  // namespace
 
-Draft drafted(const Canvas& canvas, const Rounding& rounding, const Extent& real, Vec2 free) {
+Draft drafted(const Canvas& canvas, const Rounding& rounding, const PageBox& real, Vec2 free) {
   require(!real.empty(), "a drawing has something to draw");
   const double across = std::max(canvas.width - free.x - 2 * kRoomRound, 10.0);
   const double up = std::max(canvas.height - free.y - 2 * kRoomRound, 10.0);
@@ -42,7 +42,7 @@ Draft drafted_at(double scale, const Canvas& canvas, const Rounding& rounding) {
 }
 
 Drawing finished(Draft draft) {
-  draft.drawing.extent = extent_of(draft.drawing).grown(draft.paper(kRoomRound));
+  draft.drawing.extent = box_on_page(draft.drawing).grown(draft.paper(kRoomRound));
   return std::move(draft.drawing);
 }
 
@@ -60,17 +60,17 @@ void hatch(Draft& draft, const std::string& layer, const Region& region, double 
     for (const Polygon& hole : region.holes) crossings(hole, d, k * step, at);
     std::sort(at.begin(), at.end());
     for (std::size_t i = 0; i + 1 < at.size(); i += 2)
-      draft.drawing.add(
-          layer,
-          Polyline{{at[i] * d + k * step * n, at[i + 1] * d + k * step * n}, false, Line::thin});
+      draft.drawing.add(layer, Polyline{{at[i] * d + k * step * n, at[i + 1] * d + k * step * n},
+                                        false,
+                                        LineKind::thin});
   }
 }
 
-Polygon outline_of(const Extent& box) {
+Polygon outline_of(const PageBox& box) {
   return {box.low, {box.high.x, box.low.y}, box.high, {box.low.x, box.high.y}};
 }
 
-Region region_of(const Extent& box) {
+Region region_of(const PageBox& box) {
   return {outline_of(box), {}};
 }
 

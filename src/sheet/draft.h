@@ -32,7 +32,7 @@ struct Draft {
 
 /// A new draft whose scale brings `real` onto the canvas with so many paper mm left free on the
 /// left and right together, and above and below together.
-Draft drafted(const Canvas& canvas, const Rounding& rounding, const Extent& real, Vec2 free);
+Draft drafted(const Canvas& canvas, const Rounding& rounding, const PageBox& real, Vec2 free);
 /// The same at a scale already chosen.
 Draft drafted_at(double scale, const Canvas& canvas, const Rounding& rounding);
 
@@ -44,7 +44,7 @@ void hatch(Draft& draft, const std::string& layer, const Region& region, double 
            double spacing);
 
 /// A box as an anticlockwise outline.
-Polygon outline_of(const Extent& box);
-Region region_of(const Extent& box);
+Polygon outline_of(const PageBox& box);
+Region region_of(const PageBox& box);
 
 }  // namespace nook

@@ -10,21 +10,21 @@
 namespace nook {
 namespace {
 
-void take_in(Extent& box, const std::vector<Vec2>& points) {
+void take_in(PageBox& box, const std::vector<Vec2>& points) {
   for (Vec2 p : points) box.take_in(p);
 }
 
-Extent extent_of(const Polyline& form) {
-  Extent box;
+PageBox box_on_page(const Polyline& form) {
+  PageBox box;
   take_in(box, form.points);
   return box;
 }
-Extent extent_of(const Patch& form) {
-  Extent box;
+PageBox box_on_page(const Patch& form) {
+  PageBox box;
   take_in(box, form.region.outline);
   return box;
 }
-Extent extent_of(const Circle& form) {
+PageBox box_on_page(const Circle& form) {
   const Vec2 r{form.radius, form.radius};
   return {form.centre - r, form.centre + r};
 }
@@ -54,22 +54,22 @@ struct Moved {
 
 }  // namespace
 
-void Extent::take_in(Vec2 p) {
+void PageBox::take_in(Vec2 p) {
   low = {std::min(low.x, p.x), std::min(low.y, p.y)};
   high = {std::max(high.x, p.x), std::max(high.y, p.y)};
 }
 
-void Extent::take_in(const Extent& other) {
+void PageBox::take_in(const PageBox& other) {
   if (other.empty()) return;
   take_in(other.low);
   take_in(other.high);
 }
 
-Extent Extent::grown(double by) const {
+PageBox PageBox::grown(double by) const {
   return {low - Vec2{by, by}, high + Vec2{by, by}};
 }
 
-bool overlap(const Extent& a, const Extent& b) {
+bool overlap(const PageBox& a, const PageBox& b) {
   return a.low.x < b.high.x && b.low.x < a.high.x && a.low.y < b.high.y && b.low.y < a.high.y;
 }
 
@@ -84,34 +84,34 @@ void Drawing::add(const std::string& to_layer, std::variant<Polyline, Patch, Cir
   layer(to_layer).shapes.push_back({std::move(form), std::move(shape_name)});
 }
 
-Extent extent_of(const Text& text) {
+PageBox box_on_page(const Text& text) {
   const double width = width_of(text.words, text.size, text.bold);
   const double from = text.align == Align::start ? 0
                       : text.align == Align::end ? -width
                                                  : -width / 2;
   const Direction turn = direction(degrees(text.turn_deg));
-  Extent box;
+  PageBox box;
   for (double x : {from, from + width})
     for (double y : {-kTextBelow * text.size, kTextAbove * text.size})
       box.take_in(text.at + x * Vec2{turn.cos, turn.sin} + y * Vec2{-turn.sin, turn.cos});
   return box;
 }
 
-Extent extent_of(const Shape& shape) {
-  return std::visit([](const auto& form) { return extent_of(form); }, shape.form);
+PageBox box_on_page(const DrawnShape& shape) {
+  return std::visit([](const auto& form) { return box_on_page(form); }, shape.form);
 }
 
-Extent extent_of(const Drawing& drawing) {
-  Extent box;
+PageBox box_on_page(const Drawing& drawing) {
+  PageBox box;
   for (const Layer& layer : drawing.layers)
-    for (const Shape& shape : layer.shapes) box.take_in(extent_of(shape));
+    for (const DrawnShape& shape : layer.shapes) box.take_in(box_on_page(shape));
   return box;
 }
 
 std::vector<Text> texts_of(const Drawing& drawing) {
   std::vector<Text> texts;
   for (const Layer& layer : drawing.layers)
-    for (const Shape& shape : layer.shapes)
+    for (const DrawnShape& shape : layer.shapes)
       if (const Text* text = std::get_if<Text>(&shape.form)) texts.push_back(*text);
   return texts;
 }
@@ -119,7 +119,7 @@ std::vector<Text> texts_of(const Drawing& drawing) {
 void append(Drawing& onto, const Drawing& other, Vec2 by, double factor) {
   const Moved moved{by, factor};
   for (const Layer& layer : other.layers)
-    for (Shape shape : layer.shapes) {
+    for (DrawnShape shape : layer.shapes) {
       std::visit([&](auto& form) { moved.form(form); }, shape.form);
       onto.layer(layer.name).shapes.push_back(std::move(shape));
     }

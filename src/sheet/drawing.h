@@ -13,7 +13,7 @@
 namespace nook {
 
 /// Kinds of line. They differ by width and dash, so that grey print keeps them apart.
-enum class Line { none, thin, normal, heavy, dashed, dash_dot, dotted };
+enum class LineKind { none, thin, normal, heavy, dashed, dash_dot, dotted };
 /// Kinds of ground. Each also differs by outline, hatch or label: none speaks by its tint alone.
 enum class Paint { none, paper, wood, wall, shade, ink };
 enum class Align { start, middle, end };
@@ -21,19 +21,19 @@ enum class Align { start, middle, end };
 struct Polyline {
   std::vector<Vec2> points;
   bool closed = false;
-  Line line = Line::normal;
+  LineKind line = LineKind::normal;
 };
 /// A filled outline with holes.
 struct Patch {
   Region region;
   Paint paint = Paint::paper;
-  Line line = Line::normal;
+  LineKind line = LineKind::normal;
 };
 struct Circle {
   Vec2 centre;
   double radius = 0;
   Paint paint = Paint::none;
-  Line line = Line::normal;
+  LineKind line = LineKind::normal;
 };
 /// One line of words. `at` lies halfway up its capitals, at the end that `align` names.
 struct Text {
@@ -46,28 +46,28 @@ struct Text {
 };
 
 /// One shape, and what it shows ("stud 2", "hole 7"); empty where nobody asks.
-struct Shape {
+struct DrawnShape {
   std::variant<Polyline, Patch, Circle, Text> form;
   std::string name;
 };
 struct Layer {
   std::string name;
-  std::vector<Shape> shapes;
+  std::vector<DrawnShape> shapes;
 };
 
 /// An axis-parallel box on the page; empty until a point is in it.
-struct Extent {
+struct PageBox {
   Vec2 low{1e300, 1e300}, high{-1e300, -1e300};
 
   bool empty() const { return low.x > high.x || low.y > high.y; }
   double width() const { return high.x - low.x; }
   double height() const { return high.y - low.y; }
   void take_in(Vec2 p);
-  void take_in(const Extent& other);
-  Extent grown(double by) const;
+  void take_in(const PageBox& other);
+  PageBox grown(double by) const;
 };
 /// Whether two boxes share more than a touch.
-bool overlap(const Extent& a, const Extent& b);
+bool overlap(const PageBox& a, const PageBox& b);
 
 /// A picture. Layers are painted in their order.
 struct Drawing {
@@ -75,7 +75,7 @@ struct Drawing {
   std::string title;        // what it is, a few words
   std::string description;  // what it shows, for those who cannot see it
   double scale = 1;         // paper mm per real mm
-  Extent extent;            // what the page shows
+  PageBox extent;           // what the page shows
   std::vector<Layer> layers;
 
   /// The layer of that name, made at the end where there is none.
@@ -85,11 +85,11 @@ struct Drawing {
 };
 
 /// Upper bound of what a text covers, turned with it.
-Extent extent_of(const Text& text);
+PageBox box_on_page(const Text& text);
 /// What a shape covers, without the width of its lines.
-Extent extent_of(const Shape& shape);
+PageBox box_on_page(const DrawnShape& shape);
 /// What all shapes cover.
-Extent extent_of(const Drawing& drawing);
+PageBox box_on_page(const Drawing& drawing);
 /// All texts of a drawing, in painting order.
 std::vector<Text> texts_of(const Drawing& drawing);
 

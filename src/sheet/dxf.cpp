@@ -39,11 +39,11 @@ std::string layer_name(const std::string& name) {
   return out;
 }
 
-const char* line_type(Line line) {
-  return line == Line::dashed     ? "DASHED"
-         : line == Line::dash_dot ? "DASHDOT"
-         : line == Line::dotted   ? "DOT"
-                                  : "CONTINUOUS";
+const char* line_type(LineKind line) {
+  return line == LineKind::dashed     ? "DASHED"
+         : line == LineKind::dash_dot ? "DASHDOT"
+         : line == LineKind::dotted   ? "DOT"
+                                      : "CONTINUOUS";
 }
 
 // ASCII only: other characters as \U+XXXX; those beyond the basic plane as a question mark.
@@ -68,7 +68,7 @@ std::string ascii(std::string_view text) {
 }
 
 void polyline(Writer& out, const std::string& layer, const std::vector<Vec2>& points, bool closed,
-              Line line) {
+              LineKind line) {
   out.start("POLYLINE", layer);
   out.pair(6, line_type(line));
   out.pair(66, 1);
@@ -166,7 +166,7 @@ std::string dxf(const Drawing& drawing) {
   out.pair(0, "SECTION");
   out.pair(2, "ENTITIES");
   for (const Layer& layer : drawing.layers)
-    for (const Shape& shape : layer.shapes)
+    for (const DrawnShape& shape : layer.shapes)
       std::visit([&](const auto& form) { put(out, layer_name(layer.name), form); }, shape.form);
   out.pair(0, "ENDSEC");
   out.pair(0, "EOF");

@@ -15,7 +15,7 @@ namespace {
 constexpr double kHoleMark = 1.1;  // paper mm, radius of a hole's mark. Chosen
 
 // "left ledger: top up 1"" - tops are said from the level line.
-std::string piece_words(const WallDraft& wall, const Piece& piece, const Extent& seen) {
+std::string piece_words(const WallDraft& wall, const Piece& piece, const PageBox& seen) {
   const bool hung =
       std::any_of(wall.scene.design->fastenings.begin(), wall.scene.design->fastenings.end(),
                   [&](const Fastening& f) {
@@ -32,11 +32,11 @@ std::string piece_words(const WallDraft& wall, const Piece& piece, const Extent&
 void draw_piece(WallDraft& wall, int index, bool named) {
   const Piece& piece = wall.scene.pieces[index];
   const Region seen = seen_on(wall.faced, piece, wall.scene.frames[index]);
-  wall.add("pieces", Polyline{seen.outline, true, Line::heavy}, piece.name);
-  Extent box;
+  wall.add("pieces", Polyline{seen.outline, true, LineKind::heavy}, piece.name);
+  PageBox box;
   for (Vec2 p : seen.outline) box.take_in(p);
   for (const Polygon& hole : seen.holes)
-    wall.add("pieces", Polyline{hole, true, Line::normal}, piece.name + " cutout");
+    wall.add("pieces", Polyline{hole, true, LineKind::normal}, piece.name + " cutout");
   if (!named) return;
   const double clear = 0.5 * wall.draft.drawing.scale * std::min(box.width(), box.height());
   wall.labels.push_back({piece_words(wall, piece, box), 0.5 * (box.low + box.high), clear, true, 0,
@@ -57,7 +57,7 @@ void draw_plumb_line(WallDraft& wall, const WallDrill& drill) {
   const Vec2 at = wall.faced.page_from_reading(drill.datum->along_mm, drill.datum->height_mm);
   const double a = wall.faced.side() * at.x;
   const Vec2 foot{at.x, wall.faced.floor_at(a)}, head{at.x, wall.faced.top_at(a, wall.top)};
-  wall.add("plumb line", Polyline{{foot, head}, false, Line::dash_dot}, "plumb line");
+  wall.add("plumb line", Polyline{{foot, head}, false, LineKind::dash_dot}, "plumb line");
   std::vector<RunningMark> marks;
   for (const Hole& hole : drill.holes) {
     if (!hole.from_datum_mm) continue;
@@ -66,7 +66,7 @@ void draw_plumb_line(WallDraft& wall, const WallDrill& drill) {
     if (std::none_of(marks.begin(), marks.end(), same))
       marks.push_back({run, wall.draft.bare(std::abs(run)), "run to hole " + number_of(hole.id)});
   }
-  draw(wall.draft, Running{{at.x, extent_of(wall).low.y}, {1, 0}, {0, -1}, 4, "0 plumb line"},
+  draw(wall.draft, Running{{at.x, box_on_page(wall).low.y}, {1, 0}, {0, -1}, 4, "0 plumb line"},
        marks);
 }
 
@@ -87,7 +87,7 @@ void draw_holes(WallDraft& wall) {
 
 }  // namespace
 
-Drawing elevation(const Scene& scene, int wall, const Canvas& canvas) {
+Drawing elevation(const JobScene& scene, int wall, const Canvas& canvas) {
   WallDraft draft = wall_draft(scene, wall, canvas);
   draft.draft.drawing.description = fmt::format(
       "The corner stands at the {}-hand end. Shaded strips: studs found. Dashed strips with a "

@@ -16,15 +16,15 @@ constexpr double kBesideWall = 600;  // mm. Chosen
 constexpr double kSame = 0.01;       // mm: heights closer than that are equal
 
 // Along and out of the first wall that the design stands at.
-Extent under_pieces(const Scene& scene) {
-  Extent box;
+PageBox under_pieces(const JobScene& scene) {
+  PageBox box;
   for (std::size_t i = 0; i < scene.pieces.size(); ++i)
     for (Vec3 p : solid_of(scene.pieces[i], scene.frames[i]))
       box.take_in(scene.room.walls[0].wall_from_room({p.x, p.y}));
   return box;
 }
 
-FloorSpot highest(const Scene& scene, int wall, const Extent& within) {
+FloorSpot highest(const JobScene& scene, int wall, const PageBox& within) {
   FloorSpot best{-1e300, wall, 0, 0};
   for (double a = std::max(within.low.x, 0.0); a <= within.high.x; a += kGrid)
     for (double o = std::max(within.low.y, 0.0); o <= within.high.y; o += kGrid) {
@@ -36,7 +36,7 @@ FloorSpot highest(const Scene& scene, int wall, const Extent& within) {
 
 }  // namespace
 
-FloorSpot high_spot(const Scene& scene) {
+FloorSpot high_spot(const JobScene& scene) {
   if (!scene.pieces.empty()) return highest(scene, 0, under_pieces(scene));
   FloorSpot best{-1e300, 0, 0, 0};
   for (std::size_t k = 0; k < scene.room.walls.size(); ++k) {
@@ -47,7 +47,7 @@ FloorSpot high_spot(const Scene& scene) {
   return best;
 }
 
-std::string said(const FloorSpot& spot, const Scene& scene) {
+std::string said(const FloorSpot& spot, const JobScene& scene) {
   // A spot of a 50 mm grid is not known to a mark: whole inches or centimetres say it.
   const bool inch = scene.rounding.unit == Unit::inch;
   const Rounding coarse{scene.rounding.unit, inch ? inches(1) : millimetres(10)};

@@ -16,9 +16,9 @@ struct FloorSpot {
 
 /// The highest of the adjusted floor under the design's pieces (without pieces: within 600 mm of
 /// the walls), on a grid of 50 mm; of equal ones the first from the corner.
-FloorSpot high_spot(const Scene& scene);
+FloorSpot high_spot(const JobScene& scene);
 
 /// `24" along the left wall, 4" out`.
-std::string said(const FloorSpot& spot, const Scene& scene);
+std::string said(const FloorSpot& spot, const JobScene& scene);
 
 }  // namespace nook

@@ -22,12 +22,15 @@ struct Segment {
 };
 
 // Words may rather stand across a faint line than across a strong one. Chosen.
-double weight_of(Line line) {
-  return line == Line::heavy ? 2.5 : line == Line::normal ? 1.5 : line == Line::none ? 0 : 0.6;
+double weight_of(LineKind line) {
+  return line == LineKind::heavy    ? 2.5
+         : line == LineKind::normal ? 1.5
+         : line == LineKind::none   ? 0
+                                    : 0.6;
 }
 
 // Whether the segment passes through the box (Liang and Barsky 1984).
-bool passes(const Segment& s, const Extent& box) {
+bool passes(const Segment& s, const PageBox& box) {
   const Vec2 d = s.b - s.a;
   double from = 0, to = 1;
   const auto clip = [&](double step, double room) {
@@ -43,20 +46,27 @@ bool passes(const Segment& s, const Extent& box) {
          clip(-d.y, s.a.y - box.low.y) && clip(d.y, box.high.y - s.a.y);
 }
 
-void take_outline(std::vector<Vec2> points, bool closed, Line line, std::vector<Segment>& lines) {
+void take_outline(std::vector<Vec2> points, bool closed, LineKind line,
+                  std::vector<Segment>& lines) {
   if (closed && !points.empty()) points.push_back(points.front());
   for (std::size_t i = 0; i + 1 < points.size(); ++i)
     lines.push_back({points[i], points[i + 1], weight_of(line)});
 }
 
+std::vector<Polygon> rings_of(const Region& region) {
+  std::vector<Polygon> rings = region.holes;
+  rings.push_back(region.outline);
+  return rings;
+}
+
 std::vector<Segment> lines_of(const Drawing& drawing) {
   std::vector<Segment> lines;
   for (const Layer& layer : drawing.layers)
-    for (const Shape& shape : layer.shapes) {
+    for (const DrawnShape& shape : layer.shapes) {
       if (const auto* p = std::get_if<Polyline>(&shape.form))
         take_outline(p->points, p->closed, p->line, lines);
       if (const auto* p = std::get_if<Patch>(&shape.form))
-        take_outline(p->region.outline, true, p->line, lines);
+        for (const Polygon& ring : rings_of(p->region)) take_outline(ring, true, p->line, lines);
     }
   return lines;
 }
@@ -64,14 +74,14 @@ std::vector<Segment> lines_of(const Drawing& drawing) {
 // What is on the page while labels are being placed.
 struct Page {
   std::vector<Segment> lines;
-  std::vector<Extent> taken;  // texts and marks: never covered
-  Extent across;
+  std::vector<PageBox> taken;  // texts and marks: never covered
+  PageBox across;
 
-  bool free(const Extent& box) const {
+  bool free(const PageBox& box) const {
     return std::none_of(taken.begin(), taken.end(),
-                        [&](const Extent& t) { return overlap(t, box); });
+                        [&](const PageBox& t) { return overlap(t, box); });
   }
-  double crossed(const Extent& box) const {
+  double crossed(const PageBox& box) const {
     double total = 0;
     for (const Segment& s : lines)
       if (passes(s, box)) total += s.weight;
@@ -79,19 +89,19 @@ struct Page {
   }
   int covered(const Segment& leader) const {
     return static_cast<int>(std::count_if(taken.begin(), taken.end(),
-                                          [&](const Extent& t) { return passes(leader, t); }));
+                                          [&](const PageBox& t) { return passes(leader, t); }));
   }
 };
 
 struct Spot {
   Text text;
-  Extent box;
+  PageBox box;
   Segment leader;
   bool led = false;
   double cost = 0;
 };
 
-Vec2 nearest_in(const Extent& box, Vec2 p) {
+Vec2 nearest_in(const PageBox& box, Vec2 p) {
   return {std::clamp(p.x, box.low.x, box.high.x), std::clamp(p.y, box.low.y, box.high.y)};
 }
 
@@ -102,7 +112,7 @@ Spot spot_at(const Label& label, double size, double off, Vec2 d) {
   const Vec2 middle = label.about + off * d + Vec2{half * d.x, size / 2 * d.y};
   Spot spot;
   spot.text = {middle, label.words, size, Align::middle, 0, label.bold};
-  spot.box = extent_of(spot.text);
+  spot.box = box_on_page(spot.text);
   const Vec2 end = nearest_in(spot.box, label.about);
   spot.leader = {label.about, end};
   spot.led = norm(end - label.about) > kLeaderFrom * size;
@@ -139,7 +149,7 @@ std::optional<Spot> best_spot(const Label& label, const Page& page, double size,
 // Below everything else there is always room.
 Spot last_resort(const Label& label, const Page& page, double size) {
   double low = label.about.y;
-  for (const Extent& box : page.taken) low = std::min(low, box.low.y);
+  for (const PageBox& box : page.taken) low = std::min(low, box.low.y);
   return spot_at(label, size, label.about.y - low + size, {0, -1});
 }
 
@@ -147,7 +157,7 @@ void draw(Draft& draft, const Spot& spot, const Label& label, double clear, Page
   if (spot.led) {
     const Vec2 d = spot.leader.b - spot.leader.a;
     const Vec2 from = spot.leader.a + (clear / norm(d)) * d;
-    draft.drawing.add("leaders", Polyline{{from, spot.leader.b}, false, Line::thin});
+    draft.drawing.add("leaders", Polyline{{from, spot.leader.b}, false, LineKind::thin});
     page.lines.push_back({from, spot.leader.b});
   }
   draft.drawing.add("labels", spot.text, label.name);
@@ -163,10 +173,10 @@ struct Block {
 
 }  // namespace
 
-void place_labels(Draft& draft, const std::vector<Label>& labels, std::vector<Extent> taken,
-                  const Extent& across) {
+void place_labels(Draft& draft, const std::vector<Label>& labels, std::vector<PageBox> taken,
+                  const PageBox& across) {
   Page page{lines_of(draft.drawing), std::move(taken), across};
-  for (const Text& text : texts_of(draft.drawing)) page.taken.push_back(extent_of(text));
+  for (const Text& text : texts_of(draft.drawing)) page.taken.push_back(box_on_page(text));
   for (const Label& label : labels) {
     const double size = label.size > 0 ? draft.paper(label.size) : draft.text();
     const double clear = draft.paper(label.clear);

@@ -23,8 +23,8 @@ struct Label {
 /// 2. none covers a box of `taken`, none leaves `across` sideways where it could stay inside;
 /// 3. a label that stands off its point has a thin leader to it.
 /// Each takes the nearest spot that crosses fewest lines.
-void place_labels(Draft& draft, const std::vector<Label>& labels, std::vector<Extent> taken,
-                  const Extent& across);
+void place_labels(Draft& draft, const std::vector<Label>& labels, std::vector<PageBox> taken,
+                  const PageBox& across);
 
 /// Positions nearest to `wanted` (sorted) that keep `apart` and stay in [low, high] where they can.
 std::vector<double> spread(const std::vector<double>& wanted, double apart, double low,

@@ -130,7 +130,7 @@ class Setter {
     y_ = top - height;
     pages_.back().add("rules", Polyline{{{kMargin, y_}, {paper_.x - kMargin, y_}},
                                         false,
-                                        head ? Line::normal : Line::thin});
+                                        head ? LineKind::normal : LineKind::thin});
   }
 
   void put(const SheetFigure& figure) {

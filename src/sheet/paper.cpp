@@ -103,21 +103,21 @@ struct Stroke {
   std::vector<double> dashes;
   bool round = false;
 };
-Stroke stroke_of(Line line) {
+Stroke stroke_of(LineKind line) {
   switch (line) {
-    case Line::none:
+    case LineKind::none:
       return {};
-    case Line::thin:
+    case LineKind::thin:
       return {0.18, {}};
-    case Line::normal:
+    case LineKind::normal:
       return {0.35, {}};
-    case Line::heavy:
+    case LineKind::heavy:
       return {0.75, {}};
-    case Line::dashed:
+    case LineKind::dashed:
       return {0.3, {2.2, 1.2}};
-    case Line::dash_dot:
+    case LineKind::dash_dot:
       return {0.3, {5, 1, 0.8, 1}};
-    case Line::dotted:
+    case LineKind::dotted:
       return {0.5, {0, 1.3}, true};
   }
   return {};
@@ -132,7 +132,7 @@ class Pen {
 
   void all() {
     for (const Layer& layer : drawing_.layers)
-      for (const Shape& shape : layer.shapes)
+      for (const DrawnShape& shape : layer.shapes)
         std::visit([&](const auto& form) { put(form); }, shape.form);
   }
 
@@ -146,7 +146,7 @@ class Pen {
       i ? c_.line_to(to_, x(points[i]), y(points[i])) : c_.move_to(to_, x(points[i]), y(points[i]));
     if (closed) c_.close_path(to_);
   }
-  void ink(Paint paint, Line line) {
+  void ink(Paint paint, LineKind line) {
     if (paint != Paint::none) {
       source(color_of(paint));
       c_.fill_preserve(to_);

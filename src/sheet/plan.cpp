@@ -9,6 +9,7 @@
 
 #include "sheet/dimension.h"
 #include "sheet/label.h"
+#include "solid/cells.h"
 
 namespace nook {
 namespace {
@@ -60,9 +61,10 @@ void draw_walls(Draft& draft, const RoomShape& room, const Above& above) {
     const bool corner = room.walls.size() > 1;
     band.push_back(corner ? above(behind_corner(room, k ? static_cast<int>(k) - 1 : 0))
                           : surface.front() + back);
-    draft.drawing.add("walls", Patch{{band, {}}, Paint::wall, Line::none});
+    draft.drawing.add("walls", Patch{{band, {}}, Paint::wall, LineKind::none});
     hatch(draft, "walls", {band, {}}, 45, 2);
-    draft.drawing.add("walls", Polyline{surface, false, Line::heavy}, room.walls[k].name + " wall");
+    draft.drawing.add("walls", Polyline{surface, false, LineKind::heavy},
+                      room.walls[k].name + " wall");
   }
 }
 
@@ -83,24 +85,26 @@ Region seen_from_above(const Above& above, const Piece& piece, const Frame& fram
 }
 
 // Level pieces hang over what is below: dashed, without a ground.
-void draw_pieces(Draft& draft, const Scene& scene, const Above& above, std::vector<Label>& labels) {
+void draw_pieces(Draft& draft, const JobScene& scene, const Above& above,
+                 std::vector<Label>& labels) {
   std::string last;
   for (std::size_t i = 0; i < scene.pieces.size(); ++i) {
     const Piece& piece = scene.pieces[i];
     const Region region = seen_from_above(above, piece, scene.frames[i]);
     if (level(scene.frames[i]))
-      draft.drawing.add("pieces above", Polyline{region.outline, true, Line::dashed}, piece.name);
+      draft.drawing.add("pieces above", Polyline{region.outline, true, LineKind::dashed},
+                        piece.name);
     else
-      draft.drawing.add("pieces", Patch{region, Paint::wood, Line::normal}, piece.name);
+      draft.drawing.add("pieces", Patch{region, Paint::wood, LineKind::normal}, piece.name);
     if (piece.drawn->name == last) continue;  // one label for all copies
     last = piece.drawn->name;
-    Extent box;
+    PageBox box;
     for (Vec2 p : region.outline) box.take_in(p);
     labels.push_back({last, 0.5 * (box.low + box.high), 0, false, 0, "label " + last});
   }
 }
 
-void draw_obstacles(Draft& draft, const Scene& scene, const Above& above,
+void draw_obstacles(Draft& draft, const JobScene& scene, const Above& above,
                     std::vector<Label>& labels) {
   for (std::size_t k = 0; k < scene.survey.walls.size(); ++k) {
     const WallShape& shape = scene.room.walls[k];
@@ -112,13 +116,13 @@ void draw_obstacles(Draft& draft, const Scene& scene, const Above& above,
       for (Vec2 p :
            {Vec2{a, o.out[0].mm}, Vec2{b, o.out[0].mm}, Vec2{b, o.out[1].mm}, Vec2{a, o.out[1].mm}})
         box.push_back(above(shape.room_from_wall(p.x, p.y)));
-      draft.drawing.add("obstacles", Patch{{box, {}}, Paint::shade, Line::normal}, o.name);
+      draft.drawing.add("obstacles", Patch{{box, {}}, Paint::shade, LineKind::normal}, o.name);
       labels.push_back({o.name, 0.5 * (box[0] + box[2]), 0, false, 0, "label " + o.name});
     }
   }
 }
 
-std::string wall_words(const Scene& scene, std::size_t wall) {
+std::string wall_words(const JobScene& scene, std::size_t wall) {
   const WallReport& report = scene.report.walls[wall];
   std::string words = report.name + " wall";
   if (report.length_mm)
@@ -126,7 +130,7 @@ std::string wall_words(const Scene& scene, std::size_t wall) {
   return words;
 }
 
-void label_walls(const Scene& scene, const Above& above, std::vector<Label>& labels) {
+void label_walls(const JobScene& scene, const Above& above, std::vector<Label>& labels) {
   for (std::size_t k = 0; k < scene.report.walls.size(); ++k) {
     const WallShape& wall = scene.room.walls[k];
     const Vec2 behind = wall.room_from_wall(0.6 * wall.length, -kBehind);
@@ -138,8 +142,8 @@ void label_walls(const Scene& scene, const Above& above, std::vector<Label>& lab
                       "corner " + std::to_string(k)});
 }
 
-Extent real_extent(const RoomShape& room, const Above& above) {
-  Extent box;
+PageBox real_extent(const RoomShape& room, const Above& above) {
+  PageBox box;
   for (std::size_t k = 0; k < room.walls.size(); ++k)
     for (Vec2 p : surface_of(room, static_cast<int>(k))) box.take_in(above(p));
   return box.grown(kBehind);
@@ -213,9 +217,9 @@ int factor_made_large(const RoomShape& room) {
   return best;
 }
 
-Drawing plan(const Scene& scene, const Canvas& canvas) {
+Drawing plan(const JobScene& scene, const Canvas& canvas) {
   const Above above(scene.room);
-  const Extent real = real_extent(scene.room, above);
+  const PageBox real = real_extent(scene.room, above);
   Draft draft = drafted(canvas, scene.rounding, real, {4, 10 * canvas.text});
   draft.drawing.name = "plan";
   draft.drawing.title = "The room from above";
@@ -231,12 +235,12 @@ Drawing plan(const Scene& scene, const Canvas& canvas) {
   return finished(std::move(draft));
 }
 
-Drawing plan_made_large(const Scene& scene, const Canvas& canvas) {
+Drawing plan_made_large(const JobScene& scene, const Canvas& canvas) {
   const int factor = factor_made_large(scene.room);
   const RoomShape large = with_errors(scene.room, factor), square = with_errors(scene.room, 0);
   const Above above(large);
   std::vector<std::vector<Vec2>> walls, ideal;
-  Extent real;
+  PageBox real;
   for (std::size_t k = 0; k < large.walls.size(); ++k) {
     for (Vec2& p : walls.emplace_back(strayed(scene.room, large, k, factor)))
       real.take_in(p = above(p));
@@ -256,8 +260,8 @@ Drawing plan_made_large(const Scene& scene, const Canvas& canvas) {
                              0,
                              "factor"}};
   for (std::size_t k = 0; k < walls.size(); ++k) {
-    draft.drawing.add("square room", Polyline{ideal[k], false, Line::dashed});
-    draft.drawing.add("walls", Polyline{walls[k], false, Line::heavy},
+    draft.drawing.add("square room", Polyline{ideal[k], false, LineKind::dashed});
+    draft.drawing.add("walls", Polyline{walls[k], false, LineKind::heavy},
                       large.walls[k].name + " wall");
     labels.push_back({large.walls[k].name, walls[k][kStations / 2], 1, false, 0, ""});
   }

@@ -7,11 +7,11 @@
 namespace nook {
 
 /// The room from above, the wall one faces at the top, with the pieces standing in it.
-Drawing plan(const Scene& scene, const Canvas& canvas);
+Drawing plan(const JobScene& scene, const Canvas& canvas);
 
 /// The same walls beside a square room: every angle's error, lean and hump times one factor,
 /// printed.
-Drawing plan_made_large(const Scene& scene, const Canvas& canvas);
+Drawing plan_made_large(const JobScene& scene, const Canvas& canvas);
 
 /// The factor: of 1, 2, 5, 10, 20, 50 the largest that keeps every corner's error below 15 degrees
 /// and every wall's stray below a tenth of its length.

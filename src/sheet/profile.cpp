@@ -14,14 +14,14 @@ namespace {
 constexpr int kStations = 32;
 
 // How far the surface of wall `wall` stands out of the adjusted base line's upright plane.
-double out_of(const Scene& scene, const RoomShape& room, int wall, Vec2 spot) {
+double out_of(const JobScene& scene, const RoomShape& room, int wall, Vec2 spot) {
   const Vec3 p = room.walls[wall].point(spot.x, spot.y);
   return scene.room.walls[wall].wall_from_room({p.x, p.y}).y;
 }
 
 // Out at each spot (base-line distance, z), less the straight line that `straight` takes from it.
 template <class Straight>
-std::vector<double> strays_of(const Scene& scene, const RoomShape& room, int wall,
+std::vector<double> strays_of(const JobScene& scene, const RoomShape& room, int wall,
                               const std::vector<Vec2>& spots, Straight straight) {
   std::vector<double> out;
   for (Vec2 spot : spots) out.push_back(out_of(scene, room, wall, spot));
@@ -30,7 +30,7 @@ std::vector<double> strays_of(const Scene& scene, const RoomShape& room, int wal
 }
 
 template <class Straight>
-std::vector<Measured> measured(const Scene& scene, int wall, const std::vector<Vec2>& spots,
+std::vector<Measured> measured(const JobScene& scene, int wall, const std::vector<Vec2>& spots,
                                Straight straight) {
   const std::vector<double> mean = strays_of(scene, scene.room, wall, spots, straight);
   std::vector<Measured> all;
@@ -81,12 +81,12 @@ void draw_stray(Draft& draft, const std::vector<Stray>& strays, const Axis& axis
   }
   for (auto s = strays.rbegin(); s != strays.rend(); ++s)
     band.push_back(axis(s->at, s->out.value - kTwoSided95 * s->out.sd));
-  draft.drawing.add("band", Patch{{band, {}}, Paint::shade, Line::none}, "give or take");
+  draft.drawing.add("band", Patch{{band, {}}, Paint::shade, LineKind::none}, "give or take");
   draft.drawing.add(
       "true",
-      Polyline{{axis(strays.front().at, 0), axis(strays.back().at, 0)}, false, Line::dash_dot},
+      Polyline{{axis(strays.front().at, 0), axis(strays.back().at, 0)}, false, LineKind::dash_dot},
       "true");
-  draft.drawing.add("found", Polyline{found, false, Line::heavy}, "as found");
+  draft.drawing.add("found", Polyline{found, false, LineKind::heavy}, "as found");
 }
 
 // One, two or five times a power of ten, so that `most` millimetres of paper are not exceeded.
@@ -114,7 +114,7 @@ void words(Draft& draft, Vec2 at, double width, const std::string& text, bool bo
 
 class ProfilePage {
  public:
-  ProfilePage(const Scene& scene, int wall, const Canvas& canvas)
+  ProfilePage(const JobScene& scene, int wall, const Canvas& canvas)
       : scene_(scene),
         wall_(wall),
         faced_(scene.room, wall),
@@ -158,9 +158,9 @@ class ProfilePage {
       const Vec2 foot{cell * (i + 0.5), 0};
       // The wall's inside is to the right, as if it were cut and looked at from its start.
       const Axis axis{foot, {0, 1}, {1, 0}, scale, scale * factor};
-      draft_.drawing.add(
-          "floor",
-          Polyline{{foot - Vec2{0.4 * cell, 0}, foot + Vec2{0.4 * cell, 0}}, false, Line::normal});
+      draft_.drawing.add("floor", Polyline{{foot - Vec2{0.4 * cell, 0}, foot + Vec2{0.4 * cell, 0}},
+                                           false,
+                                           LineKind::normal});
       draw_stray(draft_, up_[i], axis);
       words(draft_, foot - Vec2{0, draft_.text()}, 0.94 * cell,
             at_words(draft_, at_[i]) + " along");
@@ -186,7 +186,7 @@ class ProfilePage {
     words(draft_, {start.x + side * 2.5 * draft_.text(), foot}, 0.2 * width, "corner");
   }
 
-  const Scene& scene_;
+  const JobScene& scene_;
   int wall_;
   FacedWall faced_;
   Draft draft_;
@@ -197,7 +197,7 @@ class ProfilePage {
 
 }  // namespace
 
-std::vector<Stray> stray_up(const Scene& scene, int wall, double a) {
+std::vector<Stray> stray_up(const JobScene& scene, int wall, double a) {
   const FacedWall faced(scene.room, wall);
   const double foot = faced.floor_at(a), head = faced.top_at(a, usual_top(scene));
   std::vector<Vec2> spots;
@@ -208,7 +208,7 @@ std::vector<Stray> stray_up(const Scene& scene, int wall, double a) {
   return strays;
 }
 
-std::vector<Stray> stray_along(const Scene& scene, int wall, double z) {
+std::vector<Stray> stray_along(const JobScene& scene, int wall, double z) {
   const Vec2 ends = FacedWall(scene.room, wall).ends_at(z);
   std::vector<Vec2> spots;
   for (int i = 0; i <= kStations; ++i)
@@ -249,7 +249,7 @@ std::string hump_words(const std::vector<Stray>& along, const Rounding& rounding
   return text.empty() ? "flat" : text;
 }
 
-Drawing profile(const Scene& scene, int wall, const Canvas& canvas) {
+Drawing profile(const JobScene& scene, int wall, const Canvas& canvas) {
   return ProfilePage(scene, wall, canvas).drawn();
 }
 

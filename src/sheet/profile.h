@@ -18,9 +18,9 @@ struct Stray {
 };
 
 /// Up the wall at base-line distance a, against a plumb line through its foot.
-std::vector<Stray> stray_up(const Scene& scene, int wall, double a);
+std::vector<Stray> stray_up(const JobScene& scene, int wall, double a);
 /// Along the wall at height z, against the straight line between its two ends.
-std::vector<Stray> stray_along(const Scene& scene, int wall, double z);
+std::vector<Stray> stray_along(const JobScene& scene, int wall, double z);
 
 /// `leans in 3/8" in 94"` or `plumb`.
 std::string lean_words(const std::vector<Stray>& up, const Rounding& rounding);
@@ -29,6 +29,6 @@ std::string hump_words(const std::vector<Stray>& along, const Rounding& rounding
 
 /// Up the wall at three spots and along it at one height; what is out of true is drawn large by the
 /// printed factor. Heavy: as found; shaded: give or take, 95 times in 100; dash-dotted: true.
-Drawing profile(const Scene& scene, int wall, const Canvas& canvas);
+Drawing profile(const JobScene& scene, int wall, const Canvas& canvas);
 
 }  // namespace nook

@@ -4,6 +4,9 @@
 #include <algorithm>
 #include <cmath>
 
+#include "solid/cells.h"
+#include "solid/polygon.h"
+
 namespace nook {
 namespace {
 
@@ -12,9 +15,7 @@ constexpr double kFlat = 0.999;  // cosine to the wall from which a piece lies f
 Polygon on_page(const FacedWall& wall, const Frame& frame, const Polygon& outline, double w) {
   Polygon out;
   for (Vec2 p : outline) out.push_back(wall.page_from_room(frame.room_from_piece({p.x, p.y, w})));
-  double area = 0;
-  for (std::size_t i = 0; i < out.size(); ++i) area += cross(out[i], out[(i + 1) % out.size()]);
-  if (area < 0) std::reverse(out.begin(), out.end());
+  if (signed_area(out) < 0) std::reverse(out.begin(), out.end());
   return out;
 }
 
@@ -82,28 +83,7 @@ Region seen_on(const FacedWall& wall, const Piece& piece, const Frame& frame) {
   return {hull_of(std::move(points)), {}};
 }
 
-Polygon hull_of(std::vector<Vec2> points) {
-  // Andrew's monotone chain (1979).
-  std::sort(points.begin(), points.end(),
-            [](Vec2 a, Vec2 b) { return a.x != b.x ? a.x < b.x : a.y < b.y; });
-  Polygon hull;
-  const auto half = [&](auto first, auto last) {
-    const std::size_t start = hull.size();
-    for (auto p = first; p != last; ++p) {
-      while (hull.size() >= start + 2 &&
-             cross(hull.back() - hull[hull.size() - 2], *p - hull.back()) <= 0)
-        hull.pop_back();
-      hull.push_back(*p);
-    }
-    hull.pop_back();
-  };
-  if (points.size() < 3) return points;
-  half(points.begin(), points.end());
-  half(points.rbegin(), points.rend());
-  return hull;
-}
-
-bool touches_wall(const Scene& scene, int piece, const std::string& wall) {
+bool touches_wall(const JobScene& scene, int piece, const std::string& wall) {
   if (!scene.design) return false;
   const Design& design = *scene.design;
   const Piece& it = scene.pieces[piece];
@@ -117,7 +97,7 @@ bool touches_wall(const Scene& scene, int piece, const std::string& wall) {
          std::any_of(design.contacts.begin(), design.contacts.end(), meets);
 }
 
-double usual_top(const Scene& scene) {
+double usual_top(const JobScene& scene) {
   double top = 2150;
   for (std::size_t i = 0; i < scene.pieces.size(); ++i)
     for (Vec3 p : solid_of(scene.pieces[i], scene.frames[i])) top = std::max(top, p.z);

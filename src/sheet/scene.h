@@ -24,7 +24,7 @@
 namespace nook {
 
 /// A job's answers as far as they are there; empty or null where they are not.
-struct Scene {
+struct JobScene {
   const Survey& survey;
   const RoomShape& room;                // adjusted
   const std::vector<RoomShape>& draws;  // from what the readings leave open
@@ -74,13 +74,10 @@ std::vector<Vec3> solid_of(const Piece& piece, const Frame& frame);
 /// hull of its corners.
 Region seen_on(const FacedWall& wall, const Piece& piece, const Frame& frame);
 
-/// The convex outline round some points, anticlockwise.
-Polygon hull_of(std::vector<Vec2> points);
-
 /// Whether a piece is fastened to, or has to meet, that wall.
-bool touches_wall(const Scene& scene, int piece, const std::string& wall);
+bool touches_wall(const JobScene& scene, int piece, const std::string& wall);
 
 /// 250 mm above the highest piece, or 2,400 mm: how high a wall is drawn without a ceiling. Chosen.
-double usual_top(const Scene& scene);
+double usual_top(const JobScene& scene);
 
 }  // namespace nook

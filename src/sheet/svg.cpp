@@ -15,7 +15,7 @@ constexpr std::array<const char*, 7> kLineClass = {"l0",       "l-thin",     "l-
 constexpr std::array<const char*, 6> kPaintClass = {"p0",     "p-paper", "p-wood",
                                                     "p-wall", "p-shade", "p-ink"};
 
-const char* name_of(Line line) {
+const char* name_of(LineKind line) {
   return kLineClass[static_cast<std::size_t>(line)];
 }
 const char* name_of(Paint paint) {
@@ -34,7 +34,7 @@ class Writer {
  public:
   explicit Writer(const Drawing& drawing) : drawing_(drawing) {}
 
-  void shape(const Shape& shape) {
+  void shape(const DrawnShape& shape) {
     const std::string name =
         shape.name.empty() ? "" : fmt::format(" data-name=\"{}\"", escaped(shape.name));
     std::visit([&](const auto& form) { put(form, name); }, shape.form);
@@ -90,7 +90,7 @@ std::string body(const Drawing& drawing) {
   std::string out;
   for (const Layer& layer : drawing.layers) {
     Writer writer(drawing);
-    for (const Shape& shape : layer.shapes) writer.shape(shape);
+    for (const DrawnShape& shape : layer.shapes) writer.shape(shape);
     out += fmt::format("<g data-layer=\"{}\">\n{}</g>\n", escaped(layer.name),
                        std::move(writer).text());
   }

@@ -12,8 +12,8 @@ namespace {
 
 constexpr int kStations = 24;
 
-Extent extent_on(const FacedWall& faced, double top) {
-  Extent box;
+PageBox extent_on(const FacedWall& faced, double top) {
+  PageBox box;
   for (double z : {0.0, top})
     for (double a : {faced.ends_at(z).x, faced.ends_at(z).y}) {
       box.take_in(faced.page(a, faced.floor_at(a)));
@@ -38,7 +38,7 @@ void draw_ground(WallDraft& wall) {
   Polygon whole = run(wall, false);
   const std::vector<Vec2> top = run(wall, true);
   whole.insert(whole.end(), top.rbegin(), top.rend());
-  wall.add("wall", Patch{{whole, {}}, Paint::paper, Line::none}, wall.survey().name + " wall");
+  wall.add("wall", Patch{{whole, {}}, Paint::paper, LineKind::none}, wall.survey().name + " wall");
 }
 
 void draw_stud(WallDraft& wall, const StudReport& stud, const std::string& number) {
@@ -50,11 +50,11 @@ void draw_stud(WallDraft& wall, const StudReport& stud, const std::string& numbe
   const Vec2 head[2] = {wall.faced.page(a - half, high), wall.faced.page(a + half, high)};
   const std::string name = "stud " + number;
   if (found)
-    wall.add("studs", Patch{{{foot[0], foot[1], head[1], head[0]}, {}}, Paint::shade, Line::none},
-             name);
+    wall.add("studs",
+             Patch{{{foot[0], foot[1], head[1], head[0]}, {}}, Paint::shade, LineKind::none}, name);
   for (int side : {0, 1})
     wall.add("studs",
-             Polyline{{foot[side], head[side]}, false, found ? Line::normal : Line::dashed},
+             Polyline{{foot[side], head[side]}, false, found ? LineKind::normal : LineKind::dashed},
              name + (side ? " far edge" : " near edge"));
   wall.labels.push_back({"S" + number + (found ? "" : "?"),
                          wall.faced.page(a, low + 0.9 * (high - low)), 0, false, 0,
@@ -79,7 +79,7 @@ void draw_baseboard(WallDraft& wall) {
     return wall.faced.page(a, wall.faced.floor_at(a) + up);
   };
   const Polygon box{at(from, 0), at(to, 0), at(to, height), at(from, height)};
-  wall.add("wall", Patch{{box, {}}, Paint::wall, Line::thin}, "baseboard");
+  wall.add("wall", Patch{{box, {}}, Paint::wall, LineKind::thin}, "baseboard");
   wall.labels.push_back({"baseboard", 0.3 * box[0] + 0.7 * box[1] + Vec2{0, height / 2}, 0, false,
                          0, "label baseboard"});
 }
@@ -87,25 +87,27 @@ void draw_baseboard(WallDraft& wall) {
 void draw_edges(WallDraft& wall) {
   const std::vector<Vec2> floor = run(wall, false), top = run(wall, true);
   const bool ceiling = wall.faced.has_ceiling();
-  wall.add("wall", Polyline{floor, false, Line::heavy}, "floor");
-  wall.add("wall", Polyline{top, false, ceiling ? Line::heavy : Line::dotted},
+  wall.add("wall", Polyline{floor, false, LineKind::heavy}, "floor");
+  wall.add("wall", Polyline{top, false, ceiling ? LineKind::heavy : LineKind::dotted},
            ceiling ? "ceiling" : "open above");
-  wall.add("wall", Polyline{{floor.front(), top.front()}, false, Line::heavy}, "corner");
+  wall.add("wall", Polyline{{floor.front(), top.front()}, false, LineKind::heavy}, "corner");
   const bool corner_too =
       wall.index > 0 && wall.index + 1 < static_cast<int>(wall.scene.room.walls.size());
-  wall.add("wall",
-           Polyline{{floor.back(), top.back()}, false, corner_too ? Line::heavy : Line::dash_dot},
-           corner_too ? "far corner" : "far end");
+  wall.add(
+      "wall",
+      Polyline{
+          {floor.back(), top.back()}, false, corner_too ? LineKind::heavy : LineKind::dash_dot},
+      corner_too ? "far corner" : "far end");
 }
 
 void draw_obstacles(WallDraft& wall) {
   for (const Obstacle& o : wall.survey().obstacles) {
     const Vec2 a = wall.faced.page_from_reading(o.along[0].mm, o.height[0], o.from_right);
     const Vec2 b = wall.faced.page_from_reading(o.along[1].mm, o.height[1], o.from_right);
-    Extent box;
+    PageBox box;
     box.take_in(a);
     box.take_in(b);
-    wall.add("obstacles", Patch{region_of(box), Paint::paper, Line::normal}, o.name);
+    wall.add("obstacles", Patch{region_of(box), Paint::paper, LineKind::normal}, o.name);
     hatch(wall.draft, "obstacles", region_of(box), 135, 1.4);
     wall.marks.push_back(box);
     const double clear = 0.5 * wall.draft.drawing.scale * std::min(box.width(), box.height());
@@ -119,7 +121,7 @@ void draw_cables(WallDraft& wall) {
         "cables",
         Polyline{{wall.faced.page(run.from.x, run.from.y), wall.faced.page(run.to.x, run.to.y)},
                  false,
-                 Line::dotted},
+                 LineKind::dotted},
         "cable");
 }
 
@@ -129,7 +131,7 @@ void draw_level_line(WallDraft& wall) {
   const Vec2 ends = wall.faced.ends_at(z);
   wall.add(
       "level line",
-      Polyline{{wall.faced.page(ends.x, z), wall.faced.page(ends.y, z)}, false, Line::dash_dot},
+      Polyline{{wall.faced.page(ends.x, z), wall.faced.page(ends.y, z)}, false, LineKind::dash_dot},
       "level line");
   wall.labels.insert(
       wall.labels.begin(),
@@ -153,13 +155,13 @@ const WallDrill* WallDraft::drill() const {
 
 void WallDraft::mark(const std::string& layer, Vec2 at, double radius, Paint paint,
                      const std::string& name) {
-  add(layer, Circle{at, draft.paper(radius), paint, Line::normal}, name);
-  Extent box;
+  add(layer, Circle{at, draft.paper(radius), paint, LineKind::normal}, name);
+  PageBox box;
   box.take_in(at);
   marks.push_back(box.grown(draft.paper(radius)));
 }
 
-WallDraft wall_draft(const Scene& scene, int wall, const Canvas& canvas) {
+WallDraft wall_draft(const JobScene& scene, int wall, const Canvas& canvas) {
   const FacedWall faced(scene.room, wall);
   const double top = usual_top(scene);
   const Vec2 free{canvas.text, 11 * canvas.text};
@@ -182,15 +184,15 @@ void draw_wall(WallDraft& wall) {
 }
 
 Drawing finished(WallDraft wall) {
-  place_labels(wall.draft, wall.labels, wall.marks, extent_of(wall));
+  place_labels(wall.draft, wall.labels, wall.marks, box_on_page(wall));
   return finished(std::move(wall.draft));
 }
 
-Extent extent_of(const WallDraft& wall) {
+PageBox box_on_page(const WallDraft& wall) {
   return extent_on(wall.faced, wall.top);
 }
 
-std::vector<CableRun> cable_runs(const Scene& scene, int wall) {
+std::vector<CableRun> cable_runs(const JobScene& scene, int wall) {
   const FacedWall faced(scene.room, wall);
   std::vector<Vec2> boxes;
   for (const Obstacle& o : scene.survey.walls[wall].obstacles)

@@ -12,13 +12,13 @@ namespace nook {
 
 /// A drawing of one wall with the labels still to be placed.
 struct WallDraft {
-  const Scene& scene;
+  const JobScene& scene;
   int index;
   FacedWall faced;
   double top;  // z where the drawing ends if no ceiling was measured
   Draft draft;
-  std::vector<Label> labels;  // most important first
-  std::vector<Extent> marks;  // never covered by a label
+  std::vector<Label> labels;   // most important first
+  std::vector<PageBox> marks;  // never covered by a label
 
   const Wall& survey() const { return scene.survey.walls[index]; }
   /// The drilling map of this wall, or null.
@@ -32,7 +32,7 @@ struct WallDraft {
 };
 
 /// An empty draft of that wall whose scale brings the whole wall onto the canvas.
-WallDraft wall_draft(const Scene& scene, int wall, const Canvas& canvas);
+WallDraft wall_draft(const JobScene& scene, int wall, const Canvas& canvas);
 
 /// Ground, studs, baseboard, floor, ceiling, corners, obstacles, cable runs, level line.
 void draw_wall(WallDraft& wall);
@@ -45,9 +45,9 @@ Drawing finished(WallDraft wall);
 struct CableRun {
   Vec2 from, to;
 };
-std::vector<CableRun> cable_runs(const Scene& scene, int wall);
+std::vector<CableRun> cable_runs(const JobScene& scene, int wall);
 
 /// What the wall covers on the page.
-Extent extent_of(const WallDraft& wall);
+PageBox box_on_page(const WallDraft& wall);
 
 }  // namespace nook

@@ -24,29 +24,29 @@ class Spots {
   Vec2 at(Length along, const Height& height, bool from_right) const {
     return wall_.faced.page_from_reading(along.mm, height, from_right);
   }
-  void stick(const std::vector<Vec2>& points, Line line, const std::string& what) {
+  void stick(const std::vector<Vec2>& points, LineKind line, const std::string& what) {
     if (points.empty()) return;
     wall_.add("readings", Polyline{{points.front(), points.back()}, false, line}, what);
     for (Vec2 p : points) wall_.mark("readings", p, kSpot, Paint::ink, what + " spot");
     wall_.labels.push_back({what, 0.5 * (points.front() + points.back()), kSpot, true, 0, what});
   }
   void level(const LevelReading& r) {
-    stick({at(r.at, r.from, r.from_right), at(r.at, r.to, r.from_right)}, Line::heavy, "level");
+    stick({at(r.at, r.from, r.from_right), at(r.at, r.to, r.from_right)}, LineKind::heavy, "level");
   }
   void straightedge(const StraightedgeReading& r) {
     std::vector<Vec2> points;
     for (const Station& s : r.gaps) points.push_back(at(s.at, r.height, r.from_right));
-    stick(points, Line::heavy, "straightedge");
+    stick(points, LineKind::heavy, "straightedge");
   }
   void plumb(const PlumbReading& r) {
     std::vector<Vec2> points;
     for (const Station& s : r.line) points.push_back(at(r.at, s.height, r.from_right));
-    stick(points, Line::dash_dot, "plumb line");
+    stick(points, LineKind::dash_dot, "plumb line");
   }
   void string(const StringReading& r) {
     std::vector<Vec2> points;
     for (const Station& s : r.line) points.push_back(at(s.at, r.height, r.from_right));
-    stick(points, Line::dashed, "string");
+    stick(points, LineKind::dashed, "string");
   }
 
   WallDraft& wall_;
@@ -54,7 +54,7 @@ class Spots {
 
 }  // namespace
 
-Drawing where_measured(const Scene& scene, int wall, const Canvas& canvas) {
+Drawing where_measured(const JobScene& scene, int wall, const Canvas& canvas) {
   WallDraft draft = wall_draft(scene, wall, canvas);
   draft.draft.drawing.name += "-measured";
   draft.draft.drawing.description = fmt::format(

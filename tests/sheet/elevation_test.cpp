@@ -31,7 +31,7 @@ double x_of(const std::string& text, const std::string& name) {
   return at / std::stod(found[1]);
 }
 
-std::vector<Drawing> all_drawings(const Scene& scene, const Canvas& canvas) {
+std::vector<Drawing> all_drawings(const JobScene& scene, const Canvas& canvas) {
   std::vector<Drawing> all{plan(scene, canvas), plan_made_large(scene, canvas),
                            assembled(scene, canvas)};
   for (int wall = 0; wall < static_cast<int>(scene.room.walls.size()); ++wall) {
@@ -83,12 +83,12 @@ TEST_CASE("drawings: no two texts overlap, all lie on the page, on paper and pho
     CHECK_FALSE(drawing.description.empty());
     const std::vector<Text> texts = texts_of(drawing);
     for (std::size_t i = 0; i < texts.size(); ++i) {
-      const Extent box = extent_of(texts[i]);
+      const PageBox box = box_on_page(texts[i]);
       CHECK(box.low.x >= drawing.extent.low.x);
       CHECK(box.high.x <= drawing.extent.high.x);
       for (std::size_t j = i + 1; j < texts.size(); ++j) {
         INFO(texts[i].words << " and " << texts[j].words);
-        CHECK_FALSE(overlap(box, extent_of(texts[j])));
+        CHECK_FALSE(overlap(box, box_on_page(texts[j])));
       }
     }
     CHECK(drawing.extent.width() * drawing.scale <= 1.02 * canvas.width);
@@ -100,12 +100,12 @@ TEST_CASE("elevation: found and inferred studs, sure and unsure holes are drawn 
   const Drawing drawing = elevation(sample.scene(), 0, kPaper);
   int shaded = 0, dashed = 0, filled = 0, open = 0;
   for (const Layer& layer : drawing.layers)
-    for (const Shape& shape : layer.shapes) {
+    for (const DrawnShape& shape : layer.shapes) {
       const auto* strip = std::get_if<Patch>(&shape.form);
       const auto* edge = std::get_if<Polyline>(&shape.form);
       const auto* hole = std::get_if<Circle>(&shape.form);
       if (layer.name == "studs" && strip) ++shaded;
-      if (layer.name == "studs" && edge && edge->line == Line::dashed) ++dashed;
+      if (layer.name == "studs" && edge && edge->line == LineKind::dashed) ++dashed;
       if (layer.name == "holes" && hole) ++(hole->paint == Paint::ink ? filled : open);
     }
   CHECK(shaded == 3);

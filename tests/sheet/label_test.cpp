@@ -38,14 +38,14 @@ TEST_CASE("labels: no two overlap, however crowded", "[property]") {
   std::uniform_real_distribution<double> anywhere(0, 1000);
   Draft draft = drafted_at(0.1, {100, 100, 3}, {});
   std::vector<Label> labels;
-  std::vector<Extent> taken;
+  std::vector<PageBox> taken;
   for (int i = 0; i < 60; ++i) {
     const Vec2 at{anywhere(random), anywhere(random)};
     labels.push_back({"label " + std::to_string(i), at, 1, i % 2 == 0, 0, ""});
-    Extent mark;
+    PageBox mark;
     mark.take_in(at);
     taken.push_back(mark.grown(8));
-    draft.drawing.add("lines", Polyline{{at, {at.y, at.x}}, false, Line::normal});
+    draft.drawing.add("lines", Polyline{{at, {at.y, at.x}}, false, LineKind::normal});
   }
   place_labels(draft, labels, taken, {{0, 0}, {1000, 1000}});
   const std::vector<Text> texts = texts_of(draft.drawing);
@@ -53,16 +53,16 @@ TEST_CASE("labels: no two overlap, however crowded", "[property]") {
   for (std::size_t i = 0; i < texts.size(); ++i) {
     for (std::size_t j = i + 1; j < texts.size(); ++j) {
       INFO(texts[i].words << " and " << texts[j].words);
-      CHECK_FALSE(overlap(extent_of(texts[i]), extent_of(texts[j])));
+      CHECK_FALSE(overlap(box_on_page(texts[i]), box_on_page(texts[j])));
     }
-    for (const Extent& mark : taken) CHECK_FALSE(overlap(extent_of(texts[i]), mark));
+    for (const PageBox& mark : taken) CHECK_FALSE(overlap(box_on_page(texts[i]), mark));
   }
 }
 
 TEST_CASE("labels: a label alone stands beside its point, without a leader") {
   Draft draft = drafted_at(0.1, {100, 100, 3}, {});
   place_labels(draft, {{"stud", {500, 500}, 1, false, 0, ""}}, {}, {{0, 0}, {1000, 1000}});
-  const Extent box = extent_of(texts_of(draft.drawing).front());
+  const PageBox box = box_on_page(texts_of(draft.drawing).front());
   CHECK(box.low.x > 500);
   CHECK(box.low.x < 500 + draft.paper(3));
   for (const Layer& layer : draft.drawing.layers) CHECK(layer.name != "leaders");

@@ -24,9 +24,9 @@ Pixels pixels_of(const std::string& pdf_file, int page) {
   return pixels;
 }
 
-Extent ink_of(const std::string& pdf_file, int page) {
+PageBox ink_of(const std::string& pdf_file, int page) {
   const Pixels pixels = pixels_of(pdf_file, page);
-  Extent ink;
+  PageBox ink;
   for (int y = 0; y < pixels.height; ++y)
     for (int x = 0; x < pixels.width; ++x)
       if (pixels.dark(x, y)) {

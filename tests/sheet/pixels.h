@@ -20,6 +20,6 @@ struct Pixels {
 Pixels pixels_of(const std::string& pdf_file, int page);
 
 /// The box of everything dark on a page, mm, y up from its lower edge.
-Extent ink_of(const std::string& pdf_file, int page);
+PageBox ink_of(const std::string& pdf_file, int page);
 
 }  // namespace nook

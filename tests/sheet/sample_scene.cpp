@@ -131,14 +131,17 @@ SampleScene::SampleScene() : room(walls(91.4, 3)) {
   design.contacts.push_back(c);
   pieces = pieces_of(design);
   for (const Piece& piece : pieces) frames.push_back(piece.frame);
-  WallDrill left{"left", {}, {}, PlumbDatum{0, in(15.3125).mm, 1000}, {}};
+  WallDrill left;
+  left.name = "left";
+  left.datum = PlumbDatum{0, in(15.3125).mm, 1000};
   left.studs = {stud(15.3125, StudReport::Found::edges), stud(31.375, StudReport::Found::edges),
                 stud(47.25, StudReport::Found::centre),  stud(63.3, StudReport::Found::inferred),
                 stud(79.3, StudReport::Found::inferred), stud(95.3, StudReport::Found::inferred)};
   left.holes = {hole("left 1", 15.125, 40.25, false), hole("left 2", 15.5, 38.75, false),
                 hole("left 3", 31.1875, 40.25, false), hole("left 4", 31.5625, 38.75, false),
                 hole("left 5", 45, 40.25, true)};
-  WallDrill right{"right", {}, {}, std::nullopt, {}};
+  WallDrill right;
+  right.name = "right";
   right.studs = {stud(8, StudReport::Found::centre), stud(24, StudReport::Found::inferred)};
   right.holes = {hole("right 1", 8, 40.25, false), hole("right 2", 24, 39, true)};
   drill.walls = {left, right};

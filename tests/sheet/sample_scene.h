@@ -10,7 +10,7 @@
 
 namespace nook {
 
-/// Everything a Scene points to, kept together.
+/// Everything a JobScene points to, kept together.
 struct SampleScene {
   Survey survey;
   RoomShape room;
@@ -23,7 +23,7 @@ struct SampleScene {
   Rounding rounding = usual_rounding(Unit::inch);
 
   SampleScene();
-  Scene scene() const {
+  JobScene scene() const {
     return {survey, room, draws, report, pieces, frames, &design, nullptr, &drill, rounding};
   }
 };

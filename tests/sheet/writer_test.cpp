@@ -22,11 +22,11 @@ Drawing awkward() {
   drawing.extent = {{-50, -20}, {1000, 800}};
   const Region region{{{0, 0}, {700.123456789, 0}, {650, 400.000000123}, {0, 333}},
                       {{{100, 100}, {100, 150}, {150, 150}}}};
-  drawing.add("panel <1>", Patch{region, Paint::wood, Line::heavy}, "front & panel");
-  drawing.add("panel <1>", Circle{{300, 200}, 117.475, Paint::none, Line::dashed}, "porthole");
+  drawing.add("panel <1>", Patch{region, Paint::wood, LineKind::heavy}, "front & panel");
+  drawing.add("panel <1>", Circle{{300, 200}, 117.475, Paint::none, LineKind::dashed}, "porthole");
   drawing.add("words",
               Text{{10, 700}, "caf\xC3\xA9 <b> 3/8\" \xE2\x80\xB3", 40, Align::middle, 30, true});
-  drawing.add("line", Polyline{{{0, 500}, {1e-9, 510.5}, {900, 777}}, false, Line::dash_dot});
+  drawing.add("line", Polyline{{{0, 500}, {1e-9, 510.5}, {900, 777}}, false, LineKind::dash_dot});
   return drawing;
 }
 
@@ -85,9 +85,9 @@ TEST_CASE("PDF: at 300 dpi - lengths are true within 0.2 mm") {
   Drawing page;
   page.scale = 0.5;
   page.extent = {{0, 0}, {420, 594}};
-  page.add("bar", Patch{region_of({{40, 60}, {240, 80}}), Paint::ink, Line::none});
+  page.add("bar", Patch{region_of({{40, 60}, {240, 80}}), Paint::ink, LineKind::none});
   const TestFolder folder;
-  const Extent ink = ink_of(folder.write("bar.pdf", pdf({page}, "bar")), 1);
+  const PageBox ink = ink_of(folder.write("bar.pdf", pdf({page}, "bar")), 1);
   CHECK(ink.low.x == Approx(20).margin(0.1));
   CHECK(ink.high.x == Approx(120).margin(0.1));
   CHECK(ink.low.y == Approx(30).margin(0.1));

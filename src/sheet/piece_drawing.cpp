@@ -1,0 +1,282 @@
+// Outline, dimensions and marks of one piece.
+#include "sheet/piece_drawing.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+
+#include "sheet/dimension.h"
+#include "sheet/label.h"
+
+namespace nook {
+namespace {
+
+constexpr double kBend = 0.9659;  // cosine of 15 degrees. Chosen
+constexpr double kNearest = 10;   // mm. Chosen
+constexpr double kSame = 0.4;     // mm: dimensions closer than that are one
+
+PageBox around(const Polygon& outline) {
+  PageBox box;
+  for (Vec2 p : outline) box.take_in(p);
+  return box;
+}
+
+PageBox whole_of(const PieceView& piece) {
+  PageBox box = around(piece.outline);
+  for (Vec2 p : piece.blank) box.take_in(p);
+  return box;
+}
+
+// A ring between two outlines: the blank with the finished piece taken out of it.
+Region left_wild(const PieceView& piece) {
+  return {piece.blank, {piece.outline}};
+}
+
+// Dimensions of one direction: from `start` on, `at` and words, without doubles.
+struct Measures {
+  double start = 0;
+  std::vector<RunningMark> marks;
+
+  void add(const Draft& draft, double at, const std::string& after = {}) {
+    const double run = at - start;
+    if (std::abs(run) < kSame) return;
+    for (RunningMark& m : marks)
+      if (std::abs(m.at - run) < kSame) {
+        if (m.words.find(after) == std::string::npos) m.words += after;
+        return;
+      }
+    marks.push_back({run, draft.bare(std::abs(run)) + after, "from the start"});
+  }
+};
+
+class PiecePicture {
+ public:
+  PiecePicture(const PieceView& piece, const Canvas& canvas, const Rounding& rounding)
+      : piece_(piece),
+        box_(whole_of(piece)),
+        finished_(around(piece.outline)),
+        draft_(drafted(canvas, rounding, box_, {15 * canvas.text, 11 * canvas.text})) {}
+
+  Drawing drawn() {
+    name_it();
+    outline();
+    cutouts();
+    holes();
+    across();
+    up();
+    faces();
+    place_labels(draft_, labels_, marks_, box_);
+    return finished(std::move(draft_));
+  }
+
+ private:
+  void name_it() {
+    draft_.drawing.name = piece_.name;
+    draft_.drawing.title =
+        piece_.name + (piece_.note.empty() ? "" : ", " + piece_.note) + ", seen from its front";
+    draft_.drawing.description = fmt::format(
+        "Finished {} by {}. Hatched: left wild. Distances run from one start, the small circle.",
+        draft_.said(finished_.width()), draft_.said(finished_.height()));
+  }
+
+  void outline() {
+    if (!piece_.blank.empty()) {
+      draft_.drawing.add("blank", Polyline{piece_.blank, true, LineKind::dashed}, "blank");
+      hatch(draft_, "blank", left_wild(piece_), 45, 1.6);
+    }
+    Region region{piece_.outline, {}};
+    for (const Cutout& cutout : piece_.cutouts) region.holes.push_back(cutout.outline);
+    draft_.drawing.add("outline", Patch{region, Paint::wood, LineKind::heavy}, piece_.name);
+  }
+
+  void cutouts() {
+    for (const Cutout& cutout : piece_.cutouts) {
+      const PageBox box = around(cutout.outline);
+      const Vec2 middle = 0.5 * (box.low + box.high);
+      std::string words = cutout.name;
+      if (cutout.diameter) words += ", " + draft_.said(cutout.diameter->mm) + " across";
+      const double clear = 0.5 * draft_.drawing.scale * std::min(box.width(), box.height());
+      labels_.push_back({words, middle, clear, false, 0, "label " + cutout.name});
+      if (!cutout.centre) continue;
+      const double arm = draft_.paper(2);
+      draft_.drawing.add(
+          "cutouts",
+          Polyline{{middle - Vec2{arm, 0}, middle + Vec2{arm, 0}}, false, LineKind::thin});
+      draft_.drawing.add(
+          "cutouts",
+          Polyline{{middle - Vec2{0, arm}, middle + Vec2{0, arm}}, false, LineKind::thin});
+    }
+  }
+
+  void holes() {
+    for (const PieceHole& hole : piece_.holes) {
+      const double radius = 1.1;
+      draft_.drawing.add("holes",
+                         Circle{hole.at, draft_.paper(radius),
+                                hole.probe_first ? Paint::paper : Paint::ink, LineKind::normal},
+                         "hole " + hole.number);
+      PageBox mark;
+      mark.take_in(hole.at);
+      marks_.push_back(mark.grown(draft_.paper(radius)));
+      labels_.insert(labels_.begin(),
+                     {hole.number, hole.at, radius, true, 0, "number " + hole.number});
+    }
+  }
+
+  // Points of the outline go to the run on their own side; cutouts and holes to the first one.
+  template <class Coordinate, class Other>
+  void measure(Measures& first, Measures& second, Coordinate at, Other other) const {
+    const double middle = other(0.5 * (finished_.low + finished_.high));
+    for (Vec2 p : corners_of(piece_.outline))
+      (other(p) <= middle ? first : second).add(draft_, at(p));
+    for (const Cutout& cutout : piece_.cutouts) {
+      const PageBox box = around(cutout.outline);
+      if (cutout.centre) {
+        first.add(draft_, at(*cutout.centre), " center");
+      } else {
+        first.add(draft_, at(box.low));
+        first.add(draft_, at(box.high));
+      }
+    }
+    for (const PieceHole& hole : piece_.holes) first.add(draft_, at(hole.at));
+  }
+
+  void across() {
+    const bool from_right = piece_.shy_of_left;
+    const double start = from_right ? finished_.high.x : finished_.low.x;
+    Measures below{start, {}}, above = below;
+    measure(
+        below, above, [](Vec2 p) { return p.x; }, [](Vec2 p) { return p.y; });
+    const std::string zero = from_right ? "0 right edge" : "0 left edge";
+    draw(draft_, Running{{start, box_.low.y}, {1, 0}, {0, -1}, 3, zero}, below.marks);
+    if (more_than_whole(above, finished_.width()))
+      draw(draft_, Running{{start, box_.high.y}, {1, 0}, {0, 1}, 3, "0"}, above.marks);
+  }
+  void up() {
+    const bool from_top = piece_.shy_of_bottom;
+    const double start = from_top ? finished_.high.y : finished_.low.y;
+    Measures left{start, {}}, right = left;
+    measure(
+        left, right, [](Vec2 p) { return p.y; }, [](Vec2 p) { return p.x; });
+    const std::string zero = from_top ? "0 top edge" : "0 bottom edge";
+    draw(draft_, Running{{box_.low.x, start}, {0, 1}, {-1, 0}, 3, zero}, left.marks);
+    if (more_than_whole(right, finished_.height()))
+      draw(draft_, Running{{box_.high.x, start}, {0, 1}, {1, 0}, 3, "0"}, right.marks);
+  }
+  // A second run is worth its place only where it says more than the whole width or height.
+  static bool more_than_whole(const Measures& measures, double whole) {
+    return std::any_of(measures.marks.begin(), measures.marks.end(), [&](const RunningMark& m) {
+      return std::abs(std::abs(m.at) - whole) > kSame;
+    });
+  }
+
+  void faces() {
+    const Vec2 middle = 0.5 * (finished_.low + finished_.high);
+    const bool small = finished_.height() * draft_.drawing.scale < 3 * draft_.canvas.text;
+    if (!small) {
+      labels_.push_back({"TOP", {middle.x, finished_.high.y - draft_.text()}, 0, true, 0, "top"});
+      labels_.push_back(
+          {"LEFT", {finished_.low.x + 2 * draft_.text(), middle.y}, 0, true, 0, "left"});
+    }
+    const char* face = piece_.show == ShowFace::front  ? "SHOW FACE"
+                       : piece_.show == ShowFace::back ? "BACK OF SHOW FACE"
+                       : piece_.show == ShowFace::both ? "BOTH FACES SHOW"
+                                                       : "";
+    if (*face) labels_.push_back({face, middle, 0, true, 0, "show face"});
+  }
+
+  const PieceView& piece_;
+  PageBox box_, finished_;
+  Draft draft_;
+  std::vector<Label> labels_;
+  std::vector<PageBox> marks_;
+};
+
+double widest_gap(const PieceView& piece) {
+  double most = 1;
+  for (const PieceGap& gap : piece.gaps)
+    for (const PieceGap::Spot& spot : gap.spots) most = std::max(most, std::abs(spot.gap));
+  return most;
+}
+
+void draw_gap(Draft& draft, const PieceGap& gap, double factor, std::vector<Label>& labels) {
+  if (gap.spots.size() < 2) return;
+  Polygon band;
+  std::vector<Vec2> line;
+  for (const PieceGap::Spot& spot : gap.spots) {
+    band.push_back(spot.at);
+    line.push_back(spot.at + factor * spot.gap * gap.out);
+  }
+  band.insert(band.end(), line.rbegin(), line.rend());
+  hatch(draft, "gaps", {band, {}}, 45, 1.2);
+  draft.drawing.add("gaps", Polyline{line, false, LineKind::normal}, gap.words);
+  const auto wider = [](const PieceGap::Spot& a, const PieceGap::Spot& b) { return a.gap < b.gap; };
+  const auto most = std::max_element(gap.spots.begin(), gap.spots.end(), wider);
+  labels.push_back({gap.words, most->at + factor * most->gap * gap.out, 0.5, true, 0, "gap"});
+}
+
+}  // namespace
+
+std::vector<Vec2> corners_of(const Polygon& outline) {
+  std::vector<Vec2> corners;
+  const std::size_t n = outline.size();
+  for (std::size_t i = 0; i < n; ++i) {
+    const Vec2 a = outline[i] - outline[(i + n - 1) % n], b = outline[(i + 1) % n] - outline[i];
+    if (dot(a, b) > kBend * norm(a) * norm(b)) continue;
+    if (!corners.empty() && norm(corners.back() - outline[i]) < kNearest) continue;
+    corners.push_back(outline[i]);
+  }
+  return corners;
+}
+
+Drawing piece_drawing(const PieceView& piece, const Canvas& canvas, const Rounding& rounding) {
+  return PiecePicture(piece, canvas, rounding).drawn();
+}
+
+Drawing gap_drawing(const PieceView& piece, const Canvas& canvas, const Rounding& rounding) {
+  const PageBox box = around(piece.outline);
+  Draft draft = drafted(canvas, rounding, box, {12 * canvas.text, 8 * canvas.text});
+  const double wanted = draft.paper(2.5 * canvas.text) / widest_gap(piece);
+  int factor = 1;
+  for (int f : {2, 5, 10, 20, 50, 100})
+    if (f <= wanted) factor = f;
+  draft.drawing.name = "gaps-" + piece.name;
+  draft.drawing.title =
+      fmt::format("{}: gaps along its edges, {} times as wide", piece.name, factor);
+  draft.drawing.description =
+      "Hatched outside the outline: air between the piece and what it meets.";
+  draft.drawing.add("outline", Polyline{piece.outline, true, LineKind::heavy}, piece.name);
+  std::vector<Label> labels;
+  for (const PieceGap& gap : piece.gaps) {
+    draft.drawing.description += " " + gap.words + ".";
+    draw_gap(draft, gap, factor, labels);
+  }
+  labels.push_back({piece.name, 0.5 * (box.low + box.high), 0, true, 0, "name"});
+  place_labels(draft, labels, {}, box.grown(draft.paper(6 * canvas.text)));
+  return finished(std::move(draft));
+}
+
+Drawing outline_drawing(const PieceView& piece) {
+  Drawing drawing;
+  drawing.name = piece.name;
+  drawing.title = piece.name;
+  drawing.description = "Outlines in millimetres, seen from the front.";
+  drawing.add("outline", Polyline{piece.outline, true, LineKind::normal}, piece.name);
+  if (!piece.blank.empty())
+    drawing.add("blank", Polyline{piece.blank, true, LineKind::dashed}, "blank");
+  for (const Cutout& cutout : piece.cutouts) {
+    if (cutout.centre && cutout.diameter)
+      drawing.add("cutouts",
+                  Circle{*cutout.centre, cutout.diameter->mm / 2, Paint::none, LineKind::normal},
+                  cutout.name);
+    else
+      drawing.add("cutouts", Polyline{cutout.outline, true, LineKind::normal}, cutout.name);
+  }
+  for (const PieceHole& hole : piece.holes)
+    drawing.add("holes", Circle{hole.at, 1, Paint::none, LineKind::normal}, "hole " + hole.number);
+  drawing.extent = box_on_page(drawing).grown(10);
+  return drawing;
+}
+
+}  // namespace nook

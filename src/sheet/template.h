@@ -1,0 +1,24 @@
+// What of a piece is worth a full-size template: notches, cutouts, scribe lines.
+#pragma once
+
+#include <vector>
+
+#include "base/notation.h"
+#include "sheet/drawing.h"
+#include "sheet/piece_view.h"
+
+namespace nook {
+
+/// One full-size drawing (scale 1) for each notch, cutout and scribe line of the piece, seen from
+/// its front, with 25 mm of the outline round it and how far it lies from two edges.
+std::vector<Drawing> templates_of(const PieceView& piece, const Rounding& rounding);
+
+/// A line too long for paper as a list to copy onto a stick: how far along the edge, and how far in
+/// from the straight line through the outermost points of it.
+struct StickMark {
+  double along = 0, in = 0;
+};
+/// Marks every 8 in or 200 mm along a scribe line, its ends included. Chosen.
+std::vector<StickMark> stick_marks(const PieceScribe& scribe, const Rounding& rounding);
+
+}  // namespace nook
