@@ -142,6 +142,7 @@ ContactFit named(const Judge& judge) {
   const Scene& scene = judge.trials.layout.scene;
   ContactFit found;
   found.contact = judge.joint.contact;
+  found.how = judge.joint.how;
   found.piece = judge.joint.piece;
   found.part = scene.pieces[judge.joint.piece].name;
   found.edge = judge.joint.how->edge_given;

@@ -90,6 +90,7 @@ void fill_unknown(const FitInput& input, FitAnswer& answer) {
     for (int p : pieces_named(answer.pieces, input.design, how.part)) {
       ContactFit found;
       found.contact = c;
+      found.how = &how;
       found.piece = p;
       found.part = answer.pieces[p].name;
       found.edge = how.edge_given;

@@ -46,7 +46,8 @@ struct GapRange {
 
 /// One contact of one piece, pushed home, notches cut.
 struct ContactFit {
-  int contact = 0;  // index into Design::contacts
+  int contact = 0;               // index into Design::contacts
+  const Contact* how = nullptr;  // that contact; lives in the Design
   int piece = 0;    // index into FitAnswer::pieces
   std::string part, edge, meets;
   bool meets_anything = true;  // false: the edge cannot meet it; no figure below stands

@@ -1,0 +1,146 @@
+// Findings of a fit, then notches and how each group goes in.
+#include "sheet/fit_text.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+
+#include "base/measured.h"
+#include "sheet/fit_contact.h"
+#include "sheet/fit_words.h"
+#include "sheet/wrap.h"
+
+namespace nook {
+namespace {
+
+std::string length(double mm, const Style& style) {
+  return with_unit(millimetres(mm), style.rounding);
+}
+
+std::string about(double sd, const Style& style) {
+  return sd > 0 ? ", give or take " + give_or_take(millimetres(kTwoSided95 * sd), style.rounding)
+                : "";
+}
+
+Finding finding_of(const ClashFit& c, const Style& style) {
+  return {c.verdict, c.depth_mm, c.part + " and " + the(c.with),
+          "they overlap by " + length(c.depth_mm, style) + about(c.sd_mm, style),
+          "trim or notch one of them by that much, or move it"};
+}
+
+Finding finding_of(const ClearanceFit& c, const Style& style) {
+  Finding f{c.verdict, c.needed_mm - c.least_mm, c.part + " beside " + the(c.from),
+            length(c.least_mm, style) + " clear" + about(c.sd_mm, style), ""};
+  if (c.needed_mm > 0) f.what += "; " + length(c.needed_mm, style) + " is wanted";
+  if (c.verdict != Verdict::fits)
+    f.next = "move it " + length(std::max(0.0, c.needed_mm - c.least_mm), style) + " away";
+  return f;
+}
+
+Finding finding_of(const CoveredFit& c, const Style& style) {
+  Finding f{c.verdict, c.needed_mm - c.margin_mm, c.part + " behind " + the(c.behind), "", ""};
+  f.what = c.margin_mm < 0
+               ? "its edge shows by " + length(-c.margin_mm, style) + about(c.sd_mm, style)
+               : "covered by " + length(c.margin_mm, style) + about(c.sd_mm, style);
+  f.what += "; " + length(c.needed_mm, style) + " is wanted";
+  if (c.verdict != Verdict::fits)
+    f.next = "trim it by " + length(std::max(0.0, c.needed_mm - c.margin_mm), style) +
+             ", or move one of the two";
+  return f;
+}
+
+Finding finding_of(const ShowFit& s) {
+  return {Verdict::fits, s.by_mm, s.part + " in " + s.where, s.what, "see that it is meant so"};
+}
+
+std::string floor_words(const FloorFit& f, const Style& style) {
+  std::string text;
+  if (f.shim_mm >= style.rounding.step.mm / 2)
+    text += "shim up to " + length(f.shim_mm, style) + " under it" + about(f.shim_sd_mm, style);
+  if (f.squash_most_mm > 0)
+    text += fmt::format("{}sinks {} to {} into the carpet under load", text.empty() ? "" : "; ",
+                        length(f.squash_least_mm, style), length(f.squash_most_mm, style));
+  if (f.on_tack_strip) text += "; part of it stands on the tack strip, which does not sink";
+  return text;
+}
+
+std::string notches_text(const FitAnswer& fit, const Style& style) {
+  std::string text;
+  for (const NotchFit& n : fit.notches) {
+    double low_u = 1e300, high_u = -1e300, low_v = 1e300, high_v = -1e300;
+    for (Vec2 p : n.polygon) {
+      low_u = std::min(low_u, p.x);
+      high_u = std::max(high_u, p.x);
+      low_v = std::min(low_v, p.y);
+      high_v = std::max(high_v, p.y);
+    }
+    std::string line =
+        fmt::format("{}: {} wide, {} high, for the {}{}", n.part, length(high_u - low_u, style),
+                    length(high_v - low_v, style), n.around, about(n.depth_sd_mm, style));
+    for (const std::string& warning : n.warnings) line += "; " + warning;
+    text += wrapped(line + ".", kPageWidth, "  ");
+  }
+  return text.empty() ? "" : "\nNotches:\n" + text;
+}
+
+std::string group_words(const GroupFit& g, const Style& style) {
+  std::string text = g.name + ": ";
+  if (std::abs(g.turn_deg) >= 0.05)
+    text += fmt::format("turned {:.1f} degrees {}, ", std::abs(g.turn_deg),
+                        g.turn_deg > 0 ? "anticlockwise from above" : "clockwise from above");
+  const double move = std::hypot(g.move.x, g.move.y);
+  if (move < style.rounding.step.mm / 2 && std::abs(g.move.z) < style.rounding.step.mm / 2)
+    text += "goes where it is drawn";
+  else if (std::abs(g.move.z) >= style.rounding.step.mm / 2)
+    text += (g.move.z > 0 ? "comes up " : "goes down ") + length(std::abs(g.move.z), style);
+  else
+    text += "is pushed home";
+  if (g.touches.empty()) return text + ".";
+  text += "; touches ";
+  for (std::size_t i = 0; i < g.touches.size(); ++i)
+    text += (i == 0 ? "" : ", ") + the(g.touches[i]);
+  return text + ".";
+}
+
+std::string groups_text(const FitAnswer& fit, const Style& style) {
+  if (fit.groups.empty()) return "";
+  std::string text = "\nIn this order:\n";
+  for (std::size_t g = 0; g < fit.groups.size(); ++g)
+    text += wrapped(group_words(fit.groups[g], style), kPageWidth, fmt::format("{:>3}. ", g + 1));
+  return text;
+}
+
+std::string floor_text(const FitAnswer& fit, const Style& style) {
+  std::string text;
+  for (const FloorFit& f : fit.floor) {
+    const std::string words = floor_words(f, style);
+    if (words.empty()) continue;
+    text +=
+        wrapped(f.part + ": " + words + (f.note.empty() ? "." : ". " + f.note), kPageWidth, "  ");
+  }
+  return text.empty() ? "" : "\nOn the floor:\n" + text;
+}
+
+}  // namespace
+
+std::vector<Finding> fit_findings(const FitAnswer& fit, const Style& style) {
+  std::vector<Finding> findings;
+  for (const ClashFit& c : fit.clashes) findings.push_back(finding_of(c, style));
+  for (const ContactFit& c : fit.contacts) findings.push_back(contact_finding(fit, c, style));
+  for (const CoveredFit& c : fit.covered) findings.push_back(finding_of(c, style));
+  for (const ClearanceFit& c : fit.clearances)
+    if (c.needed_mm > 0 || c.verdict != Verdict::fits) findings.push_back(finding_of(c, style));
+  for (const ShowFit& s : fit.shows) findings.push_back(finding_of(s));
+  sort(findings);
+  return findings;
+}
+
+std::string fit_text(const FitAnswer& fit, const Style& style) {
+  std::string text =
+      headline(fit.verdict, style) + "\n\n" + listed(fit_findings(fit, style), style);
+  if (style.quiet) return text;
+  return text + notches_text(fit, style) + floor_text(fit, style) + groups_text(fit, style);
+}
+
+}  // namespace nook
