@@ -57,6 +57,7 @@ class DrillMap {
     contexts_.push_back(context_of(in_.survey, in_.room, in_.draws, w));
     const WallContext& c = contexts_.back();
     WallDrill& wall = answer_.walls[w];
+    wall.runs_left = dot(c.frame.shape().along, left_of(c.frame.shape().out)) < 0;
     wall.studs = reports_of(c.studs, c.frame);
     wall.stud_notes = stud_notes(c, in_.survey, w, say_);
     if (!c.datum) return;

@@ -60,6 +60,7 @@ struct HungPiece {
 };
 struct WallDrill {
   std::string name;
+  bool runs_left = false;  // facing the wall, along runs to the left: its corner is on the right
   std::vector<StudReport> studs;        // found and inferred, from the corner on
   std::vector<std::string> stud_notes;  // doubled, leaning, off the pattern
   std::optional<PlumbDatum> datum;

@@ -47,7 +47,7 @@ std::string longer(const Hanging& h, const Neighbors& n, const Saying& say) {
   if (!best || (n.after && longer_by(h, *n.after) < longer_by(h, *n.before))) best = n.after;
   if (!best) return {};
   return fmt::format("; or make the piece {} longer, to the stud {}",
-                     say.length(longer_by(h, *best)), where(h, *best, say));
+                     say.at_least(longer_by(h, *best)), where(h, *best, say));
 }
 
 std::string between(const Hanging& h, const Neighbors& n, const Saying& say) {
@@ -59,7 +59,7 @@ std::string between(const Hanging& h, const Neighbors& n, const Saying& say) {
       ": let in blocking {} long between the studs {} and {}; or screw a cleat at least {} long "
       "across those two and hang the piece on it",
       say.length(clear), where(h, *n.before, say), where(h, *n.after, say),
-      say.length(apart + 2 * std::max(h.distances.end, h.distances.edge)));
+      say.at_least(apart + 2 * std::max(h.distances.end, h.distances.edge)));
 }
 
 }  // namespace

@@ -6,9 +6,22 @@
 #include <cmath>
 
 namespace nook {
+namespace {
+
+constexpr double kExact = 1e-6;  // steps; a length on its mark stays there
+
+}  // namespace
 
 std::string Saying::length(double mm) const {
   return with_unit(millimetres(mm), usual_rounding(unit));
+}
+
+std::string Saying::at_least(double mm) const {
+  return length(std::ceil(mm / step() - kExact) * step());
+}
+
+std::string Saying::at_most(double mm) const {
+  return length(std::floor(mm / step() + kExact) * step());
 }
 
 std::string Saying::load(double newtons) const {

@@ -13,6 +13,9 @@ struct Saying {
 
   /// `15 5/16"`, `389 mm`.
   std::string length(double mm) const;
+  /// The same, never less than it is, or never more.
+  std::string at_least(double mm) const;
+  std::string at_most(double mm) const;
   /// `363 lb`, `165 kg`: of a force in newtons.
   std::string load(double newtons) const;
   /// The step that holes are laid out to: 1/16 in or 1 mm.

@@ -28,7 +28,7 @@ struct Loaded {
   double main_gravity = .42, side_gravity = .42;
   double main_angle = 0, side_angle = 0;  // load to grain, degrees
   bool end_grain = false;                 // the thread sits in end grain
-  std::string no_figure{};                  // why there is none, where that is known already
+  std::string no_figure{};                // why there is none, where that is known already
   std::vector<LoadedScrew> screws{};
 };
 

@@ -106,12 +106,12 @@ class ScrewSetter {
     if (s.embedment <= 0)
       return refuse(fmt::format("a {} screw does not reach the stud: use one of {}",
                                 say_.length(length),
-                                say_.length(length - s.embedment + h_.distances.least_hold)));
+                                say_.at_least(length - s.embedment + h_.distances.least_hold)));
     if (s.embedment >= depth)
       return refuse(fmt::format(
           "a {} screw comes out of the far side of the stud: use one of {} at "
           "most",
-          say_.length(length), say_.length(length - s.embedment + depth - say_.step())));
+          say_.length(length), say_.at_most(length - s.embedment + depth - say_.step())));
     return true;
   }
   bool refuse(std::string why) {
@@ -173,8 +173,8 @@ class ScrewSetter {
     else if (hole.probe_first)
       w.push_back("probe first: find both edges by nail, at this height, behind the piece");
     if (s.embedment < h_.distances.least_hold)
-      w.push_back(fmt::format("only {} in the stud, {} is the least that counts",
-                              say_.length(s.embedment), say_.length(h_.distances.least_hold)));
+      w.push_back(fmt::format("only {} in the stud, short of the {} that count",
+                              say_.at_most(s.embedment), say_.at_least(h_.distances.least_hold)));
     if (s.embedment > kServiceDepth)
       w.push_back(fmt::format("goes {} into the stud: past {} it may reach a cable",
                               say_.length(s.embedment), say_.length(kServiceDepth)));
