@@ -15,7 +15,7 @@ constexpr double kTouch = 1e-6;  // mm; a hole exactly at its distance is good
 
 FreeFace::FreeFace(const Piece& piece, const Design& design, const Regions& blocked,
                    const Distances& distances)
-    : wood_(body_of(piece)), distances_(distances) {
+    : wood_(wood_of(piece)), distances_(distances) {
   if (!blocked.empty()) wood_ = subtract(wood_, blocked);
   const StockKind kind = design.stock[piece.drawn->stock].kind;
   has_grain_ = kind != StockKind::plywood;

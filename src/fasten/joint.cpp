@@ -108,7 +108,7 @@ class JointMaker {
   bool add(double along) {
     const Stretch s = *across(along);
     const Vec2 at = point(along, row_middle(s));
-    const Plane& plane = meeting_.plane;
+    const CutPlane& plane = meeting_.plane;
     const Vec3 p = plane.at + at.x * plane.e1 + at.y * plane.e2;
     const double deep = wood_ahead(to_.piece, to_.frame, p, plane.normal), sunk = embedment();
     if (sunk <= 0) {

@@ -21,7 +21,7 @@ struct Placed {
 /// Where one piece lies on another.
 struct Meeting {
   bool by_edge = false;  // an edge of the first piece, else a face
-  Plane plane;           // normal into the other piece; face: e1, e2 = the piece's u, v
+  CutPlane plane;        // normal into the other piece; face: e1, e2 = the piece's u, v
   Regions overlap;       // in the plane
   double gap = 0;        // between them, mm
   int edge = 0;          // by_edge: edge number of the outline

@@ -14,14 +14,14 @@ constexpr double kLooks[] = {.5, 2.5, 5};
 constexpr double kLeastOverlap = 100;  // mm^2
 constexpr double kPocketReach = 64;  // mm from the end to the far rim of a pocket, 2 1/2 in. Chosen
 
-Plane face_plane(const Placed& part, bool back, double off) {
+CutPlane face_plane(const Placed& part, bool back, double off) {
   const Vec3 n = back ? -part.frame.w : part.frame.w;
   const Vec3 at = part.frame.room_from_piece({0, 0, back ? 0 : part.piece.thickness});
   return {at + off * n, part.frame.u, part.frame.v, n};
 }
 
 // Air between the two where `plane` stands `off` beyond the first.
-double gap_before(const Placed& to, const Plane& plane, double off) {
+double gap_before(const Placed& to, const CutPlane& plane, double off) {
   return std::clamp(reach_along(to.piece, to.frame, plane.at, plane.normal).from + off, 0.0, off);
 }
 
@@ -30,7 +30,7 @@ std::optional<Meeting> through(const Placed& part, const Placed& to, bool back) 
     Meeting m;
     m.back = back;
     m.plane = face_plane(part, back, off);
-    m.overlap = intersect(body_of(part.piece), section_of(to.piece, to.frame, m.plane));
+    m.overlap = intersect(wood_of(part.piece), section_of(to.piece, to.frame, m.plane));
     m.gap = gap_before(to, m.plane, off);
     if (area(m.overlap) >= kLeastOverlap) return m;
   }
@@ -90,7 +90,7 @@ std::optional<Meeting> edge_meeting(const Placed& part, const Placed& to) {
 Regions taken_up(const std::vector<Piece>& pieces, const std::vector<Frame>& frames, int piece,
                  PieceFace against, const Design& design) {
   const Placed part{pieces[piece], frames[piece]};
-  const Plane entry = face_plane(part, against != PieceFace::back, kLooks[0]);
+  const CutPlane entry = face_plane(part, against != PieceFace::back, kLooks[0]);
   Regions taken;
   for (int i = 0; i < static_cast<int>(pieces.size()); ++i) {
     if (i == piece) continue;

@@ -50,7 +50,7 @@ Reduction reduction_for(const ScrewSize& size, double angle_deg) {
   return {4 * k, 3.6 * k, 3.2 * k};
 }
 
-Yield lateral(const Seat& seat) {
+Yield lateral(const ScrewSeat& seat) {
   const ScrewSize& s = seat.size;
   Shear shear;
   shear.diameter = s.root;
@@ -63,14 +63,14 @@ Yield lateral(const Seat& seat) {
   return least_yield(shear, reduction_for(s, std::max(seat.main_angle, seat.side_angle)));
 }
 
-double withdrawal(const Seat& seat) {
+double withdrawal(const ScrewSeat& seat) {
   const double seated = seat.lag ? seat.penetration - seat.size.tip : seat.penetration;
   const double thread = std::clamp(seated, 0.0, seat.size.thread);
   return thread * (seat.lag ? lag_withdrawal(seat.main_gravity, seat.size.diameter)
                             : wood_withdrawal(seat.main_gravity, seat.size.diameter));
 }
 
-bool deep_enough(const Seat& seat) {
+bool deep_enough(const ScrewSeat& seat) {
   constexpr double kRounding = 1e-9;
   return seat.lag ? seat.penetration - seat.size.tip >= 4 * seat.size.diameter - kRounding
                   : seat.penetration >= 6 * seat.size.diameter - kRounding;

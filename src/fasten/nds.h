@@ -22,7 +22,7 @@ double bearing_strength(double gravity, double diameter_in, double angle_deg);
 Reduction reduction_for(const ScrewSize& size, double angle_deg);
 
 /// One screw as it sits: `penetration` into the main member with the tip, inches.
-struct Seat {
+struct ScrewSeat {
   ScrewSize size;
   bool lag = false;
   double main_gravity = .42, side_gravity = .42;
@@ -30,11 +30,11 @@ struct Seat {
   double side_length = 0, gap = 0, penetration = 0;
 };
 /// Reference lateral design value Z and its mode.
-Yield lateral(const Seat& seat);
+Yield lateral(const ScrewSeat& seat);
 /// Reference withdrawal value of the seated thread, lb.
-double withdrawal(const Seat& seat);
+double withdrawal(const ScrewSeat& seat);
 /// Least penetration for a lateral value: 6 D with the tip (12.1.5.6), lags 4 D without (12.1.4.6).
-bool deep_enough(const Seat& seat);
+bool deep_enough(const ScrewSeat& seat);
 
 /// Resistance to a load at `angle_deg` from the wood's surface: 12.4.1 (Hankinson form).
 double combined(double lateral_lb, double withdrawal_lb, double angle_deg);

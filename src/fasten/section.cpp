@@ -11,7 +11,7 @@ namespace {
 
 const double kSkew = direction(degrees(.5)).sin;  // chosen: what a shop calls square
 
-Regions mapped(const Regions& body, const Frame& frame, double w, const Plane& plane) {
+Regions mapped(const Regions& body, const Frame& frame, double w, const CutPlane& plane) {
   const auto ring = [&](const Polygon& from) {
     Polygon to;
     for (Vec2 p : from) to.push_back(plane.plane_from_room(frame.room_from_piece({p.x, p.y, w})));
@@ -30,7 +30,7 @@ Regions mapped(const Regions& body, const Frame& frame, double w, const Plane& p
 struct Cut {
   Vec2 p, d;
 };
-Cut cut_of(const Frame& frame, const Plane& plane) {
+Cut cut_of(const Frame& frame, const CutPlane& plane) {
   const Vec2 n{dot(plane.normal, frame.u), dot(plane.normal, frame.v)};
   const double length = norm(n);
   const Vec2 unit = (1 / length) * n;
@@ -39,7 +39,7 @@ Cut cut_of(const Frame& frame, const Plane& plane) {
 
 }  // namespace
 
-Regions body_of(const Piece& piece) {
+Regions wood_of(const Piece& piece) {
   const Regions outline{{piece.drawn->outline, {}}};
   if (piece.drawn->cutouts.empty()) return outline;
   std::vector<Polygon> cutouts;
@@ -47,17 +47,17 @@ Regions body_of(const Piece& piece) {
   return subtract(outline, unite(cutouts));
 }
 
-Regions section_of(const Piece& piece, const Frame& frame, const Plane& plane) {
+Regions section_of(const Piece& piece, const Frame& frame, const CutPlane& plane) {
   const double facing = std::abs(dot(plane.normal, frame.w));
   if (facing > std::sqrt(1 - kSkew * kSkew)) {
     const double w = dot(plane.at - frame.at, frame.w);
     if (w < 0 || w > piece.thickness) return {};
-    return mapped(body_of(piece), frame, w, plane);
+    return mapped(wood_of(piece), frame, w, plane);
   }
   if (facing > kSkew) return {};
   const Cut cut = cut_of(frame, plane);
   Regions found;
-  for (const Region& region : body_of(piece))
+  for (const Region& region : wood_of(piece))
     for (const Stretch& s : inside(region, cut.p, cut.d)) {
       const Vec2 a = cut.p + s.from * cut.d, b = cut.p + s.to * cut.d;
       Polygon ring;
@@ -76,7 +76,7 @@ double wood_ahead(const Piece& piece, const Frame& frame, Vec3 p, Vec3 d) {
     return (rise > 0 ? piece.thickness - at.z : at.z) / std::abs(rise);
   const Vec2 flat{dot(d, frame.u), dot(d, frame.v)};
   const double length = norm(flat);
-  for (const Region& region : body_of(piece))
+  for (const Region& region : wood_of(piece))
     for (const Stretch& s : inside(region, {at.x, at.y}, (1 / length) * flat))
       if (s.from <= 1 && s.to > 0) return s.to / length;
   return 0;

@@ -9,18 +9,18 @@
 namespace nook {
 
 /// A plane with its own two directions; all unit, square to each other.
-struct Plane {
+struct CutPlane {
   Vec3 at, e1, e2, normal;
 
   Vec2 plane_from_room(Vec3 p) const { return {dot(p - at, e1), dot(p - at, e2)}; }
 };
 
 /// Outline less cutouts, piece frame u, v.
-Regions body_of(const Piece& piece);
+Regions wood_of(const Piece& piece);
 
 /// The cut of `plane` through the piece, in the plane's coordinates. Empty where it passes beside
 /// the piece, or where the piece stands at a skew to it (by more than half a degree).
-Regions section_of(const Piece& piece, const Frame& frame, const Plane& plane);
+Regions section_of(const Piece& piece, const Frame& frame, const CutPlane& plane);
 
 /// How far along unit `d` from `p` the piece's wood reaches, mm; 0 outside it.
 double wood_ahead(const Piece& piece, const Frame& frame, Vec3 p, Vec3 d);

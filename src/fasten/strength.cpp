@@ -18,8 +18,8 @@ struct Holding {
   std::string none;
 };
 
-Seat seat_of(const Loaded& l, const LoadedScrew& s, const ScrewSize& size) {
-  Seat seat;
+ScrewSeat seat_of(const Loaded& l, const LoadedScrew& s, const ScrewSize& size) {
+  ScrewSeat seat;
   seat.size = size;
   seat.lag = l.fastening.screw.kind == ScrewKind::lag;
   seat.main_gravity = l.main_gravity;
@@ -36,7 +36,7 @@ Seat seat_of(const Loaded& l, const LoadedScrew& s, const ScrewSize& size) {
 Holding by_code(const Loaded& l, const LoadedScrew& s, double angle_deg) {
   const auto size = size_of(l.fastening.screw);
   if (!size) return {0, "", "no published figure for a screw of this size"};
-  const Seat seat = seat_of(l, s, *size);
+  const ScrewSeat seat = seat_of(l, s, *size);
   if (!deep_enough(seat))
     return {0, "",
             fmt::format("under {} D in the wood: the NDS gives no figure", seat.lag ? 4 : 6)};

@@ -44,7 +44,7 @@ std::vector<Kernel> student_kernels(double scale) {
   return kernels;
 }
 
-std::vector<Kernel> kernels_of(const Sight& sight) {
+std::vector<Kernel> meanings_of(const StudLook& sight) {
   const double usual = sight_sd(sight.by, sight.side != 0);
   const double sd = sight.sd.value_or(usual);
   std::vector<Kernel> kernels;
@@ -88,10 +88,10 @@ void keep_likely(std::vector<StudGuess>& guesses) {
   for (StudGuess& g : guesses) g.weight /= total;
 }
 
-std::vector<StudGuess> seen(const std::vector<StudGuess>& guesses, const Sight& sight, double width,
-                            double z) {
+std::vector<StudGuess> seen(const std::vector<StudGuess>& guesses, const StudLook& sight,
+                            double width, double z) {
   std::vector<StudGuess> next;
-  const auto kernels = kernels_of(sight);
+  const auto kernels = meanings_of(sight);
   for (const StudGuess& guess : guesses)
     for (const Kernel& kernel : kernels)
       next.push_back(
@@ -180,20 +180,20 @@ double StudBelief::chance(const Strike& strike, double edge, double spread) cons
   return std::min(total, 1.0);
 }
 
-StudBelief believe(std::vector<Sight> sights, double width, double lean_sd) {
+StudBelief believe(std::vector<StudLook> sights, double width, double lean_sd) {
   require(!sights.empty(), "a stud is found by a look");
-  std::sort(sights.begin(), sights.end(), [](const Sight& a, const Sight& b) {
+  std::sort(sights.begin(), sights.end(), [](const StudLook& a, const StudLook& b) {
     return a.z != b.z ? a.z < b.z : a.at != b.at ? a.at < b.at : a.side < b.side;
   });
   double at = 0, z = 0;
-  for (const Sight& s : sights) {
+  for (const StudLook& s : sights) {
     at += s.at / sights.size();
     z += s.z / sights.size();
   }
   std::vector<StudGuess> guesses;
   for (int plies = 1; plies <= 3; ++plies)
     guesses.push_back({kPlies[plies - 1], plies, 0, at, 0, kVague * kVague, 0, lean_sd * lean_sd});
-  for (const Sight& sight : sights) guesses = seen(guesses, sight, width, z);
+  for (const StudLook& sight : sights) guesses = seen(guesses, sight, width, z);
   return StudBelief(width, z, std::move(guesses));
 }
 

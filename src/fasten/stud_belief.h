@@ -9,7 +9,7 @@
 namespace nook {
 
 /// One look at a stud: an edge (side -1 or +1 along the base line) or its middle (side 0).
-struct Sight {
+struct StudLook {
   double at = 0;  // base-line distance, mm
   double z = 0;
   int side = 0;
@@ -62,7 +62,7 @@ class StudBelief {
 
 /// The posterior after all looks. `lean_sd` (mm per mm) is how far from the corner's own line a
 /// stud may lean. Requires: at least one sight.
-StudBelief believe(std::vector<Sight> sights, double width, double lean_sd);
+StudBelief believe(std::vector<StudLook> sights, double width, double lean_sd);
 
 /// The sd of one look, mm: as stated, else by how it was found.
 double sight_sd(FoundBy by, bool edge);

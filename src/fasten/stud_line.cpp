@@ -18,7 +18,7 @@ constexpr double kStudLean = 3e-3;
 constexpr double kSameStud = .6;
 
 struct Look {
-  Sight sight;
+  StudLook sight;
   double middle;  // of the stud as this look has it
   double tape_sd;
   std::string id;
@@ -91,12 +91,12 @@ std::vector<std::vector<Look>> grouped(std::vector<Look> looks, double width) {
 }
 
 StudLine line_of(const std::vector<Look>& group, double width, double lean_sd) {
-  std::vector<Sight> sights;
+  std::vector<StudLook> sights;
   bool left = false, right = false, nail_left = false, nail_right = false;
   double low = group.front().sight.z, high = low, sum = 0, tape = 0;
   std::vector<std::string> ids;
   for (const Look& look : group) {
-    const Sight& s = look.sight;
+    const StudLook& s = look.sight;
     sights.push_back(s);
     left |= s.side < 0;
     right |= s.side > 0;

@@ -26,9 +26,9 @@ Screw lag_screw(double diameter, double length) {
 }
 
 // A fastener of table 12J, 12L or 12N: G .50 in both members, no gap.
-Seat seat_of(const TableRow& row) {
+ScrewSeat seat_of(const TableRow& row) {
   const double d = std::stod(row[1]);
-  Seat seat;
+  ScrewSeat seat;
   seat.size = {d, std::stod(row[2]), row[0] == "lag" ? 5.0 / 32 : 2 * d, 9, bending_strength(d)};
   seat.lag = row[0] == "lag";
   seat.main_gravity = seat.side_gravity = .5;
@@ -67,7 +67,7 @@ TEST_CASE("withdrawal: AWC solved example E2.3 - 1/2 x 4 lag through 1.5 in hold
           "[reference]") {
   const auto size = size_of(lag_screw(.5, 4));
   REQUIRE(size);
-  Seat seat;
+  ScrewSeat seat;
   seat.size = *size;
   seat.lag = true;
   seat.main_gravity = .55;
@@ -143,7 +143,7 @@ TEST_CASE("lateral: NDS 2018 table 12J (transcription) - 119.1 and 82.2 where it
 
 TEST_CASE("lateral: NDS 12.3.7.1 - the nominal diameter of a #10 would give 122 instead of 90",
           "[reference]") {
-  Seat seat = seat_of(reference_table("nds-2018/lateral.txt")[0]);
+  ScrewSeat seat = seat_of(reference_table("nds-2018/lateral.txt")[0]);
   CHECK_THAT(lateral(seat).pounds, Catch::WithinAbs(90, .5));
   seat.size.root = seat.size.diameter;
   seat.size.bending_strength = 80e3;
@@ -159,7 +159,7 @@ TEST_CASE("combined: NDS 12.4.1 (transcription) - between its two ends", "[refer
 
 TEST_CASE("penetration: NDS 12.1.5.6, 12.1.4.6 (transcription) - 6 D with, 4 D without the tip",
           "[reference]") {
-  Seat seat;
+  ScrewSeat seat;
   seat.size = *size_of(wood_screw(10));
   seat.penetration = 6 * .19;
   CHECK(deep_enough(seat));
