@@ -88,7 +88,7 @@ std::optional<EdgeMeeting> first_meeting(const std::vector<Polygon>& rings) {
   return first;
 }
 
-double signed_area(const Polygon& ring) {
+double ring_area(const Polygon& ring) {
   double twice = 0;
   for (std::size_t i = 0; i < ring.size(); ++i) {
     const Vec2 a = ring[i] - ring[0], b = ring[(i + 1) % ring.size()] - ring[0];

@@ -25,7 +25,7 @@ struct EdgeMeeting {
 std::optional<EdgeMeeting> first_meeting(const std::vector<Polygon>& rings);
 
 /// Positive where the ring runs anticlockwise.
-double signed_area(const Polygon& ring);
+double ring_area(const Polygon& ring);
 
 /// Whether a point lies inside a simple ring (either direction). On the ring itself: either.
 bool is_inside(const Polygon& ring, Vec2 point);

@@ -99,7 +99,7 @@ std::optional<Polygon> read_free(const Table& table) {
   check_ring(source, *ring);
   if (!source.sound_since(before)) return std::nullopt;
   Polygon points = ring->points;
-  if (signed_area(points) < 0) std::reverse(points.begin() + 1, points.end());
+  if (ring_area(points) < 0) std::reverse(points.begin() + 1, points.end());
   return points;
 }
 
@@ -235,7 +235,7 @@ bool read_points_shape(const Table& table, Shape& shape) {
     source.fault(table.place_of("points"), "the outline does not start at its lower left corner",
                  "outline-not-at-corner", "count u and v from there: the least of each is 0");
   shape.outline = ring->points;
-  shape.typed_clockwise = signed_area(shape.outline) < 0;
+  shape.typed_clockwise = ring_area(shape.outline) < 0;
   if (shape.typed_clockwise) std::reverse(shape.outline.begin() + 1, shape.outline.end());
   return source.sound_since(before);
 }

@@ -100,7 +100,7 @@ TEST_CASE("outline: a circle stays within 0.01 mm of round and is symmetric to t
       const Vec2 mirrored{-ring[i].x, ring[i].y};
       CHECK(std::find(ring.begin(), ring.end(), mirrored) != ring.end());
     }
-    CHECK(signed_area(ring) > 0);
+    CHECK(ring_area(ring) > 0);
   }
 }
 
