@@ -88,6 +88,8 @@ class TreeMaker {
     Node node;
     node.kind = kind;
     node.place = place(from.source());
+    const auto end = from.source().end;
+    node.end = {static_cast<int>(end.line), static_cast<int>(end.column), 1};
     return node;
   }
 

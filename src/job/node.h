@@ -18,6 +18,7 @@ struct Node {
 
   Kind kind = Kind::string;
   Place place;
+  Place end;                   // just behind it; of a table made by a header: behind the header
   std::string text;            // of a string its content; of a number as typed
   double number = 0;           // integer, real
   bool flag = false;           // boolean
