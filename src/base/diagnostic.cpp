@@ -139,7 +139,9 @@ std::string_view nearest(std::string_view word, const std::vector<std::string_vi
   if (word.empty() || word.size() > 64) return {};
   for (const std::string_view candidate : candidates) {
     if (candidate.size() > 64 || candidate.size() < 2) continue;
-    const int steps = distance(word, candidate);
+    // A known word with an ending is meant too: "inches" for "inch".
+    const bool longer = candidate.size() >= 4 && word.starts_with(candidate);
+    const int steps = longer ? 1 : distance(word, candidate);
     if (steps < least) {
       least = steps;
       best = candidate;

@@ -85,7 +85,8 @@ std::optional<EdgeRead> read_edge_or_face(const Table& table, const Part* part) 
   }
   if (edge) return read_edge(source, *edge, part);
   if (!face) {
-    table.find({"edge", needed});
+    source.fault(table.place(), "neither 'edge' nor 'face' is there", "missing-key",
+                 "edge = \"left\", an edge number or a run [3, 9]; or face = \"back\"");
     return std::nullopt;
   }
   const auto back = source.word(*face, "face", {"front", "back"});

@@ -65,10 +65,14 @@ const PartName* DesignFile::part(const Table& table, std::string_view key) const
   std::vector<std::string_view> known;
   for (const PartName& part : parts) known.push_back(part.name);
   const std::string_view near = nearest(*name, known);
+  const PartName* original = original_of(parts, *name);
+  std::string help = "parts are named in [[part]]; copies are called \"rung 1\", \"rung 2\"";
+  if (original)
+    help = fmt::format("the copies of '{}' are 1 to {}", original->name, original->copies);
+  else if (!near.empty())
+    help = fmt::format("did you mean '{}'?", near);
   source.fault(table.place_of(key), fmt::format("there is no part '{}'", *name), "unknown-part",
-               near.empty()
-                   ? "parts are named in [[part]]; copies are called \"rung 1\", \"rung 2\""
-                   : fmt::format("did you mean '{}'?", near));
+               help);
   return nullptr;
 }
 

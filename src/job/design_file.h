@@ -39,6 +39,10 @@ struct DesignFile {
 /// Whether a part or group may not be called so: it would read as a wall, floor or ceiling.
 bool is_reserved(const std::string& name);
 
+/// The part whose copy a name would be, "rung" for "rung 2" where rung repeats; null where it is
+/// none.
+const PartName* original_of(const std::vector<PartName>& parts, std::string_view name);
+
 void read_stock(DesignFile& file, const Table& design);
 void read_parts(DesignFile& file, const Table& design);
 void read_groups(DesignFile& file, const Table& design);

@@ -56,7 +56,8 @@ std::vector<Meant> meant(const Reading& reading, Unit units) {
 // Corners of rooms lie within some 6 degrees of square (chosen): the diagonal is within 5 % then.
 constexpr double kNearSquare = 0.05;
 
-// The slip that makes the three figures most nearly a square corner; empty where none comes near.
+// The slip that makes the three figures most nearly a square corner; empty where none comes near. A
+// slip of the straight tape comes before one of a mark, whose other diagonals would show it too.
 std::string likely_slip(const Diagonal& diagonal, const Reading& straight, Unit units) {
   const double a = diagonal.first.value.mm, b = diagonal.second.value.mm, c = straight.value.mm;
   std::string best;
@@ -66,6 +67,7 @@ std::string likely_slip(const Diagonal& diagonal, const Reading& straight, Unit 
   };
   for (const Meant& m : meant(straight, units))
     offer(std::abs(m.value.mm / std::hypot(a, b) - 1), "the straight tape: " + m.how);
+  if (!best.empty()) return best;
   for (const Meant& m : meant(diagonal.first, units))
     offer(std::abs(c / std::hypot(m.value.mm, b) - 1), "the first mark: " + m.how);
   for (const Meant& m : meant(diagonal.second, units))

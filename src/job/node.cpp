@@ -176,16 +176,35 @@ class DepthCheck {
   int dots_ = 0;
 };
 
-Diagnostic syntax_fault(const toml::parse_error& error, const std::string& file) {
+// What the library says, in the words of this program.
+struct Said {
+  std::string what, code, help;
+};
+Said syntax_words(std::string what, bool at_line_end) {
+  const auto has = [&](std::string_view part) { return what.find(part) != std::string::npos; };
+  if (has("exceeded maximum nested"))
+    return {"nested deeper than any list needs", "nested-too-deep", "brackets left over?"};
+  if (has("control characters") && at_line_end)
+    return {"the quote is not closed on its line", "toml-syntax",
+            "close it with the sign it began with"};
+  if (has("control characters"))
+    return {"a control character inside a text", "toml-syntax", "take it out"};
+  if (has("cannot redefine existing"))
+    return {what.substr(std::min(what.find('\''), what.size())) + " is there already",
+            "toml-syntax", "leave one of them out, or rename it"};
+  if (has("expected a comment or whitespace"))
+    return {what, "toml-syntax", "a reading with a fraction or a unit stands in quotes: '41 3/8'"};
+  return {what, "toml-syntax", "the file is TOML 1.0: key = value, [table], [[list of tables]]"};
+}
+
+Diagnostic syntax_fault(const toml::parse_error& error, const std::string& file, Lines lines) {
   std::string what(error.description());
-  const std::string_view preface = "Error while parsing ";
-  if (what.starts_with(preface)) what = what.substr(std::min(what.find(": ") + 2, what.size()));
+  if (what.starts_with("Error while parsing "))
+    what = what.substr(std::min(what.find(": ") + 2, what.size()));
   const auto at = error.source().begin;
-  return {file,
-          {static_cast<int>(at.line), static_cast<int>(at.column), 1},
-          what,
-          "toml-syntax",
-          "the file is TOML; a reading with a fraction or a unit stands in quotes: '41 3/8'"};
+  const Place place{static_cast<int>(at.line), static_cast<int>(at.column), 1};
+  Said said = syntax_words(std::move(what), lines.columns_left(place.line, place.column) <= 0);
+  return {file, place, std::move(said.what), std::move(said.code), std::move(said.help)};
 }
 
 }  // namespace
@@ -225,9 +244,11 @@ tl::expected<Node, Diagnostic> parse_tree(std::string_view text, const std::stri
                                      "nested-too-deep",
                                      "no key of a job's file has more than three"});
   try {
-    return TreeMaker(text).table(toml::parse(text));
+    Node root = TreeMaker(text).table(toml::parse(text));
+    root.place = {};
+    return root;
   } catch (const toml::parse_error& error) {
-    return tl::unexpected(syntax_fault(error, file));
+    return tl::unexpected(syntax_fault(error, file, Lines(text)));
   }
 }
 

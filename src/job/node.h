@@ -12,7 +12,8 @@ namespace nook {
 
 struct Entry;
 
-/// One value of a file. A table made by a header has the header as its place.
+/// One value of a file. A table made by a header has the header as its place,
+/// the root none (line 0).
 struct Node {
   enum class Kind { string, integer, real, boolean, date, list, table };
 

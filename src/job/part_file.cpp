@@ -14,19 +14,23 @@ using namespace design_keys;
 // Copies of one part, at most (chosen).
 constexpr int kMostCopies = 1000;
 
-StockKind kind_of(std::string_view given) {
-  return given == "plywood"  ? StockKind::plywood
-         : given == "lumber" ? StockKind::lumber
-                             : StockKind::board;
-}
-
+// The last word says what it is: "birch plywood", "oak board".
 void read_kind(const Table& table, Stock& stock) {
-  using W = Word<std::string_view>;
-  const auto kind = table.word<std::string_view>(
-      {"kind", needed},
-      {W{"plywood", "plywood"}, W{"mdf", "mdf"}, W{"board", "board"}, W{"lumber", "lumber"}});
-  stock.kind_given = std::string(kind.value_or("plywood"));
-  stock.kind = kind_of(stock.kind_given);
+  const auto given = table.text({"kind", needed});
+  if (!given) return;
+  stock.kind_given = *given;
+  const std::string_view word = std::string_view(*given).substr(given->rfind(' ') + 1);
+  static const std::vector<std::string_view> kKinds = {"plywood", "mdf", "board", "lumber"};
+  if (std::find(kKinds.begin(), kKinds.end(), word) == kKinds.end()) {
+    const std::string_view near = nearest(word, kKinds);
+    table.source().fault(
+        table.place_of("kind"), fmt::format("kind cannot be '{}'", *given), "unknown-word",
+        near.empty() ? fmt::format("its last word is one of: {}", fmt::join(kKinds, ", "))
+                     : fmt::format("did you mean '{}'?", near));
+  }
+  stock.kind = word == "plywood"  ? StockKind::plywood
+               : word == "lumber" ? StockKind::lumber
+                                  : StockKind::board;
 }
 
 void read_section(const Table& table, Stock& stock) {
@@ -124,18 +128,6 @@ void check_name(DesignFile& file, const std::string& name, Place place, std::str
                       "walls, floor and ceiling are called so");
 }
 
-// The part whose copy a name would be: "rung" for "rung 2" where rung repeats.
-const PartName* original_of(const std::vector<PartName>& parts, std::string_view name) {
-  const std::size_t space = name.rfind(' ');
-  if (space == std::string_view::npos || space + 1 == name.size()) return nullptr;
-  const std::string_view number = name.substr(space + 1);
-  const auto digit = [](char c) { return c >= '0' && c <= '9'; };
-  if (!std::all_of(number.begin(), number.end(), digit)) return nullptr;
-  for (const PartName& part : parts)
-    if (part.copies > 0 && part.name == name.substr(0, space)) return &part;
-  return nullptr;
-}
-
 void read_part_name(DesignFile& file, const Table& table, PartName& name) {
   const auto typed = table.text({"name", needed});
   name.place = table.place_of("name");
@@ -207,6 +199,17 @@ void check_called_like_copies(DesignFile& file) {
 
 bool is_reserved(const std::string& name) {
   return name == "floor" || name == "ceiling" || !wall_named(name).empty();
+}
+
+const PartName* original_of(const std::vector<PartName>& parts, std::string_view name) {
+  const std::size_t space = name.rfind(' ');
+  if (space == std::string_view::npos || space + 1 == name.size()) return nullptr;
+  const std::string_view number = name.substr(space + 1);
+  const auto digit = [](char c) { return c >= '0' && c <= '9'; };
+  if (!std::all_of(number.begin(), number.end(), digit)) return nullptr;
+  for (const PartName& part : parts)
+    if (part.copies > 0 && part.name == name.substr(0, space)) return &part;
+  return nullptr;
 }
 
 const PartName* DesignFile::part_named(std::string_view name) const {

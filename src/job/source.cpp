@@ -132,7 +132,8 @@ std::optional<Notation> Source::bare(const Node& value, std::string_view name) {
   const double mm = value.number * millimetres_in(*units_);
   if (!(std::abs(mm) <= 1e6)) {
     fault(value.place, fmt::format("{} cannot be {}", name, value.text), "absurd-length",
-          "nothing in a room is over a kilometre long");
+          std::isfinite(value.number) ? "nothing in a room is over a kilometre long"
+                                      : "write the figure that the tape shows");
     return std::nullopt;
   }
   return Notation{{mm + 0.0}, false, *units_ != Unit::inch};

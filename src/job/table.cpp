@@ -46,7 +46,7 @@ const Node* Table::find(Ask ask) const {
         });
     if (misspelt) return nullptr;
     source_.fault(place(), fmt::format("'{}' is missing", ask.key), "missing-key",
-                  "docs/formats.md says what it is");
+                  fmt::format("the keys here are: {}", fmt::join(known_.keys, ", ")));
   }
   return value;
 }
@@ -111,7 +111,7 @@ std::vector<const Node*> Table::tables(std::string_view key) const {
   if (!value) return found;
   if (value->is(Node::Kind::table)) {
     source_.fault(value->place, fmt::format("{} may be there more than once", key), "wrong-type",
-                  fmt::format("head it with two brackets, [[...{0}]], or write {0} = [...]", key));
+                  "its header takes two brackets on each side; in braces it is a list: [{ ... }]");
     return found;
   }
   const auto* items = source_.list(*value, key);

@@ -156,7 +156,8 @@ void read_name(WallFile& at, const Table& table) {
                  "corners are called after their walls: left/right");
   if (name->ends_with(" wall"))
     source.fault(place, fmt::format("'{}' says wall twice", *name), "name-reserved",
-                 "call it by its first words: the design says 'left wall' for the wall 'left'");
+                 fmt::format("call it '{}' here; the design says '{}'",
+                             name->substr(0, name->size() - 5), *name));
   const auto same = [&](const Wall& other) { return &other != &at.wall && other.name == *name; };
   if (std::any_of(at.file.survey.walls.begin(), at.file.survey.walls.end(), same))
     source.fault(place, fmt::format("a second wall called '{}'", *name), "name-taken",

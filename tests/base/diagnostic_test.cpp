@@ -70,6 +70,7 @@ TEST_CASE("nearest: the name that was meant, or none") {
   CHECK(nearest("heigth", names) == "height");
   CHECK(nearest("lenght", names) == "length");
   CHECK(nearest("Wallbord", names) == "wallboard");
+  CHECK(nearest("lengthwise", names) == "length");
   CHECK(nearest("colour", names).empty());
   CHECK(nearest("", names).empty());
   CHECK(nearest(std::string(1000, 'h'), names).empty());

@@ -166,8 +166,7 @@ TEST_CASE("edit: texts are quoted so that they read back") {
 
 TEST_CASE("edit: every number and text of the samples replaced and put back leaves the same bytes",
           "[property]") {
-  for (const char* const sample : {kRoom, kDesign, kAlcove}) {
-    const std::string text = sample;
+  for (const std::string& text : {kRoom, kDesign, kAlcove}) {
     int edited = 0;
     const auto visit = [&](const auto& self, const Node& node, const KeyPath& path) -> void {
       for (std::size_t i = 0; i < node.items.size(); ++i) {
