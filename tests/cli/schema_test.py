@@ -19,7 +19,7 @@ def checker(name):
 
 
 def toml(path):
-    return tomllib.loads(path.read_text(encoding="utf-8"))
+    return tomllib.loads(path.read_text(encoding="utf-8-sig"))
 
 
 # Faults of form, which a schema can see; the others need the whole file, or the notation.
