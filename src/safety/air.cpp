@@ -1,0 +1,144 @@
+// Distances to shadows, boxes first.
+#include "safety/air.h"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+
+namespace nook::safe {
+namespace {
+
+constexpr double kSameSpot = 1e-9;  // mm^2: a corner is equally near by both its edges
+
+double square(const Box2& box, Vec2 p) {
+  const double x = std::max({box.low.x - p.x, 0.0, p.x - box.high.x});
+  const double y = std::max({box.low.y - p.y, 0.0, p.y - box.high.y});
+  return x * x + y * y;
+}
+
+void turn_right(Region& region) {
+  if (signed_area(region.outline) < 0) std::reverse(region.outline.begin(), region.outline.end());
+  for (Polygon& hole : region.holes)
+    if (signed_area(hole) > 0) std::reverse(hole.begin(), hole.end());
+}
+
+}  // namespace
+
+/// The nearest spot so far, by its square; inside = in the shadow looked at last.
+struct Air::Best {
+  double square = std::numeric_limits<double>::infinity();
+  Vec2 at;
+  const Edge* edge = nullptr;
+  bool inside = false;
+};
+
+Vec2 Air::Edge::nearest(Vec2 p) const {
+  return a + std::clamp(dot(p - a, d) * inverse, 0.0, 1.0) * d;
+}
+
+Air::Air(std::vector<Shadow> shadows) : shadows_(std::move(shadows)) {
+  for (Shadow& shadow : shadows_) {
+    turn_right(shadow.region);
+    Rings rings{{}, box_of(shadow.region.outline)};
+    const auto add = [&](const Polygon& ring) {
+      for (std::size_t i = 0; i < ring.size(); ++i) {
+        const Vec2 d = ring[(i + 1) % ring.size()] - ring[i];
+        const double length2 = dot(d, d);
+        rings.edges.push_back({ring[i], d, length2 > 0 ? 1 / length2 : 0});
+      }
+    };
+    add(shadow.region.outline);
+    for (const Polygon& hole : shadow.region.holes) add(hole);
+    rings_.push_back(std::move(rings));
+  }
+}
+
+void Air::look(const Rings& rings, Vec2 p, Best& best) {
+  bool odd = false;
+  for (const Edge& edge : rings.edges) {
+    const Vec2 off = p - edge.nearest(p);
+    const double square = dot(off, off);
+    if (square < best.square - kSameSpot ||
+        (square < best.square + kSameSpot && best.edge &&
+         cross(edge.d, off) * std::sqrt(edge.inverse) <
+             cross(best.edge->d, off) * std::sqrt(best.edge->inverse)))
+      best.square = square, best.at = p - off, best.edge = &edge;
+    const double to = edge.a.y + edge.d.y;
+    if ((edge.a.y > p.y) != (to > p.y) && p.x < edge.a.x + (p.y - edge.a.y) * edge.d.x / edge.d.y)
+      odd = !odd;
+  }
+  best.inside = odd;
+}
+
+Touch Air::touch(const Best& best, Vec2 p) const {
+  Touch found{best.inside ? 0 : std::sqrt(best.square), p, {}, {}};
+  if (!best.edge) return found;
+  found.at = best.at;
+  found.normal = -std::sqrt(best.edge->inverse) * left_of(best.edge->d);
+  return found;
+}
+
+Touch Air::nearest(Vec2 p) const {
+  Best best;
+  std::size_t owner = 0;
+  bool inside = false;
+  for (std::size_t i = 0; i < rings_.size(); ++i) {
+    if (square(rings_[i].box, p) >= best.square) continue;
+    const Edge* before = best.edge;
+    look(rings_[i], p, best);
+    if (best.edge != before) owner = i;
+    if (best.inside) {
+      // Deep inside one shadow nothing else matters; its own border is asked for.
+      best = {};
+      look(rings_[i], p, best);
+      owner = i, inside = true;
+      break;
+    }
+  }
+  best.inside = inside;
+  Touch found = touch(best, p);
+  if (best.edge) found.owner = shadows_[owner].owner;
+  return found;
+}
+
+std::vector<Touch> Air::within(Vec2 p, double reach) const {
+  std::vector<Touch> all;
+  for (std::size_t i = 0; i < rings_.size(); ++i) {
+    if (square(rings_[i].box, p) > reach * reach) continue;
+    Best best;
+    look(rings_[i], p, best);
+    Touch found = touch(best, p);
+    found.owner = shadows_[i].owner;
+    if (found.distance > reach) continue;
+    const auto same = [&](const Touch& t) { return t.owner == found.owner; };
+    const auto known = std::find_if(all.begin(), all.end(), same);
+    if (known == all.end())
+      all.push_back(found);
+    else if (found.distance < known->distance)
+      *known = found;
+  }
+  std::stable_sort(all.begin(), all.end(),
+                   [](const Touch& a, const Touch& b) { return a.distance < b.distance; });
+  return all;
+}
+
+std::vector<Vec2> Air::rim(Vec2 p, double reach) const {
+  std::vector<Vec2> found;
+  for (const Rings& rings : rings_) {
+    if (square(rings.box, p) > reach * reach) continue;
+    for (const Edge& edge : rings.edges) {
+      const Vec2 q = edge.nearest(p);
+      if (dot(p - q, p - q) <= reach * reach) found.push_back(q);
+    }
+  }
+  return found;
+}
+
+Air Air::near(Vec2 p, double reach) const {
+  std::vector<Shadow> close;
+  for (std::size_t i = 0; i < rings_.size(); ++i)
+    if (square(rings_[i].box, p) <= reach * reach) close.push_back(shadows_[i]);
+  return Air(std::move(close));
+}
+
+}  // namespace nook::safe

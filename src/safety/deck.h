@@ -1,0 +1,52 @@
+// Decks: level surfaces high and wide enough to be stood on, known by their shape and place alone.
+#pragma once
+
+#include <optional>
+#include <vector>
+
+#include "safety/scene.h"
+
+namespace nook::safe {
+
+/// A spot of a deck's edge and what stands there.
+struct Station {
+  enum class Kind { open, wall, inner };  // inner: the deck goes on behind another piece's edge
+  double s = 0;                           // along the side's sight
+  Kind kind = Kind::open;
+  int wall = -1;   // that stands beside it, within the reach of a head
+  double gap = 0;  // mm to that wall
+};
+
+/// A straight side of a deck. The sight looks at it from outside: t = 0 is the deck's top, s runs
+/// along the edge, depth is outward.
+struct Side {
+  Sight sight;
+  std::vector<Station> stations;  // kStationStep apart or less, s rising
+  double from = 0, to = 0;        // s of its ends
+};
+inline constexpr double kStationStep = 10;  // mm; chosen
+
+struct Deck {
+  std::vector<int> pieces;        // side by side, tops level; the first by file order leads
+  double top = 0, underside = 0;  // room z, of the leading piece
+  double area = 0;                // mm^2
+  Vec3 middle;                    // of its top
+  std::vector<Side> sides;
+
+  int lead() const { return pieces.front(); }
+};
+
+/// 1. A deck is made of level pieces whose tops are level within 1/4 in and that lie no further
+/// apart
+///    than a sphere of 3.5 in passes; both ways it measures at least 10 in, with 18 in of free room
+///    above most of it.
+/// 2. Decks come in the order of their leading pieces, all heights; a floor-high one too.
+std::vector<Deck> decks_of(const Scene& scene);
+
+/// Height of a deck's top above the floor, the most along its open sides.
+Measured drop_of(const Scene& scene, const Deck& deck);
+
+/// The name of its leading piece.
+std::string name_of(const Scene& scene, const Deck& deck);
+
+}  // namespace nook::safe

@@ -1,0 +1,130 @@
+// Gaps of a finger's or a limb's width between two things that stand side by side.
+#include <algorithm>
+#include <map>
+#include <tuple>
+
+#include "safety/slot.h"
+#include "safety/traps.h"
+
+namespace nook::safe {
+namespace {
+
+constexpr double kSideBySide = 20;  // degrees between the sides of a gap, at most; chosen
+constexpr double kDoubt = 5;        // mm over the widest gap that is looked at; chosen
+
+/// A width that catches something, and what it says.
+struct Catch {
+  std::string_view id;
+  Of small, large;
+  std::string what;
+};
+const Catch kCatches[] = {{"finger-gap", Of::finger_small, Of::finger_large, "a finger"},
+                          {"limb-gap", Of::limb_small, Of::limb_large, "an arm or a leg"}};
+
+bool is_thing(Owner owner) {
+  return owner.kind == Owner::Kind::piece || owner.kind == Owner::Kind::wall;
+}
+
+// Closed in the room by what the contact between the two says.
+bool closed(const Scene& scene, Owner a, Owner b) {
+  if (a.kind != Owner::Kind::piece) std::swap(a, b);
+  const std::string other = name_of(scene, b);
+  const auto names = [&](const std::string& name, int k) {
+    return name == scene.piece(k).name || name == scene.part(k).name;
+  };
+  return std::any_of(scene.in.design.contacts.begin(), scene.in.design.contacts.end(),
+                     [&](const Contact& contact) {
+                       if (contact.by == Fitting::butt || contact.by == Fitting::clear)
+                         return false;
+                       if (names(contact.part, a.index)) return contact.meets == other;
+                       return b.kind == Owner::Kind::piece && names(contact.part, b.index) &&
+                              names(contact.meets, a.index);
+                     });
+}
+
+// The sd that the fit has for the gap between a piece and a wall, pushed home as it will be.
+std::optional<double> fitted_sd(const Scene& scene, Owner a, Owner b) {
+  if (!scene.in.fit) return {};
+  if (a.kind != Owner::Kind::piece) std::swap(a, b);
+  for (const ContactFit& contact : scene.in.fit->contacts)
+    if (contact.piece == a.index && contact.meets == name_of(scene, b)) return contact.gap_sd;
+  return {};
+}
+
+struct Gap {
+  Slot slot;
+  Sight sight;
+  double least = 0, most = 0;  // over all slots between the same two
+};
+
+using Pair = std::tuple<int, int, int, int>;
+Pair pair_of(const Slot& slot) {
+  const auto key = [](Owner o) { return std::pair(static_cast<int>(o.kind), o.index); };
+  const auto [a, b] = std::minmax(key(slot.sides[0].owner), key(slot.sides[1].owner));
+  return {a.first, a.second, b.first, b.second};
+}
+
+double off(const Slot& slot, const Catch& by) {
+  return std::abs(slot.across - (mm(by.small) + mm(by.large)) / 2);
+}
+
+struct Seen {
+  Slot slot;
+  Sight sight;
+};
+
+std::vector<Seen> slots_of(const Scene& scene, const std::vector<Look>& looks) {
+  std::vector<Seen> seen;
+  for (const Look& look : looks) {
+    const View view = view_of(scene, look.plane.sight, {-look.plane.half, look.plane.half}, 0);
+    for (const Slot& slot :
+         slots(view.air, view.window, mm(Of::limb_large) + kDoubt, kSideBySide)) {
+      const auto& [a, b] = slot.sides;
+      if (is_thing(a.owner) && is_thing(b.owner) && !closed(scene, a.owner, b.owner))
+        seen.push_back({slot, look.plane.sight});
+    }
+  }
+  return seen;
+}
+
+// Of each two things the gap that catches most surely.
+std::map<Pair, Gap> gaps_of(const std::vector<Seen>& seen, const Catch& by) {
+  std::map<Pair, Gap> gaps;
+  for (const auto& [slot, sight] : seen) {
+    const auto [known, first] =
+        gaps.insert({pair_of(slot), {slot, sight, slot.across, slot.across}});
+    Gap& gap = known->second;
+    gap.least = std::min(gap.least, slot.across), gap.most = std::max(gap.most, slot.across);
+    if (!first && off(slot, by) < off(gap.slot, by)) gap.slot = slot, gap.sight = sight;
+  }
+  return gaps;
+}
+
+Measured width_of(const Scene& scene, const Gap& gap) {
+  const auto& [a, b] = gap.slot.sides;
+  const auto fitted = fitted_sd(scene, a.owner, b.owner);
+  return {gap.slot.across, fitted ? *fitted : rim_sd(scene, gap.sight, {a, b})};
+}
+
+void judge(const Scene& scene, const Gap& gap, const Catch& by, Cautions& cautions) {
+  const Measured width = width_of(scene, gap);
+  const double caught =
+      chance_at_least(width, mm(by.small)) + chance_at_most(width, mm(by.large)) - 1;
+  const std::string a = name_of(scene, gap.slot.sides[0].owner);
+  const std::string b = name_of(scene, gap.slot.sides[1].owner);
+  const std::string where = a == b ? a : "between " + joined({std::min(a, b), std::max(a, b)});
+  Words text{
+      "A gap of {} (from {} to {} along its length): {} to {} holds {}. Close it, or change it.",
+      {width, Measured{gap.least}, Measured{gap.most}, by.small, by.large, by.what}};
+  cautions.judge(1 - caught, {by.id, where, text, {by.small}, "", width});
+}
+
+}  // namespace
+
+void finger_gaps(const Scene& scene, const std::vector<Look>& looks, Cautions& cautions) {
+  const std::vector<Seen> seen = slots_of(scene, looks);
+  for (const Catch& by : kCatches)
+    for (const auto& [pair, gap] : gaps_of(seen, by)) judge(scene, gap, by, cautions);
+}
+
+}  // namespace nook::safe

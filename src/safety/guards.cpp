@@ -1,0 +1,200 @@
+// Barriers by the age of the children, guards by the drop.
+#include "safety/guards.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace nook::safe {
+namespace {
+
+/// What a deck at this drop wants round it.
+struct Need {
+  Of drop;                   // over this
+  std::optional<Of> height;  // at least this; none = something
+  Of sphere;                 // and no opening passes this
+  Severity severity;
+};
+
+std::string ages_of(const Audience& audience) {
+  return audience.ages ? fmt::format("ages {:g} to {:g}", audience.youngest, audience.oldest)
+                       : std::string("children");
+}
+
+// The barrier that the tallest of the age groups wants.
+std::optional<Of> barrier_of(const Audience& audience) {
+  if (audience.school) return Of::barrier_school;
+  if (audience.preschool) return Of::barrier_preschool;
+  if (audience.toddlers) return Of::barrier_toddler;
+  return {};
+}
+
+std::vector<Need> needs_of(const Audience& audience) {
+  const auto barrier = barrier_of(audience);
+  const Of sphere = audience.children ? Of::head_small : Of::guard_sphere;
+  std::vector<Need> needs;
+  if (barrier) needs.push_back({Of::barrier_platform, barrier, sphere, Severity::danger});
+  if (!barrier || mm(*barrier) < mm(Of::guard_height))
+    needs.push_back(
+        {Of::guard_drop, Of::guard_height, sphere, barrier ? Severity::caution : Severity::danger});
+  return needs;
+}
+
+// That the need is met, or the drop asks for nothing.
+double well(double met, Measured drop, Of over) {
+  return met + (1 - met) * chance_at_most(drop, mm(over));
+}
+
+void judge_height(const Scene& scene, const Deck& deck, const Fence& fence, const Need& need,
+                  Cautions& cautions) {
+  const Measured drop = drop_of(scene, deck);
+  const std::string where = edge_name(scene, deck, fence.side());
+  for (const FenceStretch& bare : fence.bare())
+    cautions.judge(
+        well(0, drop, need.drop),
+        {"guard-missing",
+         where,
+         {"Nothing guards {} of the edge, {} above the floor. Over {} it wants a guard that "
+          "is {} high; only the way up stays open.",
+          {Measured{bare.to - bare.from}, drop, need.drop, *need.height}},
+         {need.drop, *need.height},
+         "",
+         drop},
+        need.severity);
+  const auto low = fence.lowest();
+  if (!low) return;
+  const Measured height = height_of(scene, deck, fence, *low);
+  const std::string by = name_of(scene, low->owner);
+  cautions.judge(
+      well(chance_at_least(height, mm(*need.height)), drop, need.drop),
+      {"guard-low",
+       where,
+       {"The {} stands {} above the {} at its lowest; {} wanted ({}, {} above the floor).",
+        {by, height, name_of(scene, deck), *need.height, ages_of(scene.audience), drop}},
+       {*need.height},
+       "",
+       height},
+      need.severity);
+}
+
+void judge_leaks(const Scene& scene, const Deck& deck, const Fence& fence, const Need& need,
+                 Cautions& cautions) {
+  const Measured drop = drop_of(scene, deck);
+  for (const LeftOpening& leak : fence.leaks(mm(need.sphere) * 0.95)) {
+    const Vec3 at = fence.side().sight.room(leak.at);
+    const Measured across{leak.across, rim_sd(scene, fence.side().sight, leak.rim)};
+    cautions.judge(
+        well(chance_at_most(across, mm(need.sphere)), drop, need.drop),
+        {"guard-opening",
+         edge_name(scene, deck, fence.side()),
+         {"What guards the edge has an opening of {}, {} above the deck; nothing of {} may "
+          "pass. Close it.",
+          {across, Measured{at.z - deck.top}, need.sphere}},
+         {need.sphere},
+         "",
+         across},
+        need.severity);
+  }
+}
+
+// A low platform wants a rail for the small ones.
+void judge_guardrail(const Scene& scene, const Deck& deck, const Fence& fence, Cautions& cautions) {
+  const Audience& audience = scene.audience;
+  if (!audience.preschool && !audience.toddlers) return;
+  const Measured drop = drop_of(scene, deck);
+  const double high = 1 - chance_at_most(drop, mm(Of::barrier_platform));  // then a barrier
+  for (const FenceStretch& bare : fence.bare())
+    cautions.judge(
+        well(high, drop, Of::guardrail_platform),
+        {"guardrail-missing",
+         edge_name(scene, deck, fence.side()),
+         {"No rail along {} of the edge, {} above the floor; over {} it wants one ({}).",
+          {Measured{bare.to - bare.from}, drop, Of::guardrail_platform, ages_of(audience)}},
+         {Of::guardrail_platform},
+         "",
+         drop});
+}
+
+bool has_any(const Side& side) {
+  return std::any_of(side.stations.begin(), side.stations.end(),
+                     [](const Station& s) { return s.kind == Station::Kind::open; });
+}
+
+// Ages decide between 24 and 38 in: what is lower cannot be told without them.
+void want_ages(const Scene& scene, const Deck& deck, const std::vector<Fence>& fences,
+               Cautions& cautions) {
+  const Measured drop = drop_of(scene, deck);
+  if (chance_at_most(drop, mm(Of::guardrail_platform)) >= cautions.sure()) return;
+  const bool low = std::any_of(fences.begin(), fences.end(), [&](const Fence& fence) {
+    const auto at = fence.lowest();
+    return !fence.bare().empty() ||
+           (at && chance_at_least(height_of(scene, deck, fence, *at), mm(Of::barrier_school)) <
+                      cautions.sure());
+  });
+  if (low)
+    cautions.want({"ages-not-stated",
+                   name_of(scene, deck),
+                   {"How high a guard children want depends on their ages: {} to {}. State `ages` "
+                    "in [use].",
+                    {Of::barrier_toddler, Of::barrier_school}},
+                   {Of::barrier_toddler},
+                   "",
+                   {}});
+}
+
+void guard(const Scene& scene, const Deck& deck, const std::vector<Fence>& fences,
+           Cautions& cautions) {
+  for (const Fence& fence : fences) {
+    for (const Need& need : needs_of(scene.audience))
+      judge_height(scene, deck, fence, need, cautions);
+    judge_leaks(scene, deck, fence, needs_of(scene.audience).front(), cautions);
+    judge_guardrail(scene, deck, fence, cautions);
+  }
+  if (scene.audience.children && !scene.audience.ages) want_ages(scene, deck, fences, cautions);
+}
+
+}  // namespace
+
+std::vector<Stretch> ways_up(const Scene& scene, const std::vector<Ladder>& ladders, int deck,
+                             const Side& side) {
+  std::vector<Stretch> ways;
+  for (const Ladder& ladder : ladders)
+    if (ladder.deck == deck)
+      if (const auto way = way_up(scene, ladder, side)) ways.push_back(*way);
+  return ways;
+}
+
+std::string edge_name(const Scene& scene, const Deck& deck, const Side& side) {
+  std::string text = name_of(scene, deck) + ", edge";
+  for (std::size_t k = 0; scene.room_known() && k < scene.in.room.walls.size(); ++k) {
+    const WallShape& wall = scene.in.room.walls[k];
+    const double away = dot(side.sight.n, {wall.out.x, wall.out.y, 0});
+    if (away > 0.9) text += " away from the " + wall.name + " wall";
+    if (away < -0.9) text += " at the " + wall.name + " wall";
+  }
+  return text;
+}
+
+Measured height_of(const Scene& scene, const Deck& deck, const Fence& fence,
+                   const FenceStretch& low) {
+  const Vec3 at = fence.side().sight.room({low.at, 0});
+  const double sd = spread(scene, {{Owner::Kind::piece, deck.lead()}, at},
+                           {low.owner, at + Vec3{0, 0, low.height}}, {0, 0, 1});
+  return {low.height, sd};
+}
+
+void guards(const Scene& scene, const std::vector<Deck>& decks, const std::vector<Ladder>& ladders,
+            Cautions& cautions) {
+  for (int d = 0; d < static_cast<int>(decks.size()); ++d) {
+    const Measured drop = drop_of(scene, decks[d]);
+    if (chance_at_most(drop, mm(Of::guardrail_platform)) >= cautions.sure()) continue;
+    std::vector<Fence> fences;
+    for (const Side& side : decks[d].sides)
+      if (has_any(side))
+        fences.emplace_back(scene, decks[d], side, ways_up(scene, ladders, d, side),
+                            mm(Of::barrier_school));
+    guard(scene, decks[d], fences, cautions);
+  }
+}
+
+}  // namespace nook::safe

@@ -1,0 +1,99 @@
+// V shapes with less than 55 degrees between their sides, and slots, that a neck slips into.
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "safety/slot.h"
+#include "safety/traps.h"
+
+namespace nook::safe {
+namespace {
+
+constexpr double kSamePlace = 300;  // mm: circles of one V or slot lie closer; chosen
+constexpr double kParallel = 5;     // degrees: less is a slot, not a V; chosen
+constexpr double kSideways = -0.2;  // a V that opens further down lets a neck fall out; chosen
+
+struct Neck {
+  Slot slot;
+  const Look* look;
+  Vec3 at;
+};
+
+bool of_pieces_or_walls(const Slot& slot) {
+  return std::all_of(std::begin(slot.sides), std::end(slot.sides), [](const Touch& touch) {
+    return touch.owner.kind == Owner::Kind::piece || touch.owner.kind == Owner::Kind::wall;
+  });
+}
+
+bool catches(const Scene& scene, const Look& look, const Slot& slot) {
+  const double head = mm(Of::head_large);
+  if (!of_pieces_or_walls(slot) || slot.opens.y < kSideways) return false;
+  if (blind(scene, look.plane, slot.middle)) return false;
+  if (followed(look.view.air, slot, head) != SlotEnd::wide) return false;
+  return slot.angle_deg > kParallel || followed(look.view.air, slot, head, true) != SlotEnd::floor;
+}
+
+// The slot in which a neck sits most surely between too narrow and too wide.
+double doubt(const Slot& slot) {
+  const double middle = (mm(Of::neck_width) + mm(Of::head_large)) / 2;
+  return std::abs(slot.across - middle);
+}
+
+void keep(std::vector<Neck>& necks, Neck neck) {
+  for (Neck& known : necks)
+    if (norm(known.at - neck.at) < kSamePlace) {
+      const double angle = std::min(known.slot.angle_deg, neck.slot.angle_deg);
+      if (doubt(neck.slot) < doubt(known.slot)) known = neck;
+      known.slot.angle_deg = angle;
+      return;
+    }
+  necks.push_back(neck);
+}
+
+std::string where(const Scene& scene, const Neck& neck) {
+  const std::string a = name_of(scene, neck.slot.sides[0].owner);
+  const std::string b = name_of(scene, neck.slot.sides[1].owner);
+  return a == b ? a : "between " + joined({std::min(a, b), std::max(a, b)});
+}
+
+Measured across(const Scene& scene, const Neck& neck) {
+  const auto& sides = neck.slot.sides;
+  return {neck.slot.across, rim_sd(scene, neck.look->plane.sight, {sides[0], sides[1]})};
+}
+
+void judge(const Scene& scene, const Neck& neck, Cautions& cautions) {
+  const Measured wide = across(scene, neck);
+  const double out =
+      chance_at_most(wide, mm(Of::neck_width)) + chance_at_least(wide, mm(Of::head_large));
+  const Measured height = height_of(scene, neck.slot.sides[0].owner, neck.at);
+  Found found{"neck-trap", where(scene, neck), {}, {Of::neck_angle}, "", wide};
+  if (neck.slot.angle_deg > kParallel)
+    found.text = {
+        "A V of {} degrees, {} above the floor: under {} a neck may be wedged in it. Fill it, "
+        "or open it further.",
+        {fmt::format("{:.0f}", neck.slot.angle_deg), height, Of::neck_angle}};
+  else
+    found.text = {
+        "A slot of {} that is open above, {} above the floor: a neck slips in and the head "
+        "does not. Close it, or make it narrower than {}.",
+        {wide, height, Of::neck_width}};
+  const bool meant = scene.audience.stated || scene.audience.purpose;
+  cautions.judge(out, found,
+                 meant && scene.audience.climbed() ? Severity::danger : Severity::caution);
+}
+
+}  // namespace
+
+void neck_traps(const Scene& scene, const std::vector<Look>& looks, Cautions& cautions) {
+  std::vector<Neck> necks;
+  for (const Look& look : looks) {
+    if (std::abs(look.plane.sight.n.z) > 0.5) continue;  // one falls through a level one
+    for (const Slot& slot :
+         slots(look.view.air, look.view.window, mm(Of::head_large), limit(Of::neck_angle).value))
+      if (slot.across > mm(Of::neck_width) && catches(scene, look, slot))
+        keep(necks, {slot, &look, look.plane.sight.room(slot.middle)});
+  }
+  for (const Neck& neck : necks) judge(scene, neck, cautions);
+}
+
+}  // namespace nook::safe

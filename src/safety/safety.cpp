@@ -1,0 +1,103 @@
+// All checks, one after the other.
+#include "safety/safety.h"
+
+#include "base/invariant.h"
+#include "safety/checks.h"
+#include "safety/guards.h"
+#include "safety/ladder_cautions.h"
+#include "safety/traps.h"
+
+namespace nook {
+namespace {
+
+using namespace safe;
+
+std::vector<Deck> high_enough(const Scene& scene, std::vector<Deck> decks, double sure) {
+  std::erase_if(decks, [&](const Deck& deck) {
+    return chance_at_most(drop_of(scene, deck), mm(Of::guardrail_platform)) >= sure;
+  });
+  return decks;
+}
+
+void tell_unstated(const Scene& scene, const std::vector<Deck>& decks, Cautions& cautions) {
+  const Audience& audience = scene.audience;
+  if (audience.stated && audience.purpose) return;
+  for (const Deck& deck : decks)
+    if (audience.climbed())
+      cautions.want(
+          {"use-not-stated",
+           safe::name_of(scene, deck),
+           {"This can be stood on, {} above the floor, and [use] does not say by whom and what "
+            "for: rules for beds, for children and for floors differ. Checked as for play{}.",
+            {drop_of(scene, deck), std::string(audience.stated ? "" : ", by children too")}},
+           {Of::guardrail_platform},
+           "",
+           {}});
+}
+
+void tell_unchecked(const Scene& scene, const std::vector<Deck>& decks, Cautions& cautions) {
+  const auto skip = [&](const std::string& where, Words text) {
+    cautions.say({"not-checked", where, std::move(text), {}, "[use] of the design", {}});
+  };
+  if (!scene.audience.children)
+    skip("openings", {"Openings that trap children were not looked for: for adults only.", {}});
+  if (!scene.audience.climbed())
+    for (const Deck& deck : decks)
+      skip(safe::name_of(scene, deck),
+           {"Not checked as something to stand on, {} above the floor: a seat, a desk or a shelf.",
+            {drop_of(scene, deck)}});
+}
+
+void check_climbed(const Scene& scene, const std::vector<Deck>& decks, const Holding& holding,
+                   Cautions& cautions) {
+  const std::vector<Ladder> ladders = ladders_of(scene, decks);
+  if (scene.audience.sleeps())
+    bed_rails(scene, decks, ladders, cautions);
+  else
+    guards(scene, decks, ladders, cautions);
+  for (const Ladder& ladder : ladders) {
+    rungs(scene, decks, ladder, cautions);
+    ladder_hold(scene, ladder, holding, cautions);
+  }
+  heights(scene, decks, cautions);
+  loads(scene, decks, ladders, cautions);
+  practice(scene, decks, ladders, cautions);
+}
+
+}  // namespace
+
+SafetyAnswer safety(const SafetyInput& input) {
+  require(input.frames.size() == input.pieces.size(), "each piece has a frame");
+  const Scene scene = scene_of(input);
+  Cautions cautions(input.sure);
+  if (!input.complete)
+    cautions.want(
+        {"room-not-known",
+         "the room",
+         {"The room lacks readings: gaps beside walls, head room and what stands on the walls "
+          "were not looked at.",
+          {}},
+         {},
+         "the room's readings",
+         {}});
+  const std::vector<Deck> decks = high_enough(scene, decks_of(scene), input.sure);
+  if (scene.audience.children) {
+    const std::vector<Look> looks = looks_of(scene);
+    head_traps(scene, looks, cautions);
+    neck_traps(scene, looks, cautions);
+    finger_gaps(scene, looks, cautions);
+  }
+  const Holding holding(scene);
+  if (scene.audience.climbed())
+    check_climbed(scene, decks, holding, cautions);
+  else
+    practice(scene, {}, {}, cautions);
+  surroundings(scene, decks, cautions);
+  standing(scene, holding, cautions);
+  services(scene, cautions);
+  tell_unstated(scene, decks, cautions);
+  tell_unchecked(scene, decks, cautions);
+  return {cautions.verdict(), cautions.sorted()};
+}
+
+}  // namespace nook

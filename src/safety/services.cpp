@@ -1,0 +1,152 @@
+// Cables and pipes: what is usual in a wall, and what was found.
+#include <algorithm>
+#include <set>
+
+#include "fasten/wall_frame.h"
+#include "safety/checks.h"
+#include "safety/on_wall.h"
+
+namespace nook::safe {
+namespace {
+
+/// A piece that is screwed to a wall.
+struct Hung {
+  const Fastening* fastening;
+  int piece, wall;
+  double in_wall;  // mm of screw behind the wall's face
+};
+
+std::vector<Hung> hung_on_walls(const Scene& scene) {
+  std::vector<Hung> hung;
+  for (const Fastening& fastening : scene.in.design.fastenings) {
+    const int wall = wall_into(scene, fastening);
+    if (wall < 0) continue;
+    for (int k : pieces_of(scene, fastening))
+      hung.push_back(
+          {&fastening, k, wall,
+           fastening.screw.length.mm - scene.piece(k).thickness + fastening.screw.head_below.mm});
+  }
+  return hung;
+}
+
+// How deep it goes in the studs, the shims left out: they make it less.
+void judge_depth(const Scene& scene, const Hung& hung, Cautions& cautions) {
+  const Measured depth{hung.in_wall - scene.in.survey.walls[hung.wall].wallboard.mm};
+  cautions.judge(
+      chance_at_most(depth, mm(Of::stud_cable)),
+      {"screw-reaches-cable",
+       scene.piece(hung.piece).name,
+       {"Its screws enter the studs by up to {}: over {} they may reach a cable or a pipe, "
+        "and a bit that stops on steel has met a protection plate: move. Switch the circuit "
+        "off before drilling.",
+        {depth, Of::stud_cable}},
+       {Of::stud_cable},
+       "IRC P2603.2.1 for pipes (from memory)",
+       depth});
+}
+
+bool is_box(const Obstacle& obstacle) {
+  return obstacle.kind == ObstacleKind::outlet || obstacle.kind == ObstacleKind::switch_box ||
+         obstacle.kind == ObstacleKind::thermostat;
+}
+
+void judge_services(const Scene& scene, const Hung& hung, Cautions& cautions) {
+  const Patch piece = patch_of(scene, hung.wall, scene.bodies[hung.piece]);
+  const std::string& where = scene.piece(hung.piece).name;
+  for (const Obstacle& obstacle : scene.in.survey.walls[hung.wall].obstacles) {
+    const auto patch = patch_of(scene, hung.wall, obstacle);
+    if (!patch) continue;
+    const bool above = share_along(piece, *patch), beside = share_height(piece, *patch);
+    if (is_box(obstacle) && (above || beside))
+      cautions.say(
+          {"cable-run",
+           where,
+           {"It is screwed {} the {}: cables run straight up, straight down and level from a "
+            "box, also from one on the far side of the wall.",
+            {std::string(above ? "over or under" : "level with"), obstacle.name}},
+           {},
+           std::string(words(Known::no_source)),
+           {}});
+    if (obstacle.kind == ObstacleKind::pipe && above && beside)
+      cautions.say({"pipe-behind",
+                    where,
+                    {"The {} runs behind it.", {obstacle.name}},
+                    {},
+                    std::string(words(Known::no_source)),
+                    {}});
+  }
+}
+
+// How near it comes to a corner of two walls, or to the ceiling.
+double to_corner(const Scene& scene, const Hung& hung) {
+  const Patch piece = patch_of(scene, hung.wall, scene.bodies[hung.piece]);
+  const WallFrame frame(scene.in.room, hung.wall);
+  double least = piece.low.x - frame.start(piece.low.y);
+  if (frame.has_far_corner()) least = std::min(least, frame.end(piece.low.y) - piece.high.x);
+  const Vec3 top = frame.shape().point(piece.low.x, piece.high.y);
+  if (scene.in.room.ceiling)
+    least = std::min(least, scene.in.room.ceiling->z({top.x, top.y}) - piece.high.y);
+  return std::max(least, 0.0);
+}
+
+// One for all that is screwed to a wall: it is about the wall, and about British wiring only.
+void judge_zone(const Scene& scene, const std::vector<Hung>& all, int wall, Cautions& cautions) {
+  Measured near{1e9}, deep{0};
+  for (const Hung& hung : all) {
+    if (hung.wall != wall) continue;
+    near.value = std::min(near.value, to_corner(scene, hung));
+    deep.value = std::max(deep.value, hung.in_wall);
+  }
+  const std::string where = scene.in.survey.walls[wall].name + " wall";
+  if (chance_at_most(near, mm(Of::cable_zone)) > 0)
+    cautions.say(
+        {"corner-cables",
+         where,
+         {"Screws come within {} of a corner or the ceiling: in British wiring cables run in the "
+          "{} next to those.",
+          {near, Of::cable_zone}},
+         {Of::cable_zone},
+         "",
+         near});
+  if (chance_at_most(deep, mm(Of::cable_depth)) == 0)
+    cautions.say(
+        {"corner-cables",
+         where,
+         {"Screws go {} into the wall: in British wiring a cable over {} deep may run anywhere.",
+          {deep, Of::cable_depth}},
+         {Of::cable_depth},
+         "",
+         deep});
+}
+
+void judge_record(const Scene& scene, int wall, Cautions& cautions) {
+  const Wall& read = scene.in.survey.walls[wall];
+  if (std::any_of(read.obstacles.begin(), read.obstacles.end(), is_box)) return;
+  cautions.say(
+      {"boxes-not-recorded",
+       read.name + " wall",
+       {"No outlet or switch is on record: look on both sides of the wall, about 12 or 15 in "
+        "and 48 to 52 in above the floor, and enter what is there.",
+        {}},
+       {},
+       std::string(words(Known::no_source)),
+       {}});
+}
+
+}  // namespace
+
+void services(const Scene& scene, Cautions& cautions) {
+  const std::vector<Hung> all = hung_on_walls(scene);
+  std::set<int> walls;
+  for (const Hung& hung : all) {
+    walls.insert(hung.wall);
+    judge_depth(scene, hung, cautions);
+    if (scene.room_known()) judge_services(scene, hung, cautions);
+  }
+  for (int wall : walls) {
+    if (scene.room_known()) judge_zone(scene, all, wall, cautions);
+    judge_record(scene, wall, cautions);
+  }
+}
+
+}  // namespace nook::safe
