@@ -1,0 +1,76 @@
+// The rows: adding a command is one file with its run, and one row here.
+#include "command/table.h"
+
+#include <algorithm>
+
+namespace nook {
+
+const std::vector<Command>& commands() {
+  static const std::vector<Command> rows = {
+      {"check",
+       "everything on one page, worst first: the room, the fit, the holes",
+       "Works out the room from its readings, puts the design into it, lays out the holes, and "
+       "says on one page what fits, what does not, by how much, and what to do about it. The page "
+       "names the one measurement that has to come out right before anything is cut.",
+       {"nookfit check rooms/lookout", "nookfit check . --json"},
+       {},
+       run_check},
+      {"room",
+       "the room as found, readings that cannot be right, what to measure next",
+       "Brings all readings into one room and says how surely each angle, lean and length is "
+       "known. Needs room.toml only. With --expect it foretells a straight tape between two "
+       "marks, so that one more measurement proves the room before anything is cut.",
+       {"nookfit room rooms/lookout", "nookfit room . --expect left:50 right:70 height:30",
+        "nookfit room . --expect mark:left/right 'mark:nail in the sill'"},
+       {{"--expect", "MARKS",
+         "WALL:LENGTH twice and height:LENGTH (left out: 1 m), or mark:NAME twice; JOB stands "
+         "before it",
+         2, 3},
+        {"--verbose", "", "every reading with its statistics"}},
+       run_room},
+      {"fit",
+       "clashes, gaps, notches, tapers, scribes, clearances, what shows",
+       "Puts the pieces into the room as found, in the order of installing, and tells each edge "
+       "that meets a wall, the floor or another piece: how wide a gap, where, and what closes it.",
+       {"nookfit fit rooms/lookout", "nookfit fit . --round 1/32"},
+       {},
+       run_fit},
+      {"drill",
+       "where to drill, into which stud, how deep, and whether it holds",
+       "Lays out the holes: each measured from an edge that takes a tape's hook, in a stud with "
+       "enough wood around it and clear of services, with its bit, depth and strength.",
+       {"nookfit drill rooms/lookout", "nookfit drill . --units mm"},
+       {},
+       run_drill},
+      {"sheet",
+       "the sheets to hold: measuring, cutting, installing",
+       "Writes the measuring, cutting and installing sheets as HTML and PDF, the page to tape on each "
+       "wall, full-size templates, and every picture by itself, into a folder.",
+       {"nookfit sheet rooms/lookout -o sheets"},
+       {{"-o", "FOLDER", "where the files go; made where it is missing"}},
+       run_sheet},
+  };
+  return rows;
+}
+
+const std::vector<Option>& common_options() {
+  static const std::vector<Option> options = {
+      {"--json", "", "the answer as JSON: millimetres, degrees, newtons, nothing rounded"},
+      {"--units", "UNIT", "inch, mm or cm in the answer; left out: those of room.toml"},
+      {"--round", "LENGTH", "round lengths to this; left out: 1/16 in, 1 mm or 0.1 cm"},
+      {"--sure", "CHANCE", "how sure 'fits' and 'does not fit' have to be; left out: 0.95"},
+      {"--color", "WHEN", "auto, always or never; NO_COLOR is honored too"},
+      {"--quiet", "", "print the verdict alone"},
+      {"--help", "", "this help (also -h)"},
+  };
+  return options;
+}
+
+const Command* command_named(std::string_view name) {
+  const auto& rows = commands();
+  const auto found =
+      std::find_if(rows.begin(), rows.end(), [&](const Command& row) { return row.name == name; });
+  return found == rows.end() ? nullptr : &*found;
+}
+
+}  // namespace nook

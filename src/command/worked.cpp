@@ -1,0 +1,59 @@
+// A job worked out step by step: its files, the room, the fit, the holes.
+#include "command/worked.h"
+
+#include <utility>
+
+namespace nook {
+namespace {
+
+/// Chosen: with 400 draws a share of .95 is known to about .01.
+constexpr int kDraws = 400;
+
+RoomReport report_of(const Job& job, const Adjustment& adjustment) {
+  RoomReport report = adjustment.report();
+  const auto slips = stud_suspects(job.survey);
+  report.suspects.insert(report.suspects.end(), slips.begin(), slips.end());
+  if (!adjustment.complete()) return report;
+  const auto studs = studs_of(job.survey, adjustment.room());
+  for (std::size_t wall = 0; wall < report.walls.size() && wall < studs.size(); ++wall) {
+    report.walls[wall].studs = studs[wall];
+  }
+  return report;
+}
+
+}  // namespace
+
+RoomWorked room_of(const Job& job) {
+  Adjustment adjustment = adjust(job.survey, job.origin_corner);
+  RoomReport report = report_of(job, adjustment);
+  return {std::move(adjustment), std::move(report), {}};
+}
+
+RoomWorked drawn_room_of(const Job& job) {
+  RoomWorked room = room_of(job);
+  if (room.adjustment.complete()) room.draws = room.adjustment.draws(kDraws);
+  return room;
+}
+
+FitAnswer fit_of(const Job& job, const RoomWorked& room, double sure) {
+  return fit({job.survey, *job.design, room.adjustment.room(), room.draws, sure,
+              room.adjustment.complete()});
+}
+
+DrillAnswer drill_of(const Job& job, const RoomWorked& room, const FitAnswer& fit, double sure) {
+  return drill({job.survey, *job.design, room.adjustment.room(), room.draws, fit.pieces, fit.frames,
+                sure, room.adjustment.complete()});
+}
+
+tl::expected<Job, Faults> designed_job(const std::string& folder) {
+  auto job = read_job(folder);
+  if (!job || job->design) return job;
+  return tl::unexpected(Faults{{{folder + "/design.toml",
+                                 {},
+                                 "no such file",
+                                 "no-file",
+                                 "this command needs a design; 'nookfit room' does without"}},
+                               {}});
+}
+
+}  // namespace nook

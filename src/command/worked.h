@@ -1,0 +1,38 @@
+// A job worked out step by step: its files, the room, the fit, the holes.
+#pragma once
+
+#include <optional>
+#include <vector>
+
+#include "command/request.h"
+#include "fasten/drill.h"
+#include "fit/fit.h"
+#include "job/job.h"
+#include "survey/adjustment.h"
+
+namespace nook {
+
+/// The room of a job: adjusted, reported with its studs, and drawn from what the readings leave
+/// open.
+struct RoomWorked {
+  Adjustment adjustment;
+  RoomReport report;
+  std::vector<RoomShape> draws;
+};
+
+/// The room alone, without draws.
+RoomWorked room_of(const Job& job);
+
+/// The room with the draws that joint verdicts need; none where readings are missing.
+RoomWorked drawn_room_of(const Job& job);
+
+/// The design put into the room. Requires: job.design.
+FitAnswer fit_of(const Job& job, const RoomWorked& room, double sure);
+
+/// The holes for the pieces as placed. Requires: job.design.
+DrillAnswer drill_of(const Job& job, const RoomWorked& room, const FitAnswer& fit, double sure);
+
+/// Reads a job that has to have a design; its absence is a fault of its own.
+tl::expected<Job, Faults> designed_job(const std::string& folder);
+
+}  // namespace nook

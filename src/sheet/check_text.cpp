@@ -1,0 +1,110 @@
+// Everything on one page, worst first: the page that `nookfit check` prints.
+#include "sheet/check_text.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "sheet/drill_text.h"
+#include "sheet/fit_text.h"
+#include "sheet/room_text.h"
+#include "sheet/wrap.h"
+
+namespace nook {
+namespace {
+
+constexpr std::string_view kCautions =
+    "Found wood, cables and pipes are only as sure as the probing: probe before you drill.\n"
+    "Strength and safety here are a help; your local code and a licensed person decide.\n";
+
+std::vector<Finding> all_findings(const CheckAnswer& check, const Style& style) {
+  std::vector<Finding> all = room_findings(check.room, style);
+  for (const auto& more : {fit_findings(check.fit, style), drill_findings(check.drill, style)}) {
+    all.insert(all.end(), more.begin(), more.end());
+  }
+  sort(all);
+  return all;
+}
+
+/// Those that fit by their places only; the others in full.
+std::string findings_text(const std::vector<Finding>& all, const Style& style) {
+  const auto first_well = std::find_if(all.begin(), all.end(), [](const Finding& finding) {
+    return finding.verdict == Verdict::fits;
+  });
+  std::string text = listed({all.begin(), first_well}, style), well;
+  for (auto finding = first_well; finding != all.end(); ++finding) {
+    well += (well.empty() ? "" : "; ") + finding->where;
+  }
+  if (!text.empty() && !well.empty()) text += "\n";
+  return well.empty() ? text : text + wrapped(well + ".", kPageWidth, "fits          ");
+}
+
+std::string notches_text(const FitAnswer& fit, const Rounding& rounding) {
+  std::string text;
+  for (const NotchFit& notch : fit.notches) {
+    double low = 0, high = 0;
+    for (const Vec2 p : notch.polygon) {
+      low = std::min(&p == &notch.polygon.front() ? p.y : low, p.y);
+      high = std::max(high, p.y);
+    }
+    text += wrapped(fmt::format("{}: around {}, {} deep", notch.part, notch.around,
+                                with_unit(millimetres(notch.depth_mm), rounding)),
+                    kPageWidth, "  ");
+  }
+  return text.empty() ? "" : "\nNotches to cut:\n" + text;
+}
+
+std::string holes_line(const WallDrill& wall, const std::string& part) {
+  int count = 0, probe = 0;
+  double surest = 1;
+  for (const Hole& hole : wall.holes) {
+    if (hole.part != part) continue;
+    ++count;
+    probe += hole.probe_first;
+    surest = std::min(surest, hole.hit_chance);
+  }
+  const std::string first = probe ? fmt::format(", {} to probe first", probe) : "";
+  return wrapped(fmt::format("{} to the {} wall: {} {}{}", part, wall.name, count,
+                             count == 1 ? "hole" : "holes", first),
+                 kPageWidth, "  ");
+}
+
+std::string holes_text(const DrillAnswer& drill) {
+  std::string text;
+  for (const WallDrill& wall : drill.walls) {
+    std::vector<std::string> told;
+    for (const Hole& hole : wall.holes) {
+      if (std::find(told.begin(), told.end(), hole.part) != told.end()) continue;
+      told.push_back(hole.part);
+      text += holes_line(wall, hole.part);
+    }
+  }
+  return text.empty() ? "" : "\nHoles ('nookfit drill' lists them):\n" + text;
+}
+
+std::string proof_text(const Foretold& proof, const Style& style) {
+  if (!proof.value) return "";
+  const Rounding& rounding = style.rounding;
+  const std::string straight = with_unit(millimetres(proof.value->value), rounding);
+  return "\n" +
+         wrapped(fmt::format("Before cutting, take one more measurement: a straight tape {} "
+                             "has to read {}, give or take {}. If it does not, do not cut.",
+                             marks_of(proof, rounding), straight,
+                             give_or_take(millimetres(kTwoSided95 * proof.tape_sd), rounding)),
+                 kPageWidth, "");
+}
+
+}  // namespace
+
+Verdict check_verdict(const CheckAnswer& check) {
+  return worse(worse(room_verdict(check.room), check.fit.verdict), check.drill.verdict);
+}
+
+std::string check_text(const CheckAnswer& check, const Style& style) {
+  return fmt::format("{}: {}\n\n", check.title, headline(check_verdict(check), style)) +
+         findings_text(all_findings(check, style), style) +
+         notches_text(check.fit, style.rounding) + holes_text(check.drill) +
+         proof_text(check.proof, style) + "\n" + std::string(kCautions);
+}
+
+}  // namespace nook
