@@ -70,4 +70,24 @@ Bounds bounds_of(const Polygon& outline) {
   return b;
 }
 
+Chord chord_level(const Polygon& outline, double v) {
+  const Bounds bounds = bounds_of(outline);
+  const double hair = 1e-9 * (bounds.high.y - bounds.low.y);  // just inside, where edges are level
+  v = std::clamp(v, bounds.low.y + hair, bounds.high.y - hair);
+  Chord chord{bounds.high.x, bounds.low.x};
+  for (size_t i = 0; i < outline.size(); ++i) {
+    const Vec2 a = outline[i], b = outline[(i + 1) % outline.size()];
+    if ((a.y <= v) == (b.y <= v)) continue;
+    const double u = a.x + (b.x - a.x) * (v - a.y) / (b.y - a.y);
+    chord = {std::min(chord.from, u), std::max(chord.to, u)};
+  }
+  return chord;
+}
+
+Chord chord_upright(const Polygon& outline, double u) {
+  Polygon swapped;
+  for (const Vec2 p : outline) swapped.push_back({p.y, p.x});
+  return chord_level(swapped, u);
+}
+
 }  // namespace nook

@@ -29,4 +29,13 @@ struct Bounds {
 };
 Bounds bounds_of(const Polygon& outline);
 
+/// Where the outline begins and ends along a level line at v, or along an upright one at u: its
+/// outermost crossings. A line outside it is taken to its nearest edge.
+struct Chord {
+  double from = 0, to = 0;
+  double length() const { return to - from; }
+};
+Chord chord_level(const Polygon& outline, double v);
+Chord chord_upright(const Polygon& outline, double u);
+
 }  // namespace nook

@@ -1,0 +1,35 @@
+// A piece as cut: its little least-squares adjustment from widths, heights and diagonals.
+#pragma once
+
+#include <vector>
+
+#include "design/as_cut.h"
+#include "shop/needed.h"
+#include "shop/normal_equations.h"
+
+namespace nook {
+
+/// How the four corners of a piece as cut stand off those needed, mm, and how surely; laid with its
+/// lower left corner at its place and its bottom edge level.
+struct CutShape {
+  NormalEquations equations;
+  CornerVector off{};
+  double width = 0, height = 0;  // of the needed outline's bounds
+};
+
+/// The needed outline, its corners moved by `off`; between them it moves evenly.
+Polygon with_corners(const Polygon& outline, const CornerVector& off);
+
+/// The shape that the readings of `piece` (in the piece frame) say. `sd`: of one reading, mm; a
+/// reading's own sd replaces it. What no reading says stays open by 100 mm; opposite widths, and
+/// opposite heights, are taken to stray alike within 20 mm (both chosen).
+CutShape cut_shape(const PieceAsCut& piece, const NeededPiece& needed, double sd);
+
+/// The readings as they would be from the front: where the piece was measured from behind, left and
+/// right change places.
+PieceAsCut seen_from_front(PieceAsCut piece, double width);
+
+/// Left and right of a corner's name changed.
+std::string mirrored_corner(std::string corner);
+
+}  // namespace nook

@@ -1,0 +1,50 @@
+// The pieces as the room needs them: finished outlines, notches, and what may stray.
+#pragma once
+
+#include <array>
+#include <string>
+#include <vector>
+
+#include "fit/fit_answer.h"
+#include "shop/outline.h"
+
+namespace nook {
+
+/// What one side of a piece may stray, mm: outward (too large) and inward (too small).
+struct SideAllowance {
+  double over = 0, under = 0;
+  double wild = 0;          // wood left on it besides, to be scribed off in the room
+  bool meets_wall = false;  // a wall, the floor or the ceiling: what is missing there can be hidden
+};
+
+/// A notch in a corner of a piece: its width from the side edge and its height from bottom or top.
+struct NeededNotch {
+  std::string corner;  // "lower left", "lower right", "upper left", "upper right"
+  double width_mm = 0, height_mm = 0;
+  double clearance_mm = 0;  // of that, air
+  std::string around;       // "left wall baseboard"
+};
+
+/// One piece as needed, in its own frame, seen from its front.
+struct NeededPiece {
+  std::string part;  // "rung 2"
+  const Part* drawn = nullptr;
+  const Stock* stock = nullptr;
+  double thickness = 0;
+  Polygon outline;                     // finished, tapers and shop scribes applied, before notching
+  std::array<SideAllowance, 4> sides;  // by EdgeSide
+  std::vector<NeededNotch> notches;    // one a corner
+};
+
+/// What a piece may stray where nothing else is said: less than a saw's kerf, so that a cut on the
+/// wrong side of the line is found, and more than a tape read to 1/16 in errs. Chosen.
+inline constexpr double kSawStrays = 2.38125;  // 3/32 in
+
+/// Every piece of a fit, in its order.
+/// 1. A tapered edge is moved out to the straight line that fits the gap best and is nowhere in the
+///    wall; an edge scribed in the shop follows the gap itself; all others are as drawn.
+/// 2. A side may stray by kSawStrays, less where its contact accepts less.
+/// 3. Notches in one corner are one: as wide and as high as the largest.
+std::vector<NeededPiece> needed_pieces(const Design& design, const FitAnswer& fit);
+
+}  // namespace nook

@@ -1,0 +1,232 @@
+// Trims with what they spoil, notches cut again, pieces turned over, cut again.
+#include "shop/remedies.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace nook {
+namespace {
+
+using Of = CutFigure::Of;
+using Kind = CutFault::Kind;
+
+constexpr double kLeastWood = 25.4;  // mm beside a cutout. Chosen
+constexpr double kHides = 9.525;     // 3/8 in: what a filler or trim closes; common practice
+constexpr double kSame = 0.01;       // mm; two sides so alike are symmetric. Chosen
+
+// A trim of one side: how much at its bottom or left end, and at its top or right end.
+struct Trim {
+  EdgeSide side;
+  double first, last;
+  double most() const { return std::max(first, last); }
+};
+
+const char* name_of(EdgeSide side) {
+  switch (side) {
+    case EdgeSide::left:
+      return "left";
+    case EdgeSide::right:
+      return "right";
+    case EdgeSide::bottom:
+      return "bottom";
+    case EdgeSide::top:
+      return "top";
+  }
+  return "";
+}
+
+bool upright(EdgeSide side) {
+  return side == EdgeSide::left || side == EdgeSide::right;
+}
+// Cutouts are laid off from left and bottom: a trim there moves them.
+bool reference(EdgeSide side) {
+  return side == EdgeSide::left || side == EdgeSide::bottom;
+}
+
+// A region seen so that the trimmed side's direction is x: u for left and right, v for the others.
+Chord across(const Polygon& outline, EdgeSide side) {
+  const Bounds b = bounds_of(outline);
+  return upright(side) ? Chord{b.low.x, b.high.x} : Chord{b.low.y, b.high.y};
+}
+
+// Whether cutouts sit alike on both sides of the piece's middle.
+bool symmetric(const Part& part, EdgeSide side) {
+  const Chord whole = across(part.outline, side);
+  double off = 0;
+  for (const Cutout& cutout : part.cutouts) {
+    const Chord hole = across(cutout.outline, side);
+    off += hole.from + hole.to - whole.from - whole.to;
+  }
+  return std::abs(off) < kSame;
+}
+
+void spoil_cutouts(Remedy& remedy, const Part& part, const Trim& trim) {
+  if (!reference(trim.side)) return;
+  for (const Cutout& cutout : part.cutouts) {
+    const double beside =
+        across(cutout.outline, trim.side).from - across(part.outline, trim.side).from - trim.most();
+    const bool cut = beside < kLeastWood;
+    remedy.spoils.push_back({cut ? Spoil::Kind::cutout_cut : Spoil::Kind::cutout_moves, cutout.name,
+                             cut ? beside : trim.most()});
+  }
+  if (!part.cutouts.empty() && symmetric(part, trim.side))
+    remedy.spoils.push_back({Spoil::Kind::not_centered, "", trim.most()});
+}
+
+void spoil_notches(Remedy& remedy, const PieceAsCut& piece, const Trim& trim) {
+  const std::string side = trim.side == EdgeSide::bottom ? "lower"
+                           : trim.side == EdgeSide::top  ? "upper"
+                                                         : name_of(trim.side);
+  for (const NotchAsCut& notch : piece.notches)
+    if (notch.corner.find(side) != std::string::npos)
+      remedy.spoils.push_back({Spoil::Kind::notch_narrows, notch.corner, trim.most()});
+}
+
+Remedy trimmed(const Judged& judged, const Trim& trim) {
+  Remedy remedy;
+  remedy.edge = name_of(trim.side);
+  remedy.by_mm = trim.most();
+  remedy.by_first_mm = trim.first, remedy.by_last_mm = trim.last;
+  spoil_cutouts(remedy, *judged.needed->drawn, trim);
+  spoil_notches(remedy, judged.piece, trim);
+  return remedy;
+}
+
+const SideAllowance& allowance(const Judged& judged, EdgeSide side) {
+  return judged.needed->sides[static_cast<size_t>(side)];
+}
+
+double off_of(const Judged& judged, Of of, Of stick) {
+  if (const CutFigure* figure = judged.figure(of)) return figure->off.value;
+  if (const CutFigure* figure = judged.figure(stick)) return figure->off.value;
+  return 0;
+}
+
+// What is too much between two sides, off one of them or the other; wood left wild stays.
+void add_trims(std::vector<Remedy>& remedies, const Judged& judged, CutFault::Of of) {
+  const bool level = of == CutFault::Of::width;
+  const EdgeSide near = level ? EdgeSide::left : EdgeSide::bottom;
+  const EdgeSide far = level ? EdgeSide::right : EdgeSide::top;
+  const double wild = allowance(judged, near).wild + allowance(judged, far).wild;
+  const double first =
+      off_of(judged, level ? Of::width_bottom : Of::height_left, level ? Of::length : Of::section);
+  const double last =
+      off_of(judged, level ? Of::width_top : Of::height_right, level ? Of::length : Of::section);
+  for (const EdgeSide side : {far, near})
+    remedies.push_back(
+        trimmed(judged, {side, std::max(first - wild, 0.0), std::max(last - wild, 0.0)}));
+}
+
+Remedy plain(Remedy::Do what) {
+  Remedy remedy;
+  remedy.what = what;
+  return remedy;
+}
+
+// Too small: where a wall is on one side, a filler or trim hides a little.
+void add_fill(std::vector<Remedy>& remedies, const Judged& judged, const CutFault& fault) {
+  if (-fault.off.value > kHides) return;
+  const bool level = fault.of == CutFault::Of::width;
+  for (const EdgeSide side :
+       {level ? EdgeSide::left : EdgeSide::bottom, level ? EdgeSide::right : EdgeSide::top}) {
+    if (!allowance(judged, side).meets_wall) continue;
+    Remedy remedy = plain(Remedy::Do::fill);
+    remedy.edge = name_of(side);
+    remedy.by_mm = -fault.off.value;
+    remedy.spoils = {{Spoil::Kind::filled, name_of(side), remedy.by_mm}};
+    remedies.push_back(remedy);
+    return;
+  }
+}
+
+// A wedge off the bottom, or the top, makes it square to its sides and costs height.
+void add_squaring(std::vector<Remedy>& remedies, const Judged& judged, const CutFault& fault) {
+  const double wedge = std::abs(fault.off.value) * judged.shape.width / judged.shape.height;
+  const double spare = std::min(off_of(judged, Of::height_left, Of::section),
+                                off_of(judged, Of::height_right, Of::section));
+  // Leaning right, the bottom gives wood at its left end, the top at its right end.
+  const bool right = fault.off.value > 0;
+  for (const EdgeSide side : {EdgeSide::bottom, EdgeSide::top}) {
+    const bool at_first = (side == EdgeSide::bottom) == right;
+    Remedy remedy = trimmed(judged, {side, at_first ? wedge : 0, at_first ? 0 : wedge});
+    if (wedge > spare + kSawStrays)
+      remedy.spoils.push_back({Spoil::Kind::comes_short, "", wedge - std::max(spare, 0.0)});
+    remedies.push_back(remedy);
+  }
+}
+
+void add_recut(std::vector<Remedy>& remedies, const CutFault& fault) {
+  Remedy remedy = plain(Remedy::Do::recut_notch);
+  remedy.edge = fault.where;
+  remedy.by_mm = -fault.off.value;
+  remedies.push_back(remedy);
+}
+
+void add_for(std::vector<Remedy>& remedies, const Judged& judged, const CutFault& fault) {
+  switch (fault.kind) {
+    case Kind::still_stock:
+    case Kind::too_large:
+      return add_trims(remedies, judged, fault.of);
+    case Kind::off_by_kerf:
+    case Kind::too_small:
+      return add_fill(remedies, judged, fault);
+    case Kind::out_of_square:
+      return add_squaring(remedies, judged, fault);
+    case Kind::notch_without_clearance:
+    case Kind::notch_too_small:
+      return add_recut(remedies, fault);
+    case Kind::mirrored:
+      remedies.push_back(plain(Remedy::Do::turn_over));
+      remedies.back().spoils = {{Spoil::Kind::other_face, "", 0}};
+      return;
+    case Kind::notch_too_large:
+    case Kind::notch_not_wanted:
+      remedies.push_back(plain(Remedy::Do::fill));
+      remedies.back().edge = fault.where;
+      remedies.back().by_mm = std::max(fault.off.value, 0.0);
+      remedies.back().spoils = {{Spoil::Kind::filled, fault.where, remedies.back().by_mm}};
+      return;
+    case Kind::swapped:
+      remedies.push_back(plain(Remedy::Do::change_marks));
+      remedies.back().edge = fault.other;
+      return;
+    case Kind::taper_reversed:
+    case Kind::not_measured:
+      return;
+  }
+}
+
+bool same(const Remedy& a, const Remedy& b) {
+  return a.what == b.what && a.edge == b.edge && a.by_mm == b.by_mm;
+}
+
+// Wood that is missing cannot be put back.
+bool lacks_wood(Kind kind) {
+  return kind == Kind::off_by_kerf || kind == Kind::too_small || kind == Kind::taper_reversed ||
+         kind == Kind::out_of_square || kind == Kind::mirrored || kind == Kind::notch_too_large ||
+         kind == Kind::notch_not_wanted;
+}
+
+}  // namespace
+
+std::vector<Remedy> remedies_for(const Judged& judged, const std::vector<CutFault>& faults) {
+  std::vector<Remedy> all, once;
+  for (const CutFault& fault : faults)
+    if (fault.verdict == Verdict::does_not_fit) add_for(all, judged, fault);
+  for (const Remedy& remedy : all)
+    if (std::none_of(once.begin(), once.end(), [&](const Remedy& r) { return same(r, remedy); }))
+      once.push_back(remedy);
+  std::stable_sort(once.begin(), once.end(), [](const Remedy& a, const Remedy& b) {
+    return a.spoils.size() < b.spoils.size();
+  });
+  const auto any = [&](auto holds) { return std::any_of(faults.begin(), faults.end(), holds); };
+  if (any([](const CutFault& f) {
+        return f.verdict == Verdict::does_not_fit && lacks_wood(f.kind);
+      }))
+    once.push_back(plain(Remedy::Do::cut_again));
+  if (any([](const CutFault& f) { return f.verdict == Verdict::cannot_tell; }))
+    once.push_back(plain(Remedy::Do::measure));
+  return once;
+}
+
+}  // namespace nook

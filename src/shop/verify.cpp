@@ -1,0 +1,125 @@
+// Each measured piece judged, then looked at beside the others: two may have been swapped.
+#include "shop/verify.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "shop/cut_faults.h"
+#include "shop/remedies.h"
+#include "shop/taped.h"
+
+namespace nook {
+namespace {
+
+// The needed pieces that an entry of pieces.toml means: one, or every copy of a part.
+std::vector<const NeededPiece*> meant(const std::string& part,
+                                      const std::vector<NeededPiece>& needed) {
+  std::vector<const NeededPiece*> all;
+  for (const NeededPiece& piece : needed)
+    if (piece.part == part || piece.drawn->name == part) all.push_back(&piece);
+  return all;
+}
+
+// A piece that may be any copy has to suit the one it suits worst.
+Judged judged_for(const PieceAsCut& cut, const std::vector<const NeededPiece*>& needed,
+                  CutScale scale) {
+  Judged worst = judge(cut, *needed.front(), scale);
+  for (size_t k = 1; k < needed.size(); ++k) {
+    Judged next = judge(cut, *needed[k], scale);
+    if (next.chance < worst.chance) worst = std::move(next);
+  }
+  return worst;
+}
+
+struct Measuring {
+  const PieceAsCut* cut;
+  std::vector<const NeededPiece*> needed;
+  Judged judged;
+};
+
+bool suits(const Measuring& piece, const Measuring& place, CutScale scale) {
+  return judged_for(*piece.cut, place.needed, scale).verdict == Verdict::fits;
+}
+
+// Another piece that fails at its own place too, where each would suit the other's place.
+const Measuring* swapped_with(const Measuring& piece, const std::vector<Measuring>& all,
+                              CutScale scale) {
+  if (piece.judged.verdict != Verdict::does_not_fit) return nullptr;
+  for (const Measuring& other : all)
+    if (&other != &piece && other.judged.verdict == Verdict::does_not_fit &&
+        suits(piece, other, scale) && suits(other, piece, scale))
+      return &other;
+  return nullptr;
+}
+
+CutFault swap_fault(const Measuring& piece, const std::string& other) {
+  const std::vector<CutFault> own = faults_of(piece.judged, 0.95);
+  CutFault fault;
+  fault.kind = CutFault::Kind::swapped;
+  fault.of = CutFault::Of::whole;
+  fault.other = other;
+  if (!own.empty()) fault.off = own.front().off;
+  return fault;
+}
+
+// The figure that uses up most of what is accepted.
+Measured worst_off(const Judged& judged) {
+  Measured worst;
+  double most = -1;
+  for (const CutFigure& figure : judged.figures) {
+    if (!figure.known()) continue;
+    const double used =
+        figure.off.value > 0 ? figure.off.value / figure.high : figure.off.value / figure.low;
+    if (used > most) most = used, worst = figure.off;
+  }
+  return worst;
+}
+
+PieceVerify verified(const Measuring& piece, const std::vector<Measuring>& all, CutScale scale) {
+  const Judged& judged = piece.judged;
+  PieceVerify answer{piece.cut->part,
+                     judged.verdict,
+                     judged.chance,
+                     worst_off(judged),
+                     faults_of(judged, scale.sure),
+                     {}};
+  if (const Measuring* other = swapped_with(piece, all, scale))
+    answer.faults = {swap_fault(piece, other->cut->part)};
+  if (!answer.faults.empty()) answer.off = answer.faults.front().off;
+  answer.remedies = remedies_for(judged, answer.faults);
+  return answer;
+}
+
+std::vector<std::string> unmeasured(const VerifyInput& input) {
+  std::vector<std::string> names;
+  for (const NeededPiece& piece : input.needed) {
+    const bool found =
+        std::any_of(input.cut.pieces.begin(), input.cut.pieces.end(), [&](const PieceAsCut& cut) {
+          return cut.part == piece.part || cut.part == piece.drawn->name;
+        });
+    if (!found) names.push_back(piece.part);
+  }
+  return names;
+}
+
+}  // namespace
+
+VerifyAnswer verify(const VerifyInput& input) {
+  const CutScale scale{sd_between_edges(input.survey), input.sure};
+  VerifyAnswer answer;
+  answer.units = input.survey.units;
+  answer.not_measured = unmeasured(input);
+  std::vector<Measuring> all;
+  for (const PieceAsCut& cut : input.cut.pieces) {
+    const auto needed = meant(cut.part, input.needed);
+    if (!needed.empty()) all.push_back({&cut, needed, judged_for(cut, needed, scale)});
+  }
+  for (const Measuring& piece : all) answer.pieces.push_back(verified(piece, all, scale));
+  for (const PieceVerify& piece : answer.pieces)
+    answer.verdict = worse(answer.verdict, piece.verdict);
+  if (!input.known || answer.pieces.empty())
+    answer.verdict = worse(answer.verdict, Verdict::cannot_tell);
+  return answer;
+}
+
+}  // namespace nook

@@ -1,0 +1,97 @@
+// The pieces as cut against the pieces as needed: what is wrong, and how to save it.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "base/measured.h"
+#include "base/verdict.h"
+#include "design/as_cut.h"
+#include "room/survey.h"
+#include "shop/needed.h"
+
+namespace nook {
+
+/// One way in which a piece as cut is not the piece needed, or cannot be told to be.
+struct CutFault {
+  enum class Kind {
+    still_stock,  // a rip or crosscut was forgotten: still the size of its stock
+    off_by_kerf,  // the blade ran on the wrong side of the line
+    too_large,
+    too_small,
+    taper_reversed,
+    out_of_square,
+    mirrored,  // its notches are on the other side
+    notch_without_clearance,
+    notch_too_small,
+    notch_too_large,
+    notch_not_wanted,
+    swapped,  // it is `other`, and `other` is it
+    not_measured
+  };
+  /// What of the piece it is about.
+  enum class Of { width, height, square, notch, whole };
+
+  Kind kind = Kind::too_large;
+  Of of = Of::width;
+  Verdict verdict = Verdict::does_not_fit;
+  std::string where;  // "at the bottom", "at the top", "lower left"; empty = all over
+  double measured_mm = 0, wanted_mm = 0;
+  Measured off;       // measured less wanted; out of square: the top's lean to the right
+  std::string other;  // stock, other piece, other corner
+};
+
+/// What a remedy spoils.
+struct Spoil {
+  enum class Kind {
+    cutout_moves,   // `name` comes `by_mm` nearer to the trimmed edge
+    cutout_cut,     // the trim cuts into it, or leaves under 1 in beside it
+    notch_narrows,  // cut it `by_mm` deeper again
+    not_centered,   // the piece is drawn the same on both sides and will not be any more
+    comes_short,    // the piece is `by_mm` smaller than wanted
+    other_face,     // the face that was to show goes to the back
+    filled          // the gap it leaves has to be hidden
+  };
+  Kind kind = Kind::cutout_moves;
+  std::string name;
+  double by_mm = 0;
+};
+struct Remedy {
+  enum class Do { trim, recut_notch, turn_over, change_marks, fill, cut_again, measure };
+  Do what = Do::trim;
+  std::string edge;  // trim: "left"; a notch: its corner; change_marks: the other piece
+  double by_mm = 0;  // the greatest width taken off (or filled)
+  double by_first_mm = 0, by_last_mm = 0;  // of a trim: at bottom and top, or left and right
+  std::vector<Spoil> spoils;
+};
+
+struct PieceVerify {
+  std::string part;
+  Verdict verdict = Verdict::fits;
+  double chance = 1;             // that every figure keeps to what is accepted
+  Measured off;                  // the worst figure, measured less wanted, mm
+  std::vector<CutFault> faults;  // worst first
+  std::vector<Remedy> remedies;  // the one that spoils least first
+};
+struct VerifyAnswer {
+  Verdict verdict = Verdict::fits;  // of the worst piece
+  Unit units = Unit::inch;
+  std::vector<PieceVerify> pieces;        // in the order of pieces.toml
+  std::vector<std::string> not_measured;  // pieces of the design that nobody measured
+};
+
+struct VerifyInput {
+  const Survey& survey;
+  const std::vector<NeededPiece>& needed;
+  const PiecesAsCut& cut;
+  double sure = 0.95;
+  bool known = true;  // false: the room is not known, nor what it needs
+};
+
+/// 1. Each piece is adjusted by itself; its chance is that of all its figures together.
+/// 2. A piece that shows both faces or none may be turned over; one that shows a face may not.
+/// 3. Cutouts are taken to be laid off from the left and bottom edges, as the cutting list does.
+VerifyAnswer verify(const VerifyInput& input);
+
+}  // namespace nook

@@ -1,0 +1,400 @@
+// Pieces as cut against pieces needed: each slip of the shop is found, good pieces pass.
+#include "shop/verify.h"
+
+#include <catch2/catch.hpp>
+#include <cmath>
+
+#include "sample.h"
+#include "taping.h"
+
+using namespace nook;
+using namespace nook::sample;
+using Catch::WithinAbs;
+using Kind = CutFault::Kind;
+
+namespace {
+
+/// Pieces needed, made by hand, and what was measured of them.
+struct Shop {
+  Drawn drawn;
+  std::vector<NeededPiece> needed;
+  PiecesAsCut cut;
+  Survey survey;
+
+  Shop() { drawn.design.parts.reserve(8), drawn.design.stock.reserve(8); }
+
+  NeededPiece& need(const std::string& name, Polygon outline) {
+    const Part& part = drawn.piece(name, outline);
+    NeededPiece piece;
+    piece.part = name;
+    piece.drawn = &part;
+    piece.stock = &drawn.design.stock[part.stock];
+    piece.thickness = 18;
+    piece.outline = std::move(outline);
+    piece.sides.fill({kSawStrays, kSawStrays, 0, false});
+    needed.push_back(piece);
+    return needed.back();
+  }
+  PieceAsCut& measure(const std::string& name, const Polygon& corners, double mark = in(1. / 16)) {
+    cut.pieces.push_back(taped(name, corners, {mark, 0, nullptr}));
+    return cut.pieces.back();
+  }
+  VerifyAnswer answer() const { return verify({survey, needed, cut}); }
+};
+
+Polygon panel(double width = in(36), double height = in(70)) {
+  return rectangle(width, height);
+}
+NotchAsCut notch(const std::string& corner, double width, double height) {
+  return {corner, inches(width), inches(height), {}};
+}
+NeededNotch wanted_notch() {
+  return {"lower left", in(11. / 16), in(5.375), in(0.125), "left wall baseboard"};
+}
+bool has(const PieceVerify& piece, Kind kind) {
+  for (const CutFault& fault : piece.faults)
+    if (fault.kind == kind) return true;
+  return false;
+}
+const Remedy* trim_of(const PieceVerify& piece, const std::string& edge) {
+  for (const Remedy& remedy : piece.remedies)
+    if (remedy.what == Remedy::Do::trim && remedy.edge == edge) return &remedy;
+  return nullptr;
+}
+
+}  // namespace
+
+TEST_CASE("verify: a piece cut right - fits, with nothing to say") {
+  Shop shop;
+  shop.need("panel", panel());
+  shop.measure("panel", panel());
+  const VerifyAnswer answer = shop.answer();
+  CHECK(answer.verdict == Verdict::fits);
+  CHECK(answer.pieces[0].faults.empty());
+  CHECK(answer.pieces[0].remedies.empty());
+}
+
+TEST_CASE("verify: a forgotten rip - still as wide as the sheet, 48 where 44 1/4 is wanted") {
+  Shop shop;
+  shop.need("panel", panel(in(44.25), in(80)));
+  shop.measure("panel", panel(in(48), in(80)));
+  const PieceVerify piece = shop.answer().pieces[0];
+  CHECK(piece.verdict == Verdict::does_not_fit);
+  REQUIRE(piece.faults.size() == 1);
+  CHECK(piece.faults[0].kind == Kind::still_stock);
+  CHECK_THAT(piece.faults[0].measured_mm / in(1), WithinAbs(48, 0.01));
+  CHECK_THAT(piece.faults[0].wanted_mm / in(1), WithinAbs(44.25, 1e-9));
+  CHECK_THAT(piece.off.value / in(1), WithinAbs(3.75, 0.01));
+  const Remedy* trim = trim_of(piece, "right");
+  REQUIRE(trim);
+  CHECK_THAT(trim->by_mm / in(1), WithinAbs(3.75, 0.01));
+  CHECK(trim->spoils.empty());
+}
+
+TEST_CASE("verify: one width is enough to see a forgotten rip") {
+  Shop shop;
+  shop.need("panel", panel(in(44.25), in(80)));
+  PieceAsCut& cut = shop.measure("panel", panel(in(48), in(80)));
+  cut.widths.resize(1);
+  CHECK(shop.answer().verdict == Verdict::does_not_fit);
+  CHECK(has(shop.answer().pieces[0], Kind::still_stock));
+}
+
+TEST_CASE("verify: trimming the side that cutouts are laid off from - spoils them") {
+  Shop shop;
+  NeededPiece& piece = shop.need("panel", panel(in(44.25), in(80)));
+  Cutout porthole;
+  porthole.name = "porthole";
+  porthole.outline = {{in(18), in(20)}, {in(26.25), in(20)}, {in(26.25), in(30)}, {in(18), in(30)}};
+  shop.drawn.design.parts[0].cutouts = {porthole};
+  piece.notches = {wanted_notch()};
+  shop.measure("panel", panel(in(48), in(80))).notches = {notch("lower left", 0.6875, 5.375)};
+  const PieceVerify answer = shop.answer().pieces[0];
+  CHECK(answer.remedies.front().edge == "right");
+  CHECK(answer.remedies.front().spoils.empty());
+  const Remedy* left = trim_of(answer, "left");
+  REQUIRE(left);
+  REQUIRE(left->spoils.size() == 3);
+  CHECK(left->spoils[0].kind == Spoil::Kind::cutout_moves);
+  CHECK(left->spoils[0].name == "porthole");
+  CHECK(left->spoils[1].kind == Spoil::Kind::not_centered);
+  CHECK(left->spoils[2].kind == Spoil::Kind::notch_narrows);
+}
+
+TEST_CASE("verify: a notch on the wrong side - the piece is mirrored") {
+  Shop shop;
+  shop.need("panel", panel()).notches = {wanted_notch()};
+  PieceAsCut& cut = shop.measure("panel", panel());
+  cut.notches = {notch("lower right", 0.6875, 5.375)};
+  const PieceVerify piece = shop.answer().pieces[0];
+  CHECK(piece.verdict == Verdict::does_not_fit);
+  REQUIRE(piece.faults.size() == 1);
+  CHECK(piece.faults[0].kind == Kind::mirrored);
+  CHECK(piece.faults[0].where == "lower left");
+  CHECK(piece.faults[0].other == "lower right");
+  CHECK(piece.remedies[0].what == Remedy::Do::turn_over);
+  CHECK(piece.remedies[1].what == Remedy::Do::cut_again);
+}
+
+TEST_CASE("verify: measured from behind, or showing its back - left and right change places") {
+  for (const bool back : {false, true})
+    for (const bool up : {false, true}) {
+      Shop shop;
+      shop.need("panel", panel()).notches = {wanted_notch()};
+      shop.drawn.design.parts[0].show = back ? ShowFace::back : ShowFace::front;
+      PieceAsCut& cut = shop.measure("panel", panel());
+      cut.show_face_up = up;
+      const bool from_front = back != up;
+      cut.notches = {notch(from_front ? "lower left" : "lower right", 0.6875, 5.375)};
+      CHECK(shop.answer().verdict == Verdict::fits);
+      cut.notches = {notch(from_front ? "lower right" : "lower left", 0.6875, 5.375)};
+      CHECK(shop.answer().verdict == Verdict::does_not_fit);
+    }
+}
+
+TEST_CASE("verify: a piece that shows no face may be turned over") {
+  Shop shop;
+  shop.need("panel", panel()).notches = {wanted_notch()};
+  shop.drawn.design.parts[0].show = ShowFace::none;
+  shop.measure("panel", panel()).notches = {notch("lower right", 0.6875, 5.375)};
+  CHECK(shop.answer().verdict == Verdict::fits);
+}
+
+TEST_CASE("verify: a notch without its clearance - is cut again, 1/8 wider") {
+  Shop shop;
+  shop.need("panel", panel()).notches = {wanted_notch()};
+  shop.measure("panel", panel()).notches = {notch("lower left", 9. / 16, 5.25)};
+  const PieceVerify piece = shop.answer().pieces[0];
+  CHECK(piece.verdict == Verdict::does_not_fit);
+  REQUIRE(piece.faults.size() == 2);
+  for (const CutFault& fault : piece.faults) {
+    CHECK(fault.kind == Kind::notch_without_clearance);
+    CHECK_THAT(fault.off.value / in(1), WithinAbs(-0.125, 1e-9));
+  }
+  CHECK(piece.remedies[0].what == Remedy::Do::recut_notch);
+  CHECK_THAT(piece.remedies[0].by_mm / in(1), WithinAbs(0.125, 1e-9));
+  CHECK(piece.remedies[0].spoils.empty());
+}
+
+TEST_CASE("verify: a notch that nobody measured - cannot be told") {
+  Shop shop;
+  shop.need("panel", panel()).notches = {wanted_notch()};
+  shop.measure("panel", panel());
+  const PieceVerify piece = shop.answer().pieces[0];
+  CHECK(piece.verdict == Verdict::cannot_tell);
+  CHECK(has(piece, Kind::not_measured));
+  CHECK(piece.remedies.back().what == Remedy::Do::measure);
+}
+
+TEST_CASE("verify: diagonals 3/16 apart on 36 x 70 - .205 out of square, not half of 3/16",
+          "[reference]") {
+  // Geometry: s = (d1^2 - d2^2) / (4 w) with d1 - d2 = 3/16 and d1 + d2 = 2 sqrt(36^2 + 70^2).
+  const double lean = in(3. / 16 * 2 * std::hypot(36, 70) / (4 * 36));
+  CHECK_THAT(lean / in(1), WithinAbs(0.205, 0.0005));
+  Shop shop;
+  shop.need("panel", panel());
+  const double w = in(36), h = in(70);
+  PieceAsCut& cut = shop.measure("panel", panel());
+  const double middle = std::hypot(w, h);
+  cut.diagonals[0].measured = {millimetres(middle + in(3. / 32))};
+  cut.diagonals[1].measured = {millimetres(middle - in(3. / 32))};
+  const PieceVerify piece = shop.answer().pieces[0];
+  CHECK(piece.verdict == Verdict::does_not_fit);
+  REQUIRE(piece.faults.size() == 1);
+  CHECK(piece.faults[0].kind == Kind::out_of_square);
+  CHECK_THAT(piece.off.value / in(1), WithinAbs(0.205, 0.002));
+}
+
+TEST_CASE("verify: squaring a leaning piece - the wedge named makes a right angle", "[property]") {
+  for (const double lean : {9.0, -9.0}) {
+    const double w = in(36), h = in(70);
+    const Polygon cut{{0, 0}, {w, 0}, {w + lean, h}, {lean, h}};
+    Shop shop;
+    shop.need("panel", panel());
+    shop.measure("panel", cut, 0);
+    const PieceVerify piece = shop.answer().pieces[0];
+    for (const std::string edge : {"bottom", "top"}) {
+      const Remedy* trim = trim_of(piece, edge);
+      REQUIRE(trim);
+      const bool bottom = edge == "bottom";
+      Vec2 left = bottom ? cut[0] : cut[3], right = bottom ? cut[1] : cut[2];
+      left.y += bottom ? trim->by_first_mm : -trim->by_first_mm;
+      right.y += bottom ? trim->by_last_mm : -trim->by_last_mm;
+      CHECK_THAT(dot(right - left, cut[3] - cut[0]) / (w * h), WithinAbs(0, 1e-4));
+    }
+    CHECK(piece.remedies.back().what == Remedy::Do::cut_again);
+  }
+}
+
+TEST_CASE("verify: a taper the wrong way") {
+  Shop shop;
+  // Wanted 36 at the bottom, 36 7/8 at the top; cut the other way round.
+  shop.need("deck", {{0, 0}, {in(36), 0}, {in(36.875), in(46)}, {0, in(46)}});
+  shop.measure("deck", {{0, 0}, {in(36.875), 0}, {in(36), in(46)}, {0, in(46)}});
+  const PieceVerify piece = shop.answer().pieces[0];
+  CHECK(piece.verdict == Verdict::does_not_fit);
+  CHECK(has(piece, Kind::taper_reversed));
+  CHECK(piece.remedies.back().what == Remedy::Do::cut_again);
+}
+
+TEST_CASE("verify: two pieces swapped - both are told, and neither is cut again") {
+  Shop shop;
+  shop.need("front panel", panel(in(37.25), in(84)));
+  shop.need("side panel", panel(in(30), in(80)));
+  shop.measure("front panel", panel(in(30), in(80)));
+  shop.measure("side panel", panel(in(37.25), in(84)));
+  const VerifyAnswer answer = shop.answer();
+  for (const PieceVerify& piece : answer.pieces) {
+    CHECK(piece.verdict == Verdict::does_not_fit);
+    REQUIRE(piece.faults.size() == 1);
+    CHECK(piece.faults[0].kind == Kind::swapped);
+    REQUIRE(piece.remedies.size() == 1);
+    CHECK(piece.remedies[0].what == Remedy::Do::change_marks);
+  }
+  CHECK(answer.pieces[0].faults[0].other == "side panel");
+}
+
+TEST_CASE("verify: the blade on the wrong side of the line - a kerf too narrow") {
+  Shop shop;
+  shop.need("panel", panel());
+  shop.measure("panel", panel(in(36 - 0.125), in(70)));
+  const PieceVerify piece = shop.answer().pieces[0];
+  CHECK(piece.verdict == Verdict::does_not_fit);
+  REQUIRE(piece.faults.size() == 1);
+  CHECK(piece.faults[0].kind == Kind::off_by_kerf);
+  CHECK(piece.remedies.back().what == Remedy::Do::cut_again);
+}
+
+TEST_CASE("verify: too narrow beside a wall - may be filled, or cut again") {
+  Shop shop;
+  shop.need("panel", panel()).sides[0].meets_wall = true;
+  shop.measure("panel", panel(in(35.75), in(70)));
+  const PieceVerify piece = shop.answer().pieces[0];
+  REQUIRE(piece.remedies.size() == 2);
+  CHECK(piece.remedies[0].what == Remedy::Do::fill);
+  CHECK(piece.remedies[0].edge == "left");
+  CHECK(piece.remedies[1].what == Remedy::Do::cut_again);
+}
+
+TEST_CASE("verify: wood left wild is no fault, and is left on when the rest is trimmed") {
+  Shop shop;
+  shop.need("panel", panel()).sides[0].wild = in(0.5);
+  shop.measure("panel", panel(in(36.5), in(70)));
+  CHECK(shop.answer().verdict == Verdict::fits);
+  shop.cut.pieces.clear();
+  shop.measure("panel", panel(in(48), in(70)));
+  const Remedy* trim = trim_of(shop.answer().pieces[0], "left");
+  REQUIRE(trim);
+  CHECK_THAT(trim->by_mm / in(1), WithinAbs(11.5, 0.01));
+}
+
+TEST_CASE("verify: without diagonals - nothing says that a panel is square") {
+  Shop shop;
+  shop.need("panel", panel());
+  shop.measure("panel", panel()).diagonals.clear();
+  const PieceVerify piece = shop.answer().pieces[0];
+  CHECK(piece.verdict == Verdict::cannot_tell);
+  CHECK(has(piece, Kind::not_measured));
+}
+
+TEST_CASE("verify: a stick is judged by its length alone") {
+  Shop shop;
+  shop.need("rail", rectangle(in(80), in(3)));
+  shop.drawn.design.stock[0].kind = StockKind::lumber;
+  PieceAsCut cut;
+  cut.part = "rail";
+  CheckedAt length;
+  length.at = inches(1.5);
+  length.measured = {inches(80)};
+  cut.widths = {length};
+  shop.cut.pieces = {cut};
+  CHECK(shop.answer().verdict == Verdict::fits);
+  shop.cut.pieces[0].widths[0].measured = {inches(79.75)};
+  CHECK(shop.answer().verdict == Verdict::does_not_fit);
+}
+
+TEST_CASE("verify: pieces that nobody measured are named, and nothing measured cannot be told") {
+  Shop shop;
+  shop.need("panel", panel());
+  const VerifyAnswer answer = shop.answer();
+  CHECK(answer.verdict == Verdict::cannot_tell);
+  CHECK(answer.not_measured == std::vector<std::string>{"panel"});
+}
+
+namespace {
+
+// Whether a quadrilateral is truly within what is accepted of a 900 by 1800 panel.
+bool truly_right(const Polygon& q) {
+  const double lean = 0.5 * (q[3].x - q[0].x + q[2].x - q[1].x) +
+                      0.5 * 1800 / 900 * (q[1].y - q[0].y + q[2].y - q[3].y);
+  return std::abs(norm(q[1] - q[0]) - 900) <= kSawStrays &&
+         std::abs(norm(q[2] - q[3]) - 900) <= kSawStrays &&
+         std::abs(norm(q[3] - q[0]) - 1800) <= kSawStrays &&
+         std::abs(norm(q[2] - q[1]) - 1800) <= kSawStrays && std::abs(lean) <= in(1. / 8);
+}
+
+struct Tally {
+  int right = 0, wrong = 0, fits = 0, falsely_fits = 0, not_fits = 0, falsely_not = 0;
+
+  void add(Verdict verdict, bool truly) {
+    ++(truly ? right : wrong);
+    if (verdict == Verdict::fits) ++fits, falsely_fits += !truly;
+    if (verdict == Verdict::does_not_fit) ++not_fits, falsely_not += truly;
+  }
+};
+
+// The greatest count that 1 in 20 of n still allows, one-sided at .01 (normal limit).
+double allowed(int n) {
+  return 0.05 * n + 2.326 * std::sqrt(0.05 * 0.95 * n);
+}
+
+// One slip of the shop on a 900 by 1800 panel.
+void slip(Polygon& cut, int kind) {
+  const double kerf = in(1. / 8);
+  if (kind == 0) cut[1].x -= kerf, cut[2].x -= kerf;
+  if (kind == 1) cut[2].x += 5.2, cut[3].x += 5.2;
+  if (kind == 2) cut[2].x += 6;
+  if (kind == 3) cut[1].x += 300, cut[2].x += 300;
+}
+
+// Corners stray by `sd`; one piece in `slips` has a slip besides (0 = none).
+Tally simulated(int pieces, double sd, int slips) {
+  std::mt19937 random(77);
+  std::normal_distribution<double> strays(0, sd);
+  Shop shop;
+  shop.need("panel", rectangle(900, 1800));
+  Tally tally;
+  for (int i = 0; i < pieces; ++i) {
+    Polygon cut = rectangle(900, 1800);
+    for (Vec2& corner : cut) corner = corner + Vec2{strays(random), strays(random)};
+    if (slips > 0 && i % slips == 0) slip(cut, i / slips % 4);
+    shop.cut.pieces = {taped("panel", cut, {in(1. / 16), 0.3, &random})};
+    tally.add(shop.answer().verdict, truly_right(cut));
+  }
+  return tally;
+}
+
+}  // namespace
+
+TEST_CASE("verify: simulated pieces - of right ones 1 in 20 is called wrong at most, and back",
+          "[property][release]") {
+  for (const double sd : {0.4, 0.7, 1.0}) {
+    const Tally tally = simulated(600, sd, 0);
+    INFO("seed 77, sd " << sd << ": " << tally.right << " right, " << tally.falsely_not
+                        << " of them called wrong; " << tally.wrong << " wrong, "
+                        << tally.falsely_fits << " of them called right");
+    CHECK(tally.falsely_not <= 0.05 * tally.right);
+    CHECK(tally.falsely_fits <= 0.05 * tally.wrong);
+  }
+}
+
+TEST_CASE("verify: a simulated shop with its slips - verdicts are wrong no more than 1 in 20",
+          "[property][release]") {
+  const Tally tally = simulated(800, 0.4, 5);
+  INFO("seed 77: " << tally.fits << " fit, " << tally.falsely_fits << " of them not; "
+                   << tally.not_fits << " do not fit, " << tally.falsely_not << " of them do");
+  CHECK(tally.fits > 200);
+  CHECK(tally.not_fits > 100);
+  CHECK(tally.falsely_fits <= allowed(tally.fits));
+  CHECK(tally.falsely_not <= allowed(tally.not_fits));
+}
