@@ -85,14 +85,15 @@ std::vector<int> lowest_of(const Scene& scene, const Assembly& group) {
   return found;
 }
 
+// Whether a piece outside the group meets one of it from below or above, or the other way round.
 bool rests_on_parts(const Scene& scene, const std::vector<Joint>& joints, const Assembly& group) {
-  return std::any_of(group.joints.begin(), group.joints.end(), [&](int j) {
-    const Joint& joint = joints[j];
+  return std::any_of(joints.begin(), joints.end(), [&](const Joint& joint) {
     if (joint.meets.kind != Surface::Kind::part || joint.feelers.empty()) return false;
     const Ray ray = ray_of(joint.feelers.front(), scene.pieces[joint.piece].frame);
-    return std::abs(ray.way.z) > 0.9 && joint.how->by != Fitting::clear &&
-           std::none_of(joint.parts.begin(), joint.parts.end(),
-                        [&](int p) { return has(group, p); });
+    if (std::abs(ray.way.z) < 0.9 || joint.how->by == Fitting::clear) return false;
+    const bool own = has(group, joint.piece);
+    return std::any_of(joint.parts.begin(), joint.parts.end(),
+                       [&](int p) { return has(group, p) != own; });
   });
 }
 

@@ -72,6 +72,8 @@ void fill_known(const FitInput& input, FitAnswer& answer) {
   const Trials trials = try_all(settled.layout, *settled.site);
   Holds holds(trials.rooms());
   answer.frames = trials.placings[0].frames;
+  for (int r = 1; r < trials.rooms(); ++r)
+    answer.frames_in_draws.push_back(trials.placings[r].frames);
   fill_groups(trials, answer);
   answer.contacts = find_contacts(trials, input.sure, holds);
   answer.notches = find_notches(trials, input.sure);

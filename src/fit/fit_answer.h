@@ -48,7 +48,7 @@ struct GapRange {
 struct ContactFit {
   int contact = 0;               // index into Design::contacts
   const Contact* how = nullptr;  // that contact; lives in the Design
-  int piece = 0;    // index into FitAnswer::pieces
+  int piece = 0;                 // index into FitAnswer::pieces
   std::string part, edge, meets;
   bool meets_anything = true;  // false: the edge cannot meet it; no figure below stands
   GapRange gap;
@@ -148,6 +148,7 @@ struct FitAnswer {
   Verdict verdict = Verdict::fits;
   std::vector<Piece> pieces;  // all of them, in file order; they point into the Design
   std::vector<Frame> frames;  // each as placed in the adjusted room
+  std::vector<std::vector<Frame>> frames_in_draws;  // by draw: each piece as placed there
 };
 
 }  // namespace nook

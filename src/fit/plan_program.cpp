@@ -9,7 +9,20 @@ namespace {
 
 constexpr double kDownward = 1e7;  // weight of a stage against the move, see nearest_allowed
 constexpr double kSlack = 1e-6;    // mm given to later stages; a thousandth of what is printed
-constexpr int kBound = 3;          // index of the unknown that is made small
+
+double gap_at(const PlanGap& g, const Moves& x) {
+  return g.at + g.slope[0] * x[0] + g.slope[1] * x[1] + g.slope[2] * x[2] - g.wanted;
+}
+
+// gap - wanted >= least - bound
+HalfPlane at_least(const PlanGap& g, double least, double bound) {
+  return {{g.slope[0], g.slope[1], g.slope[2], bound}, least + g.wanted - g.at};
+}
+
+// gap - wanted <= most + bound
+HalfPlane at_most(const PlanGap& g, double most, double bound) {
+  return {{-g.slope[0], -g.slope[1], -g.slope[2], bound}, g.at - g.wanted - most};
+}
 
 class Program {
  public:
@@ -19,61 +32,54 @@ class Program {
   void least_overlap(Which which) {
     std::vector<HalfPlane> stage{{{0, 0, 0, 1}, 0}};
     for (const PlanGap& g : gaps_)
-      if (which(g)) stage.push_back(keep(g, 1));
-    const double overlap = std::max(0.0, least(stage));
+      if (which(g)) stage.push_back(at_least(g, 0, 1));
+    if (!solve(stage)) return;
+    double overlap = 0;
     for (const PlanGap& g : gaps_)
-      if (which(g)) {
-        HalfPlane plane = keep(g, 0);
-        plane.least -= overlap + kSlack;
-        planes_.push_back(plane);
-      }
+      if (which(g)) overlap = std::max(overlap, -gap_at(g, x_));
+    for (const PlanGap& g : gaps_)
+      if (which(g)) planes_.push_back(at_least(g, -overlap - kSlack, 0));
   }
 
   template <class Which>
   void least_gap(Which which) {
     std::vector<HalfPlane> stage;
     for (const PlanGap& g : gaps_)
-      if (which(g)) stage.push_back(close(g, 1));
-    if (stage.empty()) return;
-    const double most = least(stage);
+      if (which(g)) stage.push_back(at_most(g, 0, 1));
+    if (stage.empty() || !solve(stage)) return;
+    double most = -1e300;
     for (const PlanGap& g : gaps_)
-      if (which(g)) {
-        HalfPlane plane = close(g, 0);
-        plane.least -= most + kSlack;
-        planes_.push_back(plane);
-      }
+      if (which(g)) most = std::max(most, gap_at(g, x_));
+    for (const PlanGap& g : gaps_)
+      if (which(g)) planes_.push_back(at_most(g, most + kSlack, 0));
   }
 
   void least_stray(double turn) {
-    const double stray = least({{{0, 0, 1, 1}, turn}, {{0, 0, -1, 1}, -turn}});
-    planes_.push_back({{0, 0, 1, 0}, turn - stray - kSlack});
-    planes_.push_back({{0, 0, -1, 0}, -turn - stray - kSlack});
+    if (!solve({{{0, 0, 1, 1}, turn}, {{0, 0, -1, 1}, -turn}})) return;
+    const double stray = std::abs(x_[2] - turn) + kSlack;
+    planes_.push_back({{0, 0, 1, 0}, turn - stray});
+    planes_.push_back({{0, 0, -1, 0}, -turn - stray});
   }
 
   Moves least_move() {
-    const auto y = nearest_allowed({}, planes_);
-    return y ? Moves{(*y)[0], (*y)[1], (*y)[2]} : Moves{};
+    if (const auto y = nearest_allowed({}, planes_)) x_ = {(*y)[0], (*y)[1], (*y)[2]};
+    return x_;
   }
 
  private:
-  // gap - wanted >= -bound
-  static HalfPlane keep(const PlanGap& g, double bound) {
-    return {{g.slope[0], g.slope[1], g.slope[2], bound}, g.wanted - g.at};
-  }
-  // gap - wanted <= bound
-  static HalfPlane close(const PlanGap& g, double bound) {
-    return {{-g.slope[0], -g.slope[1], -g.slope[2], bound}, g.at - g.wanted};
-  }
-
-  double least(const std::vector<HalfPlane>& stage) const {
+  // The bound as small as may be; what it then is, is read off the moves themselves, so that the
+  // later stages can always be met.
+  bool solve(const std::vector<HalfPlane>& stage) {
     std::vector<HalfPlane> all = planes_;
     all.insert(all.end(), stage.begin(), stage.end());
     const auto y = nearest_allowed({0, 0, 0, -kDownward}, all);
-    return y ? (*y)[kBound] : 0;
+    if (y) x_ = {(*y)[0], (*y)[1], (*y)[2]};
+    return y.has_value();
   }
 
   const std::vector<PlanGap>& gaps_;
   std::vector<HalfPlane> planes_;
+  Moves x_{};
 };
 
 }  // namespace

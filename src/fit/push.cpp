@@ -33,33 +33,57 @@ bool Push::in_before(int piece) const {
 }
 
 bool Push::pulls(const Joint& joint) const {
-  if (!joint.can_meet || joint.how->by == Fitting::clear) return false;
+  const bool wished = std::find(group_.tight_to.begin(), group_.tight_to.end(), joint.how->meets) !=
+                      group_.tight_to.end();
+  if (!joint.can_meet || (joint.how->by == Fitting::clear && !wished)) return false;
   if (joint.meets.kind != Surface::Kind::part) return true;
-  if (joint.how->notch) return false;
-  return std::any_of(joint.parts.begin(), joint.parts.end(), [&](int p) { return in_before(p); });
+  return !joint.how->notch;
+}
+
+void Push::add_hold(int joint, const std::string& target, bool round) {
+  auto it = std::find(targets_.begin(), targets_.end(), target);
+  if (it == targets_.end()) it = targets_.insert(it, target);
+  holds_.push_back({joint, static_cast<int>(it - targets_.begin()), round});
 }
 
 void Push::find_holds() {
   targets_ = group_.tight_to;
-  for (int j : group_.joints) {
+  for (int j = 0; j < static_cast<int>(layout_.joints.size()); ++j) {
     const Joint& joint = layout_.joints[j];
     if (!pulls(joint)) continue;
-    auto it = std::find(targets_.begin(), targets_.end(), joint.how->meets);
-    if (it == targets_.end()) it = targets_.insert(it, joint.how->meets);
-    holds_.push_back({j, static_cast<int>(it - targets_.begin()), {}});
-    if (joint.meets.kind != Surface::Kind::part) continue;
-    for (int p : joint.parts)
-      if (in_before(p))
-        holds_.back().parts.push_back({&layout_.scene.bodies[p], so_far_.frames[p]});
+    const auto any = [&](auto which) {
+      return std::any_of(joint.parts.begin(), joint.parts.end(), which);
+    };
+    const bool surface = joint.meets.kind != Surface::Kind::part;
+    if (own(joint.piece) && (surface || any([&](int p) { return in_before(p); })))
+      add_hold(j, joint.how->meets, false);
+    else if (in_before(joint.piece) && any([&](int p) { return own(p); }))
+      add_hold(j, layout_.scene.pieces[joint.piece].drawn->name, true);
   }
 }
 
+// Where the piece with the joint's feelers stands.
+Frame Push::frame_of(const Hold& hold, const Motion& motion) const {
+  const int piece = layout_.joints[hold.joint].piece;
+  return hold.round ? so_far_.frames[piece] : motion.frame(layout_.scene.pieces[piece].frame);
+}
+
+std::vector<Standing> Push::parts_of(const Hold& hold, const Motion& motion) const {
+  std::vector<Standing> parts;
+  for (int p : layout_.joints[hold.joint].parts) {
+    if (hold.round && own(p))
+      parts.push_back({&layout_.scene.bodies[p], motion.frame(layout_.scene.pieces[p].frame)});
+    if (!hold.round && in_before(p)) parts.push_back({&layout_.scene.bodies[p], so_far_.frames[p]});
+  }
+  return parts;
+}
+
 // The way in plan that a joint's gap closes; zero where it closes up or down.
-Vec2 Push::way_of(const Joint& joint) const {
+Vec2 Push::way_of(const Hold& hold) const {
+  const Joint& joint = layout_.joints[hold.joint];
   if (joint.meets.kind == Surface::Kind::wall) return view_.shape().walls[joint.meets.wall].out;
   if (joint.feelers.empty() || joint.meets.kind != Surface::Kind::part) return {};
-  const Frame frame = start_.frame(layout_.scene.pieces[joint.piece].frame);
-  const Vec2 way = plan(ray_of(joint.feelers.front(), frame).way);
+  const Vec2 way = plan(ray_of(joint.feelers.front(), frame_of(hold, start_)).way);
   return norm(way) > 0.5 ? (1 / norm(way)) * way : Vec2{};
 }
 
@@ -67,11 +91,10 @@ Vec2 Push::way_of(const Joint& joint) const {
 double Push::span_of(int target) const {
   double low = 1e300, high = -1e300;
   for (const Hold& hold : holds_) {
-    const Joint& joint = layout_.joints[hold.joint];
-    const Vec2 way = way_of(joint);
+    const Vec2 way = way_of(hold);
     if (hold.target != target || norm(way) == 0) continue;
-    const Frame frame = start_.frame(layout_.scene.pieces[joint.piece].frame);
-    for (const Feeler& f : joint.feelers) {
+    const Frame frame = frame_of(hold, start_);
+    for (const Feeler& f : layout_.joints[hold.joint].feelers) {
       const double x = cross(way, plan(frame.room_from_piece(f.at)));
       low = std::min(low, x);
       high = std::max(high, x);
@@ -96,12 +119,12 @@ void Push::find_ways() {
   Vec2 sum;
   int count = 0;
   for (const Hold& hold : holds_) {
-    const Joint& joint = layout_.joints[hold.joint];
-    const Vec2 way = way_of(joint);
+    const Vec2 way = way_of(hold);
     if (norm(way) == 0) continue;
     held.push_back(way);
-    const Frame frame = start_.frame(layout_.scene.pieces[joint.piece].frame);
-    for (const Feeler& f : joint.feelers) sum = sum + plan(frame.room_from_piece(f.at)), ++count;
+    const Frame frame = frame_of(hold, start_);
+    for (const Feeler& f : layout_.joints[hold.joint].feelers)
+      sum = sum + plan(frame.room_from_piece(f.at)), ++count;
   }
   if (count == 0)
     for (int p : group_.pieces)

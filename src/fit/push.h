@@ -18,17 +18,22 @@ class Push {
   Motion home();
 
  private:
-  struct Hold {  // one joint that pulls
+  // One joint that pulls; turned round where a piece that is already in meets this group.
+  struct Hold {
     int joint;
     int target;
-    std::vector<Standing> parts;
+    bool round;
   };
   void find_holds();
   void find_ways();
   void turn_parallel();
   bool in_before(int piece) const;
+  bool own(int piece) const { return layout_.group_of[piece] == index_; }
   bool pulls(const Joint& joint) const;
-  Vec2 way_of(const Joint& joint) const;
+  void add_hold(int joint, const std::string& target, bool round);
+  Frame frame_of(const Hold& hold, const Motion& motion) const;
+  std::vector<Standing> parts_of(const Hold& hold, const Motion& motion) const;
+  Vec2 way_of(const Hold& hold) const;
   double span_of(int target) const;
   bool turns() const;
   Motion motion_at(const Moves& x, double rise) const;

@@ -35,13 +35,14 @@ double Push::rise_to_joints(const Motion& motion, Surface::Kind kind) const {
   for (const Hold& hold : holds_) {
     const Joint& joint = layout_.joints[hold.joint];
     if (joint.meets.kind != kind) continue;
-    const Frame frame = motion.frame(layout_.scene.pieces[joint.piece].frame);
+    const Frame frame = frame_of(hold, motion);
+    const std::vector<Standing> parts = parts_of(hold, motion);
     for (int f = 0; f < static_cast<int>(joint.feelers.size()); ++f) {
       const Ray ray = ray_of(joint.feelers[f], frame);
       if (std::abs(ray.way.z) < 0.9) continue;
-      const auto hit = joint_hit(view_, layout_.site.fields(), joint, f, frame, hold.parts);
+      const auto hit = joint_hit(view_, layout_.site.fields(), joint, f, frame, parts);
       if (!hit) continue;
-      double& least = ray.way.z < 0 ? down : up;
+      double& least = (ray.way.z < 0) != hold.round ? down : up;
       least = std::min(least, hit->gap - joint.how->gap.mm);
     }
   }
@@ -83,13 +84,16 @@ void Push::add_gap(const Hit& hit, const Moves& x, PlanGap gap, std::vector<Plan
 void Push::add_joints(const Motion& motion, const Moves& x, std::vector<PlanGap>& gaps) const {
   for (const Hold& hold : holds_) {
     const Joint& joint = layout_.joints[hold.joint];
-    const Frame frame = motion.frame(layout_.scene.pieces[joint.piece].frame);
+    const Frame frame = frame_of(hold, motion);
+    const std::vector<Standing> parts = parts_of(hold, motion);
     const PlanGap gap{0, {}, joint.how->gap.mm, to_be_cut(*joint.how), hold.target};
     for (int s = 0; s < static_cast<int>(joint.spots.size()); ++s) {
       if (joint.spots[s].notched || !(all_spots_ || joint.spots[s].coarse)) continue;
       for (int f = s * joint.faces(); f < (s + 1) * joint.faces(); ++f)
-        if (const auto hit = joint_hit(view_, layout_.site.fields(), joint, f, frame, hold.parts))
+        if (auto hit = joint_hit(view_, layout_.site.fields(), joint, f, frame, parts)) {
+          if (hold.round) hit->slope = -hit->slope;
           add_gap(*hit, x, gap, gaps);
+        }
     }
   }
 }
