@@ -186,6 +186,7 @@ class DrillMap {
     l.side_length = part.piece.thickness - f.screw.head_below.mm;
     l.main_angle = l.side_angle = 90;  // the worse, for lags
     l.end_grain = screws.end_grain;
+    l.wood_depth = screws.wood_depth;
     std::vector<Vec3> at;
     for (std::size_t i = 0; i < screws.drill.holes.size(); ++i) {
       const Hole& h = screws.drill.holes[i];
@@ -208,12 +209,13 @@ class DrillMap {
   }
 
   void finish() {
+    std::vector<Hole> all;
     for (const WallDrill& wall : answer_.walls) {
       if (const auto pole = wall_pole(wall)) answer_.poles.push_back(*pole);
-      append(answer_.poles, piece_poles(wall.holes, say_));
+      append(all, wall.holes);
     }
-    for (const JointDrill& joint : answer_.parts)
-      append(answer_.poles, piece_poles(joint.holes, say_));
+    for (const JointDrill& joint : answer_.parts) append(all, joint.holes);
+    append(answer_.poles, piece_poles(all, say_));
     answer_.probes = probes_for(answer_.walls, say_);
     answer_.verdict = verdict();
   }

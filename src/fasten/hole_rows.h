@@ -22,7 +22,8 @@ struct Hanging {
   const std::vector<ServiceZone>& services;
   Distances distances;
   double wallboard = 0;
-  double step = 1;  // of easy numbers, mm
+  double step = 1;     // of easy numbers, mm
+  double sure = .999;  // a hole less sure than this is to be probed first
 };
 
 /// A place for a screw.
@@ -41,7 +42,7 @@ Seated seat_at(const Hanging& hanging, double from_end, double from_edge);
 
 /// Sd of laying out a hole, mm (chosen).
 inline constexpr double kLayingOut = 1;
-/// A hole is called sure from here on.
+/// A hole is called sure from here on (chosen).
 inline constexpr double kSureHit = 0.999;
 
 struct StudHoles {

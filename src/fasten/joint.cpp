@@ -7,11 +7,10 @@
 #include <cmath>
 #include <numbers>
 
-#include "fasten/free_face.h"
 #include "fasten/hole_rows.h"
+#include "fasten/joint_row.h"
 #include "fasten/normal.h"
 #include "fasten/screw_size.h"
-#include "fasten/spacing.h"
 #include "fasten/strength.h"
 
 namespace nook {
@@ -20,14 +19,13 @@ namespace {
 // Chosen: a pocket leans 15 degrees, half of its screw stays in the piece.
 const Direction kPocket = direction(degrees(15));
 constexpr double kPocketInside = .5;
-// Chosen: in an edge too narrow for the usual edge distance a screw keeps its own diameter.
-constexpr double kNarrow = 1;
 // Sd of a hole against the other piece: laying out and setting the pieces, 1 mm each. Chosen
 const double kJointSd = std::numbers::sqrt2 * kLayingOut;
 
-const Region& largest(const Regions& regions) {
-  return *std::max_element(regions.begin(), regions.end(),
-                           [](const Region& a, const Region& b) { return area({a}) < area({b}); });
+// The side of a piece that an outward direction in its plane points to.
+std::string side_towards(Vec2 out) {
+  if (std::abs(out.x) >= std::abs(out.y)) return out.x < 0 ? "left" : "right";
+  return out.y < 0 ? "bottom" : "top";
 }
 
 class JointMaker {
@@ -40,11 +38,7 @@ class JointMaker {
         fastening_(fastening),
         design_(design),
         say_(say),
-        region_(largest(meeting.overlap)),
-        box_(box_of(region_.outline)),
-        distances_(distances_for(fastening.screw)) {
-    const Vec2 span = box_.high - box_.low;
-    along_x_ = meeting.by_edge || span.x >= span.y;
+        least_hold_(distances_for(fastening.screw).least_hold) {
     out_.drill = {part.piece.name, to.piece.name, {}};
     out_.into = meeting.plane.normal;
     const Stock& stock = design.stock[to.piece.drawn->stock];
@@ -52,92 +46,57 @@ class JointMaker {
   }
 
   JointScrews all() {
-    const std::vector<double> places = spread_over(free_places(), count(), distances_.apart);
-    if (places.empty()) refuse("there is no room for a screw clear of edges, ends and cutouts");
-    for (double place : places)
-      if (!add(place)) break;
+    const auto row = row_of(part_, meeting_, fastening_, design_, say_.step());
+    if (!row)
+      refuse("there is no room for a screw clear of edges, ends and cutouts");
+    else
+      for (const RowPlace& place : row->places)
+        if (deep_right(place)) push(place, *row);
+    sort_holes();
     return std::move(out_);
   }
 
  private:
-  Vec2 point(double along, double across) const {
-    return along_x_ ? Vec2{along, across} : Vec2{across, along};
-  }
-  // As many as asked, and one every 12 in of a long joint (common practice, no source).
-  int count() const {
-    constexpr double kEvery = 305;
-    const double length = along_x_ ? box_.high.x - box_.low.x : box_.high.y - box_.low.y;
-    return std::max(fastening_.per_stud, 1 + static_cast<int>(length / kEvery));
-  }
-  // Where the overlap runs across the row at `along`.
-  std::optional<Stretch> across(double along) const {
-    const Vec2 p = point(along, 0), d = along_x_ ? Vec2{0, 1} : Vec2{1, 0};
-    for (const Stretch& s : inside(region_, p, d)) return s;
-    return std::nullopt;
-  }
-  double margin(const Stretch& s) const {
-    const bool narrow = s.to - s.from < 2 * distances_.edge;
-    return narrow ? kNarrow * diameter_of(fastening_.screw) : distances_.edge;
-  }
-  double row_middle(const Stretch& s) const {
-    return meeting_.by_edge ? (s.from + s.to) / 2
-                            : std::round((s.from + s.to) / 2 / say_.step()) * say_.step();
-  }
-
-  std::vector<double> free_places() const {
-    const FreeFace face(part_.piece, design_, {}, distances_);
-    const double low = along_x_ ? box_.low.x : box_.low.y;
-    const double high = along_x_ ? box_.high.x : box_.high.y;
-    const double margin_ends = std::min(distances_.edge, (high - low) / 4);
-    std::vector<double> places;
-    for (double x = std::ceil(low / say_.step()) * say_.step(); x <= high; x += say_.step()) {
-      if (x < low + margin_ends || x > high - margin_ends) continue;
-      const auto s = across(x);
-      if (!s || s->to - s->from < 2 * margin(*s)) continue;
-      if (meeting_.by_edge || face.free(point(x, row_middle(*s)))) places.push_back(x);
-    }
-    return places;
-  }
-
   double embedment() const {
     const Screw& screw = fastening_.screw;
     if (meeting_.by_edge) return screw.length.mm * (1 - kPocketInside) * kPocket.cos - meeting_.gap;
     return screw.length.mm - (part_.piece.thickness - screw.head_below.mm) - meeting_.gap;
   }
 
-  bool add(double along) {
-    const Stretch s = *across(along);
-    const Vec2 at = point(along, row_middle(s));
+  // A screw must reach the other piece and stay in it.
+  bool deep_right(const RowPlace& place) {
     const CutPlane& plane = meeting_.plane;
-    const Vec3 p = plane.at + at.x * plane.e1 + at.y * plane.e2;
+    const Vec3 p = plane.at + place.at.x * plane.e1 + place.at.y * plane.e2;
     const double deep = wood_ahead(to_.piece, to_.frame, p, plane.normal), sunk = embedment();
-    if (sunk <= 0) {
-      refuse(fmt::format("a {} screw does not reach it", say_.length(fastening_.screw.length.mm)));
-      return false;
-    }
-    if (sunk >= deep) {
-      refuse(fmt::format(
-          "the screw comes out of the far side: it goes {} into {} of wood; use one "
-          "at least {} shorter",
-          say_.length(sunk), say_.length(deep), say_.at_least(sunk - deep + say_.step())));
-      return false;
-    }
-    push(at, s, sunk);
-    return true;
+    const double length = fastening_.screw.length.mm;
+    out_.wood_depth = out_.drill.holes.empty() ? deep : std::min(out_.wood_depth, deep);
+    if (sunk <= 0)
+      refuse(fmt::format("a {} screw does not reach it", say_.length(length)));
+    else if (sunk >= deep)
+      refuse(
+          fmt::format("a {} screw comes out of the far side, {} deep in {} of wood: use one of {} "
+                      "at most",
+                      say_.length(length), say_.length(sunk), say_.length(deep),
+                      say_.at_most(length - (sunk - deep) - say_.step())));
+    return sunk > 0 && sunk < deep;
   }
 
-  void push(Vec2 at, const Stretch& s, double sunk) {
+  void push(const RowPlace& place, const JointRow& row) {
     Hole h;
-    const Vec2 uv = meeting_.by_edge ? edge_point(at) : at;
     h.part = part_.piece.name;
-    h.u_mm = uv.x;
-    h.v_mm = uv.y;
-    measure(h);
-    const double across_at = along_x_ ? at.y : at.x, keep = margin(s);
-    h.edge_distance_mm = std::min(across_at - s.from, s.to - across_at);
-    h.embedment_mm = sunk;
-    h.hit_chance = normal_below(s.to - keep - across_at, kJointSd) -
-                   normal_below(s.from + keep - across_at, kJointSd);
+    measure(h, place, row);
+    const double across = row.along_x ? place.at.y : place.at.x;
+    h.edge_distance_mm = std::min(across - place.across.from, place.across.to - across);
+    h.embedment_mm = embedment();
+    h.hit_chance = normal_below(place.across.to - row.keep - across, kJointSd) -
+                   normal_below(place.across.from + row.keep - across, kJointSd);
+    bore(h);
+    warn(h, row);
+    out_.drill.holes.push_back(std::move(h));
+    out_.gaps.push_back(meeting_.gap);
+  }
+
+  void bore(Hole& h) const {
     const double gravity = design_.stock[to_.piece.drawn->stock].gravity.value_or(kUsualGravity);
     const Pilot pilot = pilot_for(fastening_.screw, gravity, fastening_.pull_n.has_value());
     h.pilot_mm = pilot.thread;
@@ -146,41 +105,54 @@ class JointMaker {
     h.shim_mm = meeting_.gap;
     h.depth_mm =
         fastening_.screw.length.mm + (meeting_.by_edge ? 0 : fastening_.screw.head_below.mm);
-    warn(h, keep);
-    out_.drill.holes.push_back(std::move(h));
-    out_.gaps.push_back(meeting_.gap);
   }
 
-  void warn(Hole& h, double keep) const {
-    if (keep < distances_.edge)
-      h.warnings.push_back("the wood is thin here: pre-bore, keep to its middle");
-    if (h.embedment_mm < distances_.least_hold)
-      h.warnings.push_back(
-          fmt::format("only {} in the wood: too little to count on", say_.length(h.embedment_mm)));
-    if (meeting_.by_edge)
-      h.warnings.push_back("pocket hole: drill it from the side that is not seen");
+  void warn(Hole& h, const JointRow& row) const {
+    if (row.tight) h.warnings.push_back("near an edge or end: pre-bore, it may split");
+    if (h.embedment_mm < least_hold_)
+      h.warnings.push_back(fmt::format("only {} in the wood, short of the {} that count",
+                                       say_.at_most(h.embedment_mm), say_.at_least(least_hold_)));
+    if (meeting_.by_edge) h.warnings.push_back("pocket holes: drill them from below or behind");
   }
 
-  // A point of the edge plane on the piece: its place along the edge, u and v.
-  Vec2 edge_point(Vec2 at) const {
+  void measure(Hole& h, const RowPlace& place, const JointRow& row) const {
+    if (meeting_.by_edge) return measure_edge(h, place);
+    h.u_mm = place.at.x;
+    h.v_mm = place.at.y;
+    const Region& overlap = largest_of(meeting_.overlap);
+    const SideScale along = scale_of(part_.piece, overlap, row.along_x);
+    const SideScale across = scale_of(part_.piece, overlap, !row.along_x);
+    h.end = along.side;
+    h.from_end_mm = along.from(row.along_x ? h.u_mm : h.v_mm);
+    h.edge = across.side;
+    h.from_edge_mm = across.from(row.along_x ? h.v_mm : h.u_mm);
+  }
+
+  // Pocket screws leave through an edge: they count along it, from its end that is left or top.
+  void measure_edge(Hole& h, const RowPlace& place) const {
     const Polygon& outline = part_.piece.drawn->outline;
     const Vec2 a = outline[meeting_.edge], b = outline[(meeting_.edge + 1) % outline.size()];
-    return a + (at.x / norm(b - a)) * (b - a);
+    const double length = norm(b - a);
+    const Vec2 d = (1 / length) * (b - a), uv = a + place.at.x * d;
+    h.u_mm = uv.x;
+    h.v_mm = uv.y;
+    h.edge = side_towards(-left_of(d));
+    const bool from_a = std::abs(d.x) >= std::abs(d.y) ? d.x > 0 : d.y < 0;
+    h.end = side_towards(from_a ? -d : d);
+    h.from_end_mm = from_a ? place.at.x : length - place.at.x;
   }
 
-  // From the nearer end and the nearer edge of the piece, the top where both are alike.
-  void measure(Hole& h) const {
-    const Box2 box = box_of(part_.piece.drawn->outline);
-    const double left = h.u_mm - box.low.x, right = box.high.x - h.u_mm;
-    const double bottom = h.v_mm - box.low.y, top = box.high.y - h.v_mm;
-    h.end = left <= right ? "left" : "right";
-    h.from_end_mm = std::min(left, right);
-    h.edge = top <= bottom ? "top" : "bottom";
-    h.from_edge_mm = std::min(top, bottom);
+  void sort_holes() {
+    auto& holes = out_.drill.holes;
+    std::stable_sort(holes.begin(), holes.end(),
+                     [](const Hole& a, const Hole& b) { return a.from_end_mm < b.from_end_mm; });
   }
 
-  void refuse(std::string why) {
-    out_.unreachable.push_back({part_.piece.name, fmt::format("into {}: {}", to_.piece.name, why)});
+  void refuse(const std::string& why) {
+    const std::string reason = fmt::format("into {}, {}", to_.piece.name, why);
+    for (const Unreachable& u : out_.unreachable)
+      if (u.reason == reason) return;
+    out_.unreachable.push_back({part_.piece.name, reason});
   }
 
   const Placed& part_;
@@ -189,10 +161,7 @@ class JointMaker {
   const Fastening& fastening_;
   const Design& design_;
   const Saying& say_;
-  const Region& region_;
-  Box2 box_;
-  Distances distances_;
-  bool along_x_ = true;
+  double least_hold_;
   JointScrews out_;
 };
 

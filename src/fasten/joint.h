@@ -37,6 +37,7 @@ struct JointScrews {
   JointDrill drill;
   std::vector<Unreachable> unreachable;
   std::vector<double> gaps;  // of each hole
+  double wood_depth = 0;     // of the other piece ahead of the screws, the least, mm
   bool end_grain = false;    // the thread sits in the other piece's end grain
   Vec3 into;                 // direction of the screws, room frame
 };

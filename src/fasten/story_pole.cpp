@@ -14,6 +14,12 @@ std::string number_of(const Hole& hole) {
   return hole.id.substr(hole.id.rfind(' ') + 1);
 }
 
+// "hole 3" on a wall, "into side cleat 2" in a piece.
+std::string label_of(const Hole& hole) {
+  const auto into = hole.id.find(" to ");
+  return into == std::string::npos ? "hole " + number_of(hole) : "into" + hole.id.substr(into + 3);
+}
+
 void sort_and_join(std::vector<StoryPole::Mark>& marks) {
   std::stable_sort(marks.begin(), marks.end(),
                    [](const auto& a, const auto& b) { return a.at_mm < b.at_mm; });
@@ -53,11 +59,12 @@ std::optional<StoryPole> wall_pole(const WallDrill& wall) {
 std::vector<StoryPole> piece_poles(const std::vector<Hole>& holes, const Saying& say) {
   std::vector<StoryPole> poles;
   for (const Hole& h : holes) {
-    auto pole = std::find_if(poles.begin(), poles.end(),
-                             [&](const StoryPole& p) { return p.of == h.part; });
-    if (pole == poles.end())
-      pole = poles.insert(poles.end(), {h.part, fmt::format("its {} end", h.end), {}});
-    pole->marks.push_back({h.from_end_mm, fmt::format("hole {}, {} from the {}", number_of(h),
+    const std::string start = fmt::format("its {} end", h.end);
+    auto pole = std::find_if(poles.begin(), poles.end(), [&](const StoryPole& p) {
+      return p.of == h.part && p.start == start;
+    });
+    if (pole == poles.end()) pole = poles.insert(poles.end(), {h.part, start, {}});
+    pole->marks.push_back({h.from_end_mm, fmt::format("{}, {} from the {}", label_of(h),
                                                       say.length(h.from_edge_mm), h.edge)});
   }
   for (StoryPole& p : poles) sort_and_join(p.marks);

@@ -11,7 +11,7 @@ inline constexpr double kSameMark = 0.8;
 
 /// From the plumb line where there is one, else from the corner; away from the corner positive.
 std::optional<StoryPole> wall_pole(const WallDrill& wall);
-/// One a piece with holes, from its square end.
+/// One for each piece and square end that holes count from.
 std::vector<StoryPole> piece_poles(const std::vector<Hole>& holes, const Saying& say);
 
 }  // namespace nook

@@ -3,8 +3,10 @@
 
 #include <fmt/core.h>
 
+#include <algorithm>
 #include <cmath>
-#include <numbers>
+
+#include "fasten/spacing.h"
 
 namespace nook {
 namespace {
@@ -124,6 +126,21 @@ void count_up(Strength& out, const Loaded& l) {
   out.notes.push_back("no load is stated: shared evenly, down only");
 }
 
+// Screws too short for a figure: by how much, at the shallowest.
+void note_short(Strength& out, const Loaded& l, const Saying& say) {
+  const double least = distances_for(l.fastening.screw).least_hold;
+  double shallowest = least;
+  for (const LoadedScrew& s : l.screws) shallowest = std::min(shallowest, s.embedment);
+  if (out.capacity_n || shallowest >= least) return;
+  if (l.wood_depth > least)
+    out.notes.push_back(
+        fmt::format("use screws at least {} longer", say.at_least(least - shallowest)));
+  else
+    out.notes.push_back(
+        fmt::format("the wood is only {} thick: use thinner screws, or bolt through",
+                    say.length(l.wood_depth)));
+}
+
 }  // namespace
 
 Strength strength_of(const Loaded& l, const Saying& say) {
@@ -141,6 +158,7 @@ Strength strength_of(const Loaded& l, const Saying& say) {
     return out;
   }
   out.load_n ? rate(out, l) : count_up(out, l);
+  note_short(out, l, say);
   if (out.ratio && *out.ratio > 1)
     out.notes.push_back(
         fmt::format("its worst screw carries {}, {:.1f} times the {} it may: use "

@@ -27,6 +27,7 @@ struct Loaded {
   double side_length = 0;            // of the piece on the shank, mm
   double main_gravity = .42, side_gravity = .42;
   double main_angle = 0, side_angle = 0;  // load to grain, degrees
+  double wood_depth = 1e9;                // of what holds the thread, mm
   bool end_grain = false;                 // the thread sits in end grain
   std::string no_figure{};                // why there is none, where that is known already
   std::vector<LoadedScrew> screws{};

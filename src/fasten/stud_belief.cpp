@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
 #include <numbers>
 
 #include "base/invariant.h"
@@ -63,7 +64,7 @@ StudGuess after(const StudGuess& guess, double seen, double dz, const Kernel& ke
   const double off = seen - guess.centre - dz * guess.lean;
   StudGuess next = guess;
   next.weight *= kernel.weight * std::exp(-off * off / (2 * spread)) / std::sqrt(spread);
-  next.slips += kernel.slip;
+  next.slips = guess.slips << 1 | (kernel.slip ? 1u : 0u);
   next.centre += hc / spread * off;
   next.lean += hl / spread * off;
   next.var_centre -= hc * hc / spread;
@@ -104,16 +105,24 @@ double variance_at(const StudGuess& g, double dz) {
   return std::max(0.0, g.var_centre + 2 * dz * g.cov + dz * dz * g.var_lean);
 }
 
-// Moments of the guesses with `plies` that took no look for a slip (all of them, if none did).
-StudGuess moments(const std::vector<StudGuess>& guesses, int plies) {
-  int fewest = 99;
+// Which looks the likeliest guesses with `plies` take for slips.
+unsigned likeliest_slips(const std::vector<StudGuess>& guesses, int plies) {
+  std::map<unsigned, double> weights;
   for (const StudGuess& g : guesses)
-    if (g.plies == plies) fewest = std::min(fewest, g.slips);
+    if (g.plies == plies) weights[g.slips] += g.weight;
+  return std::max_element(weights.begin(), weights.end(),
+                          [](const auto& a, const auto& b) { return a.second < b.second; })
+      ->first;
+}
+
+// Moments of the guesses with `plies` that take the same looks for slips.
+StudGuess moments(const std::vector<StudGuess>& guesses, int plies) {
+  const unsigned slips = likeliest_slips(guesses, plies);
   StudGuess m;
   m.plies = plies;
   const auto each = [&](auto&& add) {
     for (const StudGuess& g : guesses)
-      if (g.plies == plies && g.slips == fewest) add(g);
+      if (g.plies == plies && g.slips == slips) add(g);
   };
   each([&](const StudGuess& g) { m.weight += g.weight; });
   each([&](const StudGuess& g) {

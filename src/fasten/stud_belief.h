@@ -21,7 +21,7 @@ struct StudLook {
 struct StudGuess {
   double weight = 0;
   int plies = 1;                // 2 = a doubled stud
-  int slips = 0;                // looks taken for slips
+  unsigned slips = 0;           // bit n: look n is taken for a slip
   double centre = 0, lean = 0;  // mm; mm per mm up
   double var_centre = 0, cov = 0, var_lean = 0;
 };
@@ -43,7 +43,7 @@ class StudBelief {
   double width() const { return width_; }
   /// Likeliest number of plies.
   int plies() const { return plies_; }
-  /// Middle of the likeliest block at height z and its sd, slips left out.
+  /// Middle of the likeliest block at height z and its sd, in the likeliest reading of the looks.
   double centre(double z) const;
   double sd(double z) const;
   double lean() const;
@@ -57,7 +57,7 @@ class StudBelief {
   double width_, z_;
   std::vector<StudGuess> guesses_;
   int plies_ = 1;
-  StudGuess core_;  // moments of the likeliest block without slips
+  StudGuess core_;  // moments of the likeliest block
 };
 
 /// The posterior after all looks. `lean_sd` (mm per mm) is how far from the corner's own line a

@@ -17,6 +17,10 @@ constexpr double kStudLean = 3e-3;
 // Looks nearer to each other than this share of a stud's width are at the same stud. Chosen
 constexpr double kSameStud = .6;
 
+// A stud found beside the even spacing, this share of a bay from a place of it, stands for that
+// place. Chosen.
+constexpr double kBesidePlace = 1.0 / 3;
+
 struct Look {
   StudLook sight;
   double middle;  // of the stud as this look has it
@@ -142,7 +146,7 @@ StudLine inferred(const StudPattern& pattern, int n, double z, const Studs& stud
   return line;
 }
 
-// Places of the pattern on the wall that no stud found fills or crowds.
+// Places of the pattern on the wall that no stud found fills or stands for.
 void infer(WallStuds& wall, const WallFrame& frame, const Studs& studs, double z) {
   const StudPattern& p = *wall.pattern;
   const double half = studs.width.mm / 2;
@@ -151,11 +155,12 @@ void infer(WallStuds& wall, const WallFrame& frame, const Studs& studs, double z
   const std::size_t found = wall.lines.size();
   for (int n = first; n <= last; ++n) {
     if (std::find(p.number.begin(), p.number.end(), n) != p.number.end()) continue;
-    const bool crowded = std::any_of(
+    const bool taken = std::any_of(
         wall.lines.begin(), wall.lines.begin() + static_cast<long>(found), [&](const StudLine& s) {
-          return std::abs(s.belief.ply(p.centre(n), z) - p.centre(n)) < studs.width.mm;
+          const double off = std::abs(s.belief.ply(p.centre(n), z) - p.centre(n));
+          return off < (s.on_pattern ? studs.width.mm : kBesidePlace * p.spacing);
         });
-    if (!crowded) wall.lines.push_back(inferred(p, n, z, studs));
+    if (!taken) wall.lines.push_back(inferred(p, n, z, studs));
   }
 }
 

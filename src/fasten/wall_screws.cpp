@@ -158,7 +158,7 @@ class ScrewSetter {
     hole.pilot_mm = pilot.thread;
     hole.shank_pilot_mm = pilot.shank;
     hole.clearance_mm = pilot.clearance;
-    hole.probe_first = s.chance < kSureHit;
+    hole.probe_first = s.chance < h_.sure;
     warn(hole, s, line, count);
     out_.holes.push_back(std::move(hole));
     out_.seats.push_back(s);

@@ -41,16 +41,17 @@ Finding weak(const Strength& s, const Saying& say) {
 }
 
 Finding holds(const Strength& s, const Saying& say) {
-  std::string what =
-      s.load_n ? fmt::format("holds {}, is to carry {} ({})", say.load(s.capacity_n.value_or(0)),
-                             say.load(*s.load_n), source_words(s))
-               : fmt::format("holds {} ({})", say.load(*s.capacity_n), source_words(s));
-  return {Verdict::fits, s.ratio.value_or(0), joint_name(s), std::move(what), joined(s.notes)};
+  return {Verdict::fits, s.ratio.value_or(0), joint_name(s),
+          fmt::format("holds {}, is to carry {} ({})", say.load(*s.capacity_n), say.load(*s.load_n),
+                      source_words(s)),
+          joined(s.notes)};
 }
 
 Finding no_figure(const Strength& s) {
   return {Verdict::cannot_tell, kNoFigure, joint_name(s), "what it holds is not known: " + s.mode,
-          "use screws and wood that have a figure, or let a licensed person decide"};
+          s.notes.empty()
+              ? "use screws and wood that have a figure, or let a licensed person decide"
+              : joined(s.notes)};
 }
 
 Finding of_strength(const Strength& s, const Saying& say) {
@@ -101,7 +102,8 @@ std::vector<Finding> drill_findings(const DrillAnswer& answer, const Style& styl
     findings.push_back(split(Verdict::does_not_fit, kUnreachable, u.part, u.reason));
   for (const std::string& m : answer.missing)
     findings.push_back(split(Verdict::cannot_tell, kMissing, "holes", m));
-  for (const Strength& s : answer.strength) findings.push_back(of_strength(s, say));
+  for (const Strength& s : answer.strength)
+    if (s.load_n || !s.capacity_n) findings.push_back(of_strength(s, say));
   for (const WallDrill& wall : answer.walls) add_doubts(findings, wall.name + " wall", wall.holes);
   for (const JointDrill& joint : answer.parts) add_joint_doubts(findings, joint);
   sort(findings);

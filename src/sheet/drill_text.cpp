@@ -13,7 +13,7 @@ namespace nook {
 namespace {
 
 constexpr std::string_view kCautions =
-    "Found wood, cables and pipes are only as sure as the probing: probe before you drill.\n"
+    "Wood, cables and pipes are only as sure as the probing: probe before you drill.\n"
     "Strength figures are a help; your local code and a licensed person decide.\n";
 
 class DrillPage {
@@ -113,7 +113,7 @@ class DrillPage {
     const Hole& h = holes.front();
     const bool line = h.from_line_mm.has_value();
     row({"hole", h.from_datum_mm ? "plumb line" : "from corner", line ? "level line" : "from floor",
-         "from " + h.end, "from " + h.edge, "shim", "go"});
+         h.end + " end", h.edge + " edge", "shim", "go"});
     for (const Hole& x : holes)
       row({fmt::format("{} {}", x.id.substr(x.id.rfind(' ') + 1), x.probe_first ? "○" : "●"),
            x.from_datum_mm ? beside(wall, *x.from_datum_mm) : bare(x.along_mm),
@@ -140,22 +140,35 @@ class DrillPage {
     return lines;
   }
 
+  // Joints that read alike (the rungs of a ladder) are told once.
   void add_joints() {
-    if (answer_.parts.empty()) return;
-    text_ += "\nPiece to piece, drilled on the bench\n";
-    for (const JointDrill& joint : answer_.parts) add_joint(joint);
+    std::vector<std::pair<std::string, std::string>> told;  // words, pieces
+    for (const JointDrill& joint : answer_.parts) {
+      const std::string words = joint_words(joint), pair = joint.part + " into " + joint.to;
+      const auto known =
+          std::find_if(told.begin(), told.end(), [&](const auto& t) { return t.first == words; });
+      if (known == told.end())
+        told.emplace_back(words, pair);
+      else
+        known->second += ", " + pair;
+    }
+    if (!told.empty()) text_ += "\nPiece to piece, drilled on the bench\n";
+    for (const auto& t : told) say(t.second + ": " + t.first);
   }
 
-  void add_joint(const JointDrill& joint) {
-    std::vector<std::string> places;
-    for (const Hole& h : joint.holes)
-      places.push_back(fmt::format("{} from the {} and {} from the {}", length(h.from_end_mm),
-                                   h.end, length(h.from_edge_mm), h.edge));
+  // "4 screws, 3/4 from the bottom; from the left 1 1/2, 16, ...; bit 7/64", 1 5/16" in the wood".
+  std::string joint_words(const JointDrill& joint) const {
     const Hole& h = joint.holes.front();
-    say(fmt::format("{} into {}, {}: {}; bit {}, {} in the wood", joint.part, joint.to,
-                    screws(joint.holes.size()), fmt::join(places, "; "),
-                    bit_for(h.pilot_mm, style_.rounding), length(h.embedment_mm)));
-    for (const std::string& warning : h.warnings) say(warning, "  ! ");
+    std::vector<std::string> places;
+    for (const Hole& x : joint.holes) places.push_back(length(x.from_end_mm));
+    const std::string row = h.from_edge_mm == 0
+                                ? fmt::format("out of its {} end", h.edge)
+                                : fmt::format("{} from the {}", length(h.from_edge_mm), h.edge);
+    std::string words = fmt::format("{}, {}; from the {} {}; bit {}, {} in the wood",
+                                    screws(joint.holes.size()), row, h.end, fmt::join(places, ", "),
+                                    bit_for(h.pilot_mm, style_.rounding), length(h.embedment_mm));
+    for (const std::string& warning : h.warnings) words += "; " + warning;
+    return words;
   }
   static std::string screws(std::size_t count) {
     return count == 1 ? "1 screw" : fmt::format("{} screws", count);
@@ -167,14 +180,27 @@ class DrillPage {
     for (const NextReading& probe : answer_.probes) say(probe.reading);
   }
 
+  // Of the walls and what hangs on them: joints stand in running order above.
   void add_poles() {
-    if (answer_.poles.empty()) return;
-    text_ += "\nStory pole: copy these marks onto a stick, all from one start\n";
-    for (const StoryPole& pole : answer_.poles) {
-      std::vector<std::string> marks;
-      for (const auto& m : pole.marks) marks.push_back(fmt::format("{} {}", bare(m.at_mm), m.what));
-      say(fmt::format("{}, from {}: {}", pole.of, pole.start, fmt::join(marks, "; ")));
+    std::string poles;
+    for (const StoryPole& pole : answer_.poles)
+      if (hangs(pole.of)) poles += pole_words(pole);
+    if (!poles.empty())
+      text_ += "\nStory pole: copy these marks onto a stick, all from one start\n" + poles;
+  }
+  bool hangs(const std::string& of) const {
+    for (const WallDrill& wall : answer_.walls) {
+      if (of == wall.name + " wall") return true;
+      for (const HungPiece& piece : wall.pieces)
+        if (of == piece.part) return true;
     }
+    return false;
+  }
+  std::string pole_words(const StoryPole& pole) const {
+    std::vector<std::string> marks;
+    for (const auto& m : pole.marks) marks.push_back(fmt::format("{} {}", bare(m.at_mm), m.what));
+    return wrapped(fmt::format("{}, from {}: {}", pole.of, pole.start, fmt::join(marks, "; ")),
+                   kPageWidth, "  ");
   }
 
   const DrillAnswer& answer_;

@@ -1,0 +1,130 @@
+// Rows of screws in an overlap.
+#include "fasten/joint_row.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "fasten/free_face.h"
+#include "fasten/hole_rows.h"
+#include "fasten/screw_size.h"
+
+namespace nook {
+namespace {
+
+constexpr double kInset = 38;   // mm; first and last screw of a long joint, 1 1/2 in. Chosen
+constexpr double kEvery = 305;  // mm; a long joint has a screw every 12 in (common practice)
+
+// Chosen: two pocket screws stand side by side in a narrow end.
+Distances usual_for(const Screw& screw) {
+  Distances d = distances_for(screw);
+  if (screw.kind == ScrewKind::pocket) {
+    d.edge = 1.5 * diameter_of(screw);
+    d.apart = 3 * diameter_of(screw);
+  }
+  return d;
+}
+
+Distances tight_for(const Screw& screw) {
+  Distances d = usual_for(screw);
+  d.edge = diameter_of(screw);
+  d.end = 5 * diameter_of(screw);
+  return d;
+}
+
+class RowMaker {
+ public:
+  RowMaker(const Placed& part, const Meeting& meeting, const Fastening& fastening,
+           const Design& design, double step)
+      : part_(part),
+        meeting_(meeting),
+        fastening_(fastening),
+        design_(design),
+        step_(step),
+        region_(largest_of(meeting.overlap)),
+        box_(box_of(region_.outline)) {
+    const Vec2 span = box_.high - box_.low;
+    along_x_ = meeting.by_edge || span.x >= span.y;
+  }
+
+  std::optional<JointRow> with(const Distances& d) const {
+    const FreeFace face(part_.piece, design_, {}, d);
+    std::vector<double> starts;
+    for (double x : candidates(d.edge))
+      if (const auto p = place(x, d))
+        if (meeting_.by_edge || face.free(p->at)) starts.push_back(x);
+    if (starts.empty()) return std::nullopt;
+    JointRow row{along_x_, {}, d.edge, false};
+    for (double x : spread_over(starts, count(), d.apart)) row.places.push_back(*place(x, d));
+    return row;
+  }
+
+ private:
+  double low() const { return along_x_ ? box_.low.x : box_.low.y; }
+  double high() const { return along_x_ ? box_.high.x : box_.high.y; }
+  int count() const {
+    return std::max(fastening_.per_stud, 1 + static_cast<int>((high() - low()) / kEvery));
+  }
+  // Along the row, in steps from the piece's side.
+  std::vector<double> candidates(double edge) const {
+    const double inset = std::max(edge, std::min(kInset, (high() - low()) / 8));
+    const SideScale scale = scale_of(part_.piece, region_, along_x_);
+    const double a = meeting_.by_edge ? low() : scale.from(low());
+    const double b = meeting_.by_edge ? high() : scale.from(high());
+    std::vector<double> found;
+    for (double x = std::ceil(std::min(a, b) / step_) * step_; x <= std::max(a, b); x += step_)
+      if (x >= std::min(a, b) + inset && x <= std::max(a, b) - inset)
+        found.push_back(meeting_.by_edge ? x : scale.at(x));
+    std::sort(found.begin(), found.end());
+    return found;
+  }
+  std::optional<RowPlace> place(double along, const Distances& d) const {
+    const Vec2 p = along_x_ ? Vec2{along, 0} : Vec2{0, along};
+    for (const Stretch& s : inside(region_, p, along_x_ ? Vec2{0, 1} : Vec2{1, 0})) {
+      if (s.to - s.from < 2 * d.edge) continue;
+      const double across = middle(s);
+      return RowPlace{along_x_ ? Vec2{along, across} : Vec2{across, along}, s};
+    }
+    return std::nullopt;
+  }
+  double middle(const Stretch& s) const {
+    if (meeting_.by_edge) return (s.from + s.to) / 2;
+    const SideScale scale = scale_of(part_.piece, region_, !along_x_);
+    return scale.at(std::round(scale.from((s.from + s.to) / 2) / step_) * step_);
+  }
+
+  const Placed& part_;
+  const Meeting& meeting_;
+  const Fastening& fastening_;
+  const Design& design_;
+  double step_;
+  const Region& region_;
+  Box2 box_;
+  bool along_x_ = true;
+};
+
+}  // namespace
+
+const Region& largest_of(const Regions& regions) {
+  return *std::max_element(regions.begin(), regions.end(),
+                           [](const Region& a, const Region& b) { return area({a}) < area({b}); });
+}
+
+SideScale scale_of(const Piece& piece, const Region& overlap, bool along_u) {
+  const Box2 whole = box_of(piece.drawn->outline), part = box_of(overlap.outline);
+  const double low = along_u ? whole.low.x : whole.low.y,
+               high = along_u ? whole.high.x : whole.high.y;
+  const double middle = along_u ? (part.low.x + part.high.x) / 2 : (part.low.y + part.high.y) / 2;
+  if (middle - low < high - middle - 1e-6) return {low, 1, along_u ? "left" : "bottom"};
+  return {high, -1, along_u ? "right" : "top"};
+}
+
+std::optional<JointRow> row_of(const Placed& part, const Meeting& meeting,
+                               const Fastening& fastening, const Design& design, double step) {
+  const RowMaker maker(part, meeting, fastening, design, step);
+  if (auto row = maker.with(usual_for(fastening.screw))) return row;
+  auto row = maker.with(tight_for(fastening.screw));
+  if (row) row->tight = true;
+  return row;
+}
+
+}  // namespace nook

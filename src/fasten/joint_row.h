@@ -1,0 +1,48 @@
+// The row of screws in the overlap of two pieces: where they stand and what they keep clear of.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "fasten/joint.h"
+#include "fasten/spacing.h"
+
+namespace nook {
+
+/// Distance from one side of a piece along one direction of its plane.
+struct SideScale {
+  double origin = 0;
+  int sign = 1;
+  std::string side;  // "left", "right", "bottom", "top"
+
+  double from(double x) const { return sign * (x - origin); }
+  double at(double distance) const { return origin + sign * distance; }
+};
+
+/// One place of a row, in the coordinates of the meeting's plane.
+struct RowPlace {
+  Vec2 at;
+  Stretch across;  // of the overlap there, square to the row
+};
+
+struct JointRow {
+  bool along_x = true;  // the row runs along e1 of the plane, else along e2
+  std::vector<RowPlace> places;
+  double keep = 0;     // from the axis to the edges of the other piece's wood
+  bool tight = false;  // nearer to edges or ends than the usual distances
+};
+
+/// The screws of a fastening, evenly spread, counted in steps from `along` and `across`. At the
+/// usual distances where there is room for them; else one diameter from edges and 5 from ends
+/// (chosen). None: not even that.
+std::optional<JointRow> row_of(const Placed& part, const Meeting& meeting,
+                               const Fastening& fastening, const Design& design, double step);
+
+/// Scales for a meeting by face: from the sides of the piece nearest to the overlap.
+SideScale scale_of(const Piece& piece, const Region& overlap, bool along_u);
+
+/// The part of an overlap that takes the screws.
+const Region& largest_of(const Regions& regions);
+
+}  // namespace nook
