@@ -65,6 +65,7 @@ CutFault size_fault(const CutFigure& figure, const Judged& judged, CutFault::Of 
   const Kind kind = figure.known() ? kind_of(figure, *judged.needed->stock) : Kind::not_measured;
   CutFault made = fault(kind, of, figure);
   made.verdict = verdict_for(figure, sure);
+  if (kind == Kind::still_stock) made.other = judged.needed->stock->sheet[0] ? "sheet" : "board";
   return made;
 }
 

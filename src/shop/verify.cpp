@@ -107,6 +107,7 @@ std::vector<std::string> unmeasured(const VerifyInput& input) {
 VerifyAnswer verify(const VerifyInput& input) {
   const CutScale scale{sd_between_edges(input.survey), input.sure};
   VerifyAnswer answer;
+  answer.known = input.known;
   answer.units = input.survey.units;
   answer.not_measured = unmeasured(input);
   std::vector<Measuring> all;

@@ -39,7 +39,7 @@ struct CutFault {
   std::string where;  // "at the bottom", "at the top", "lower left"; empty = all over
   double measured_mm = 0, wanted_mm = 0;
   Measured off;       // measured less wanted; out of square: the top's lean to the right
-  std::string other;  // stock, other piece, other corner
+  std::string other;  // "sheet" or "board"; the other piece; the other corner
 };
 
 /// What a remedy spoils.
@@ -75,6 +75,7 @@ struct PieceVerify {
   std::vector<Remedy> remedies;  // the one that spoils least first
 };
 struct VerifyAnswer {
+  bool known = true;                // false: held against the drawing alone
   Verdict verdict = Verdict::fits;  // of the worst piece
   Unit units = Unit::inch;
   std::vector<PieceVerify> pieces;        // in the order of pieces.toml

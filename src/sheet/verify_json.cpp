@@ -1,0 +1,105 @@
+// Pieces with their faults and remedies.
+#include "sheet/verify_json.h"
+
+#include <nlohmann/json.hpp>
+
+#include "sheet/verify_text.h"
+
+namespace nook {
+namespace {
+
+const char* name_of(CutFault::Kind kind) {
+  switch (kind) {
+    case CutFault::Kind::still_stock:
+      return "forgotten cut";
+    case CutFault::Kind::off_by_kerf:
+      return "off by a kerf";
+    case CutFault::Kind::too_large:
+      return "too large";
+    case CutFault::Kind::too_small:
+      return "too small";
+    case CutFault::Kind::taper_reversed:
+      return "taper reversed";
+    case CutFault::Kind::out_of_square:
+      return "out of square";
+    case CutFault::Kind::mirrored:
+      return "mirrored";
+    case CutFault::Kind::notch_without_clearance:
+      return "notch without clearance";
+    case CutFault::Kind::notch_too_small:
+      return "notch too small";
+    case CutFault::Kind::notch_too_large:
+      return "notch too large";
+    case CutFault::Kind::notch_not_wanted:
+      return "notch not wanted";
+    case CutFault::Kind::swapped:
+      return "swapped";
+    case CutFault::Kind::not_measured:
+      return "not measured";
+  }
+  return "";
+}
+
+const char* name_of(Remedy::Do what) {
+  switch (what) {
+    case Remedy::Do::trim:
+      return "trim";
+    case Remedy::Do::recut_notch:
+      return "cut the notch larger";
+    case Remedy::Do::turn_over:
+      return "turn over";
+    case Remedy::Do::change_marks:
+      return "change marks";
+    case Remedy::Do::fill:
+      return "fill";
+    case Remedy::Do::cut_again:
+      return "cut again";
+    case Remedy::Do::measure:
+      return "measure";
+  }
+  return "";
+}
+
+Json json_of(const CutFault& fault, Rounding rounding) {
+  return {{"kind", name_of(fault.kind)},      {"where", fault.where},
+          {"measured_mm", fault.measured_mm}, {"wanted_mm", fault.wanted_mm},
+          {"off_mm", fault.off.value},        {"sd_mm", fault.off.sd},
+          {"verdict", words(fault.verdict)},  {"text", told(fault, rounding)}};
+}
+
+// `trim_edge` is null for what is no trim.
+Json json_of(const Remedy& remedy, Rounding rounding) {
+  const bool trim = remedy.what == Remedy::Do::trim;
+  Json json{{"do", name_of(remedy.what)},
+            {"trim_edge", trim ? Json(remedy.edge) : Json(nullptr)},
+            {"by_mm", remedy.by_mm}};
+  if (trim) json["by_ends_mm"] = {remedy.by_first_mm, remedy.by_last_mm};
+  if (!trim && !remedy.edge.empty()) json["where"] = remedy.edge;
+  json["spoils"] = Json::array();
+  for (const Spoil& spoil : remedy.spoils) json["spoils"].push_back(told(spoil, remedy, rounding));
+  return json;
+}
+
+Json json_of(const PieceVerify& piece, Rounding rounding) {
+  Json json{{"part", piece.part},     {"verdict", words(piece.verdict)},
+            {"chance", piece.chance}, {"off_mm", piece.off.value},
+            {"sd_mm", piece.off.sd},  {"faults", Json::array()},
+            {"remedy", Json::array()}};
+  for (const CutFault& fault : piece.faults) json["faults"].push_back(json_of(fault, rounding));
+  for (const Remedy& remedy : piece.remedies) json["remedy"].push_back(json_of(remedy, rounding));
+  return json;
+}
+
+}  // namespace
+
+Json verify_json(const VerifyAnswer& verify, const std::string& job) {
+  const Rounding rounding = usual_rounding(verify.units);
+  Json json = opening("verify", job, verify.verdict);
+  json["pieces"] = Json::array();
+  for (const PieceVerify& piece : verify.pieces) json["pieces"].push_back(json_of(piece, rounding));
+  json["not_measured"] = verify.not_measured;
+  json["room_known"] = verify.known;
+  return json;
+}
+
+}  // namespace nook

@@ -1,0 +1,14 @@
+// Pieces as cut as a JSON answer.
+#pragma once
+
+#include <string>
+
+#include "sheet/answer.h"
+#include "shop/verify.h"
+
+namespace nook {
+
+/// The answer `verify`; millimetres, not rounded. Texts and spoils are in the job's units.
+Json verify_json(const VerifyAnswer& verify, const std::string& job);
+
+}  // namespace nook

@@ -1,0 +1,225 @@
+// Faults in words, remedies with what they spoil.
+#include "sheet/verify_text.h"
+
+#include <fmt/format.h>
+
+#include <cmath>
+
+#include "sheet/wrap.h"
+
+namespace nook {
+namespace {
+
+using Kind = CutFault::Kind;
+
+std::string size(double mm, Rounding rounding) {
+  return with_unit(millimetres(std::abs(mm)), rounding);
+}
+std::string sure_to(Measured off, Rounding rounding) {
+  return "give or take " + give_or_take(millimetres(kTwoSided95 * off.sd), rounding);
+}
+
+const char* wide_or_high(const CutFault& fault) {
+  return fault.of == CutFault::Of::width ? "wide" : "high";
+}
+
+std::string at(const CutFault& fault) {
+  return fault.where.empty() ? "" : " " + fault.where;
+}
+
+// "36 1/4" wide at the top, wanted 36""
+std::string against_wanted(const CutFault& fault, Rounding rounding) {
+  return fmt::format("{} {}{}, wanted {}", size(fault.measured_mm, rounding), wide_or_high(fault),
+                     at(fault), size(fault.wanted_mm, rounding));
+}
+
+std::string size_told(const CutFault& fault, Rounding rounding) {
+  return fmt::format("{}: {} too {}, {}", against_wanted(fault, rounding),
+                     size(fault.off.value, rounding), fault.off.value > 0 ? "large" : "small",
+                     sure_to(fault.off, rounding));
+}
+
+std::string stock_told(const CutFault& fault, Rounding rounding) {
+  return fmt::format("still as {} as the {}{}: {}, wanted {}",
+                     fault.of == CutFault::Of::width ? "wide" : "long", fault.other, at(fault),
+                     size(fault.measured_mm, rounding), size(fault.wanted_mm, rounding));
+}
+
+std::string square_told(const CutFault& fault, Rounding rounding) {
+  return fmt::format("out of square: its top leans {} to the {}, {}",
+                     size(fault.off.value, rounding), fault.off.value > 0 ? "right" : "left",
+                     sure_to(fault.off, rounding));
+}
+
+std::string notch_told(const CutFault& fault, const std::string& why, Rounding rounding) {
+  return fmt::format("notch at the {} {}, wanted {}: {}", fault.where,
+                     size(fault.measured_mm, rounding), size(fault.wanted_mm, rounding), why);
+}
+
+std::string unmeasured_told(const CutFault& fault) {
+  switch (fault.of) {
+    case CutFault::Of::width:
+      return "its width is not known" + at(fault);
+    case CutFault::Of::height:
+      return "its height is not known" + at(fault);
+    case CutFault::Of::square:
+      return "nothing says that it is square";
+    default:
+      return fmt::format("its notch at the {} is not measured", fault.where);
+  }
+}
+
+std::string taken(double mm, Rounding rounding) {
+  return mm < 0.5 * rounding.step.mm ? "nothing" : size(mm, rounding);
+}
+
+std::string trim_told(const Remedy& remedy, Rounding rounding) {
+  const std::string edge =
+      fmt::format("trim the {} edge by {}", remedy.edge, size(remedy.by_mm, rounding));
+  const std::string first = taken(remedy.by_first_mm, rounding);
+  const std::string last = taken(remedy.by_last_mm, rounding);
+  if (first == last) return edge;
+  const bool upright = remedy.edge == "left" || remedy.edge == "right";
+  return fmt::format("trim the {} edge, {} at the {} and {} at the {}", remedy.edge, first,
+                     upright ? "bottom" : "left", last, upright ? "top" : "right");
+}
+
+std::string fill_told(const Remedy& remedy, Rounding rounding) {
+  if (remedy.edge.find(' ') != std::string::npos)
+    return fmt::format("glue a piece into the {} notch", remedy.edge);
+  return fmt::format("close the {} left at its {} edge with a filler strip or trim",
+                     size(remedy.by_mm, rounding), remedy.edge);
+}
+
+std::string done(const Remedy& remedy, Rounding rounding) {
+  switch (remedy.what) {
+    case Remedy::Do::trim:
+      return trim_told(remedy, rounding);
+    case Remedy::Do::recut_notch:
+      return fmt::format("cut the notch larger ({}) by {}", remedy.edge,
+                         size(remedy.by_mm, rounding));
+    case Remedy::Do::turn_over:
+      return "turn it over";
+    case Remedy::Do::change_marks:
+      return "mark it " + remedy.edge;
+    case Remedy::Do::fill:
+      return fill_told(remedy, rounding);
+    case Remedy::Do::cut_again:
+      return "cut it again";
+    case Remedy::Do::measure:
+      return "measure that and write it into pieces.toml, as finely as the "
+             "tape is marked";
+  }
+  return {};
+}
+
+std::string done_and_spoiled(const Remedy& remedy, Rounding rounding) {
+  std::string spoiled;
+  for (const Spoil& spoil : remedy.spoils)
+    spoiled += (spoiled.empty() ? "" : ", ") + told(spoil, remedy, rounding);
+  return done(remedy, rounding) + (spoiled.empty() ? "" : " (" + spoiled + ")");
+}
+
+template <typename List, typename Words>
+std::string joined(const List& list, const std::string& between, const Words& words) {
+  std::string all;
+  for (const auto& one : list) all += (all.empty() ? "" : between) + words(one);
+  return all;
+}
+
+Finding finding_of(const PieceVerify& piece, Rounding rounding) {
+  if (piece.faults.empty())
+    return {piece.verdict, 0, piece.part,
+            "as needed, off by " + give_or_take(millimetres(std::abs(piece.off.value)), rounding),
+            ""};
+  return {piece.verdict, std::abs(piece.off.value), piece.part,
+          joined(piece.faults, "; ", [&](const CutFault& f) { return told(f, rounding); }),
+          joined(piece.remedies, "; or ",
+                 [&](const Remedy& r) { return done_and_spoiled(r, rounding); })};
+}
+
+Finding nothing_measured() {
+  return {Verdict::cannot_tell, 1e9, "pieces as cut", "nothing is measured",
+          "measure each piece (two widths, two heights, two diagonals, its notches) and write it "
+          "into pieces.toml"};
+}
+
+}  // namespace
+
+std::string told(const CutFault& fault, Rounding rounding) {
+  switch (fault.kind) {
+    case Kind::still_stock:
+      return stock_told(fault, rounding);
+    case Kind::off_by_kerf:
+      return against_wanted(fault, rounding) +
+             ": a kerf too small - the blade ran on the wrong side of the line";
+    case Kind::too_large:
+    case Kind::too_small:
+      return size_told(fault, rounding);
+    case Kind::taper_reversed:
+      return "its taper runs the wrong way: " + against_wanted(fault, rounding);
+    case Kind::out_of_square:
+      return square_told(fault, rounding);
+    case Kind::mirrored:
+      return fmt::format("mirrored: its notch is at the {}, wanted at the {}", fault.other,
+                         fault.where);
+    case Kind::notch_without_clearance:
+      return notch_told(fault, "cut to what stands there, without its clearance", rounding);
+    case Kind::notch_too_small:
+      return notch_told(fault, "too small", rounding);
+    case Kind::notch_too_large:
+      return notch_told(fault, "too large", rounding);
+    case Kind::notch_not_wanted:
+      return "a notch at the " + fault.where + " that is not wanted";
+    case Kind::swapped:
+      return fmt::format("swapped: this is {}", fault.other);
+    case Kind::not_measured:
+      return unmeasured_told(fault);
+  }
+  return {};
+}
+
+std::string told(const Spoil& spoil, const Remedy& remedy, Rounding rounding) {
+  const std::string by = size(spoil.by_mm, rounding);
+  switch (spoil.kind) {
+    case Spoil::Kind::cutout_moves:
+      return fmt::format("{} comes {} nearer to the {} edge", spoil.name, by, remedy.edge);
+    case Spoil::Kind::cutout_cut:
+      return spoil.by_mm > 0 ? fmt::format("only {} of wood is left beside {}", by, spoil.name)
+                             : fmt::format("it cuts into {}", spoil.name);
+    case Spoil::Kind::notch_narrows:
+      return fmt::format("the notch at the {} wants cutting {} deeper", spoil.name, by);
+    case Spoil::Kind::not_centered:
+      return "its two sides are no longer alike";
+    case Spoil::Kind::comes_short:
+      return fmt::format("it comes {} short there", by);
+    case Spoil::Kind::other_face:
+      return "its other face shows";
+    case Spoil::Kind::filled:
+      return "that shows unless painted";
+  }
+  return {};
+}
+
+std::vector<Finding> verify_findings(const VerifyAnswer& verify, const Style& style) {
+  std::vector<Finding> findings;
+  if (verify.pieces.empty()) findings.push_back(nothing_measured());
+  for (const PieceVerify& piece : verify.pieces)
+    findings.push_back(finding_of(piece, style.rounding));
+  sort(findings);
+  return findings;
+}
+
+std::string verify_text(const VerifyAnswer& verify, const Style& style) {
+  std::string page = "Pieces as cut: " + headline(verify.verdict, style) + "\n\n";
+  page += listed(verify_findings(verify, style), style);
+  if (!verify.not_measured.empty())
+    page += "\n" + wrapped(joined(verify.not_measured, ", ", [](const auto& n) { return n; }),
+                           kPageWidth, "Not measured: ");
+  if (!verify.known)
+    page += "\n" + wrapped("The room is not known yet: the pieces are held against the drawing.",
+                           kPageWidth, "");
+  return page;
+}
+
+}  // namespace nook
