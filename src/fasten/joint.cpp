@@ -5,7 +5,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <numbers>
 
 #include "fasten/hole_rows.h"
 #include "fasten/joint_row.h"
@@ -19,8 +18,6 @@ namespace {
 // Chosen: a pocket leans 15 degrees, half of its screw stays in the piece.
 const Direction kPocket = direction(degrees(15));
 constexpr double kPocketInside = .5;
-// Sd of a hole against the other piece: laying out and setting the pieces, 1 mm each. Chosen
-const double kJointSd = std::numbers::sqrt2 * kLayingOut;
 
 // The side of a piece that an outward direction in its plane points to.
 std::string side_towards(Vec2 out) {
@@ -67,7 +64,8 @@ class JointMaker {
   bool deep_right(const RowPlace& place) {
     const CutPlane& plane = meeting_.plane;
     const Vec3 p = plane.at + place.at.x * plane.e1 + place.at.y * plane.e2;
-    const double deep = wood_ahead(to_.piece, to_.frame, p, plane.normal), sunk = embedment();
+    const double deep = wood_ahead(to_.piece, to_.frame, p, plane.normal) + meeting_.inside;
+    const double sunk = embedment();
     const double length = fastening_.screw.length.mm;
     out_.wood_depth = out_.drill.holes.empty() ? deep : std::min(out_.wood_depth, deep);
     if (sunk <= 0)
@@ -88,8 +86,8 @@ class JointMaker {
     const double across = row.along_x ? place.at.y : place.at.x;
     h.edge_distance_mm = std::min(across - place.across.from, place.across.to - across);
     h.embedment_mm = embedment();
-    h.hit_chance = normal_below(place.across.to - row.keep - across, kJointSd) -
-                   normal_below(place.across.from + row.keep - across, kJointSd);
+    h.hit_chance = normal_below(place.across.to - row.keep - across, kLayingOut) -
+                   normal_below(place.across.from + row.keep - across, kLayingOut);
     bore(h);
     warn(h, row);
     out_.drill.holes.push_back(std::move(h));

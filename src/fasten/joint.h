@@ -24,6 +24,7 @@ struct Meeting {
   CutPlane plane;        // normal into the other piece; face: e1, e2 = the piece's u, v
   Regions overlap;       // in the plane
   double gap = 0;        // between them, mm
+  double inside = 0;     // how far the plane lies in the other piece, mm
   int edge = 0;          // by_edge: edge number of the outline
   bool back = true;      // by face: which one
 };

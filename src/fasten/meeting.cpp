@@ -32,6 +32,7 @@ std::optional<Meeting> through(const Placed& part, const Placed& to, bool back) 
     m.plane = face_plane(part, back, off);
     m.overlap = intersect(wood_of(part.piece), section_of(to.piece, to.frame, m.plane));
     m.gap = gap_before(to, m.plane, off);
+    m.inside = off - m.gap;
     if (area(m.overlap) >= kLeastOverlap) return m;
   }
   return std::nullopt;
@@ -55,6 +56,7 @@ std::optional<Meeting> past_edge(const Placed& part, const Placed& to, int edge)
     if (cut.empty()) continue;
     m.overlap = intersect(end, cut);
     m.gap = gap_before(to, m.plane, off);
+    m.inside = off - m.gap;
     if (area(m.overlap) >= kLeastOverlap) return m;
   }
   return std::nullopt;

@@ -18,7 +18,7 @@ constexpr double kNail = 1, kFinderEdge = 2, kCentre = 3;
 // about a foot (sd 100 mm, chosen).
 constexpr double kSlip = .005, kSlipSd = 100;
 // How often a stud is single, doubled, tripled (chosen; doubled beside openings and at corners).
-constexpr double kPlies[] = {.93, .06, .01};
+constexpr double kPlies[] = {.90, .08, .02};
 constexpr double kVague = 200;      // mm, prior sd of the place beside the looks. Chosen
 constexpr std::size_t kMost = 200;  // guesses kept
 constexpr double kLeast = 1e-10;    // weight dropped

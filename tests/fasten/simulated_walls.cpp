@@ -92,9 +92,9 @@ void check(const Tally& tally) {
     const double sd = std::sqrt(std::max(promised * (1 - promised), 1e-4) / (b.count / 2.0));
     INFO("from " << b.from << ": " << b.count << " holes, promised " << promised << ", seen "
                  << seen);
-    // Two holes of a stud share its place, so half of them count. 3.3 sd and 0.03 for the rounding
+    // Two holes of a stud share its place, so half of them count. 3.3 sd and 0.01 for the rounding
     // of readings to 1/16 in and for framing that the jitter model only resembles (chosen).
-    CHECK(std::abs(seen - promised) <= 3.3 * sd + .03);
+    CHECK(std::abs(seen - promised) <= 3.3 * sd + .01);
   }
 }
 

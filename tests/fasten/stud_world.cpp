@@ -79,7 +79,7 @@ class WorldMaker {
   }
   void add(TrueStud middle, bool looked) {
     const double dice = between(0, 1);
-    const int plies = dice < .93 ? 1 : dice < .99 ? 2 : 3;
+    const int plies = dice < .90 ? 1 : dice < .98 ? 2 : 3;
     for (const Block& b : blocks_)
       if (std::abs(b.middle.middle - middle.middle) < 60 + kWidth * (plies + b.plies) / 2) return;
     // One ply keeps the place, the others stand beside it.

@@ -1,0 +1,417 @@
+// Where holes stand: in studs, clear of edges and services, on easy numbers, the same when
+// mirrored.
+#include <catch2/catch.hpp>
+#include <cmath>
+
+#include "fasten/bench.h"
+#include "fasten/said.h"
+#include "solid/boolean.h"
+
+using namespace nook;
+
+namespace {
+
+constexpr double kD = .19 * 25.4;
+
+Bench two_studs(int wall = 0) {
+  Bench bench;
+  bench.nailed(wall, 15 + 5.0 / 16);
+  bench.nailed(wall, 31 + 3.0 / 8);
+  bench.ledger(wall, "ledger", 0, 46, 37);
+  bench.screws("ledger", wall == 0 ? "left wall" : "right wall");
+  return bench;
+}
+
+Obstacle obstacle(ObstacleKind kind, const std::string& name, double left, double right) {
+  Obstacle o;
+  o.kind = kind;
+  o.name = name;
+  o.along[0] = inches(left);
+  o.along[1] = inches(right);
+  o.height[0] = Height{inches(12), false, {}};
+  o.height[1] = Height{inches(16.5), false, {}};
+  o.out[1] = inches(.25);
+  return o;
+}
+
+bool warns(const Hole& hole, const std::string& words) {
+  for (const std::string& w : hole.warnings)
+    if (w.find(words) != std::string::npos) return true;
+  return false;
+}
+
+bool on_grid(double mm, double step) {
+  return std::abs(mm / step - std::round(mm / step)) < 1e-6;
+}
+
+}  // namespace
+
+TEST_CASE("holes: two to a stud, near its middle, one near the top") {
+  const DrillAnswer answer = two_studs().drilled();
+  const auto& holes = answer.walls[0].holes;
+  REQUIRE(holes.size() == 4);
+  CHECK(answer.verdict == Verdict::fits);
+  for (const Hole& h : holes) {
+    INFO(h.id);
+    const double centre = answer.walls[0].studs[*h.stud].centre_mm;
+    CHECK(std::abs(h.along_mm - centre) < 4);
+    CHECK(h.hit_chance >= .999);
+    CHECK(h.edge_distance_mm >= 2.5 * kD);
+    CHECK_THAT(h.embedment_mm, Catch::WithinAbs(inches(1.25).mm, 1e-9));
+    CHECK_THAT(h.depth_mm, Catch::WithinAbs(inches(3).mm, 1e-9));
+    CHECK(on_grid(h.from_end_mm, 25.4 / 16));
+    CHECK(on_grid(h.from_edge_mm, 25.4 / 16));
+    CHECK_THAT(h.u_mm, Catch::WithinAbs(inches(46).mm - h.from_end_mm, 1e-9));
+    CHECK_THAT(h.v_mm, Catch::WithinAbs(inches(3).mm - h.from_edge_mm, 1e-9));
+    CHECK_THAT(h.height_mm, Catch::WithinAbs(inches(37).mm + h.v_mm, 1e-9));
+    CHECK_THAT(*h.from_line_mm, Catch::WithinAbs(h.height_mm - inches(38).mm, 1e-9));
+    CHECK_THAT(h.along_mm, Catch::WithinAbs(inches(46).mm - h.u_mm, 1e-9));
+  }
+  CHECK(holes[0].from_edge_mm < inches(.6).mm);
+  // 10 D apart along the grain of the stud, 2.5 D from the edges of the ledger.
+  CHECK(holes[1].from_edge_mm - holes[0].from_edge_mm >= 10 * kD);
+  CHECK(holes[1].from_edge_mm <= inches(3).mm - 2.5 * kD);
+  CHECK(holes[0].from_end_mm != holes[1].from_end_mm);  // staggered
+}
+
+TEST_CASE("holes: common practice - 3 in through 1 1/4 and drywall leave 1 1/4, set 1/8 in 1 3/8") {
+  Bench bench = two_studs();
+  bench.design.fastenings[0].screw.head_below = inches(1.0 / 8);
+  const Hole h = bench.drilled().walls[0].holes.front();
+  CHECK_THAT(h.embedment_mm, Catch::WithinAbs(inches(1.375).mm, 1e-9));
+  CHECK(warns(h, "may reach a cable"));
+  CHECK_FALSE(warns(two_studs().drilled().walls[0].holes.front(), "cable"));
+}
+
+TEST_CASE("holes: everything counts from a plumb line on the first proven stud") {
+  const DrillAnswer answer = two_studs().drilled();
+  const WallDrill& wall = answer.walls[0];
+  REQUIRE(wall.datum);
+  CHECK(wall.datum->stud == 0);
+  CHECK_THAT(wall.datum->along_mm, Catch::WithinAbs(inches(15.3125).mm, 1e-6));
+  for (const Hole& h : wall.holes)
+    CHECK_THAT(*h.from_datum_mm, Catch::WithinAbs(h.along_mm - wall.datum->along_mm, 1e-6));
+}
+
+TEST_CASE("holes: an inferred stud is probed first, and the probe is asked for") {
+  Bench bench;
+  bench.nailed(0, 15.25);
+  bench.ledger(0, "ledger", 0, 46, 37);
+  bench.screws("ledger", "left wall");
+  const DrillAnswer answer = bench.drilled();
+  int inferred = 0;
+  for (const Hole& h : answer.walls[0].holes) {
+    if (answer.walls[0].studs[*h.stud].found != StudReport::Found::inferred) continue;
+    ++inferred;
+    CHECK(warns(h, "probe first"));
+    CHECK(h.probe_first);
+    CHECK(h.hit_chance <= .9);
+  }
+  CHECK(inferred == 2);
+  CHECK(answer.verdict == Verdict::cannot_tell);
+  REQUIRE_FALSE(answer.probes.empty());
+  CHECK(answer.probes[0].reading.find("31 1/4\"") != std::string::npos);
+  CHECK_THAT(answer.probes[0].gain, Catch::WithinAbs(1, 1e-9));
+}
+
+TEST_CASE("holes: no stud behind a piece, no hole; blocking, a longer piece, a cleat instead") {
+  Bench bench;
+  bench.nailed(0, 15.25);
+  bench.nailed(0, 31.25);
+  bench.ledger(0, "short ledger", 17, 12, 37);
+  bench.screws("short ledger", "left wall").load_n = 100;
+  const DrillAnswer answer = bench.drilled();
+  CHECK(answer.walls[0].holes.empty());
+  CHECK(answer.verdict == Verdict::does_not_fit);
+  REQUIRE(answer.unreachable.size() == 1);
+  const std::string& reason = answer.unreachable[0].reason;
+  INFO(reason);
+  // Between studs 16 in apart and 1 1/2 wide: 14 1/2 clear.
+  CHECK(reason.find("blocking 14 1/2\" long") != std::string::npos);
+  // 16 in and 10 D at both ends: 19.8, to the next sixteenth.
+  CHECK(reason.find("cleat at least 19 13/16\" long") != std::string::npos);
+  // From 17 back to 15 1/4 and 10 D more: 3.65, to the next sixteenth.
+  CHECK(reason.find("3 11/16\" longer, to the stud 15 1/4\"") != std::string::npos);
+  REQUIRE(answer.strength.size() == 1);
+  CHECK_FALSE(answer.strength[0].capacity_n);
+}
+
+TEST_CASE("holes: blocking takes screws where studs do not") {
+  Bench bench;
+  bench.nailed(0, 15.25);
+  bench.nailed(0, 31.25);
+  Blocking blocking;
+  blocking.along[0] = inches(16);
+  blocking.along[1] = inches(30.5);
+  blocking.height[0] = Height{inches(36.75), false, {}};
+  blocking.height[1] = Height{inches(40.25), false, {}};
+  bench.survey.walls[0].studs->blocking.push_back(blocking);
+  bench.ledger(0, "short ledger", 17, 12, 37);
+  bench.screws("short ledger", "left wall").load_n = 100;
+  const DrillAnswer answer = bench.drilled();
+  REQUIRE(answer.walls[0].holes.size() == 2);
+  CHECK(answer.unreachable.empty());
+  for (const Hole& h : answer.walls[0].holes) {
+    CHECK_FALSE(h.stud);
+    CHECK(h.hit_chance >= .999);
+    CHECK(h.height_mm > inches(36.75).mm + 2.5 * kD);
+    CHECK(h.height_mm < inches(40.25).mm - 2.5 * kD);
+  }
+  CHECK(answer.strength[0].capacity_n);
+}
+
+TEST_CASE("holes: screws too short or too long are refused with the length to use") {
+  Bench bench = two_studs();
+  bench.design.fastenings[0].screw.length = inches(1.5);
+  DrillAnswer answer = bench.drilled();
+  CHECK(answer.walls[0].holes.empty());
+  REQUIRE(answer.unreachable.size() == 1);
+  // 1 1/4 + 1/2 + 6 D: 2.89, to the next sixteenth.
+  CHECK(answer.unreachable[0].reason.find("use one of 2 15/16\"") != std::string::npos);
+  bench.design.fastenings[0].screw.length = inches(6);
+  answer = bench.drilled();
+  CHECK(answer.walls[0].holes.empty());
+  REQUIRE(answer.unreachable.size() == 1);
+  CHECK(answer.unreachable[0].reason.find("far side") != std::string::npos);
+}
+
+TEST_CASE("holes: too little in the stud is a caution, and no figure") {
+  Bench bench = two_studs();
+  bench.design.fastenings[0].screw.length = inches(2.75);
+  bench.design.fastenings[0].load_n = 100;
+  const DrillAnswer answer = bench.drilled();
+  REQUIRE(answer.walls[0].holes.size() == 4);
+  CHECK(warns(answer.walls[0].holes[0], "only 1\" in the stud, short of the 1 3/16\""));
+  REQUIRE(answer.strength.size() == 1);
+  CHECK_FALSE(answer.strength[0].capacity_n);
+  CHECK(answer.strength[0].mode.find("6 D") != std::string::npos);
+  CHECK(answer.verdict == Verdict::cannot_tell);
+}
+
+TEST_CASE("holes: a pipe in the stud's place takes its places away") {
+  Bench bench = two_studs();
+  Obstacle pipe = obstacle(ObstacleKind::pipe, "pipe", 31, 32);
+  pipe.out[0] = inches(-3);
+  pipe.out[1] = inches(-1);
+  pipe.height[1] = Height{inches(90), false, {}};
+  bench.survey.walls[0].obstacles.push_back(pipe);
+  const DrillAnswer answer = bench.drilled();
+  REQUIRE(answer.walls[0].holes.size() == 2);
+  for (const Hole& h : answer.walls[0].holes) CHECK(*h.stud == 0);
+}
+
+TEST_CASE("holes: a stud that carries a box takes shallow screws, with a caution, no deep ones") {
+  Bench bench = two_studs();
+  bench.survey.walls[0].obstacles.push_back(
+      obstacle(ObstacleKind::outlet, "outlet", 32 + 3.0 / 16, 34));
+  DrillAnswer answer = bench.drilled();
+  REQUIRE(answer.walls[0].holes.size() == 4);
+  CHECK(warns(answer.walls[0].holes[2], "the cable of the outlet"));
+  CHECK_FALSE(warns(answer.walls[0].holes[0], "outlet"));
+  bench.design.fastenings[0].screw.head_below = inches(1.0 / 8);  // 1 3/8 deep
+  answer = bench.drilled();
+  REQUIRE(answer.walls[0].holes.size() == 2);
+  CHECK(*answer.walls[0].holes[0].stud == 0);
+}
+
+TEST_CASE("holes: a cable runs level from box to box, round the corner too") {
+  Bench bench = two_studs();
+  bench.design.fastenings[0].screw.head_below = inches(1.0 / 8);
+  for (double left : {20.0, 60.0}) {
+    Obstacle box = obstacle(ObstacleKind::switch_box, "switch", left, left + 2);
+    box.height[0] = Height{inches(37), false, {}};
+    box.height[1] = Height{inches(40), false, {}};
+    bench.survey.walls[0].obstacles.push_back(box);
+  }
+  DrillAnswer answer = bench.drilled();
+  REQUIRE(answer.walls[0].holes.size() == 2);
+  CHECK(*answer.walls[0].holes[0].stud == 0);
+  // The second switch moved to the other wall: the run now passes the first stud.
+  bench.survey.walls[1].obstacles.push_back(bench.survey.walls[0].obstacles.back());
+  bench.survey.walls[0].obstacles.pop_back();
+  answer = bench.drilled();
+  REQUIRE(answer.walls[0].holes.size() == 2);
+  CHECK(*answer.walls[0].holes[0].stud == 1);
+}
+
+TEST_CASE("holes: cutouts and pieces on the face are kept clear") {
+  Bench bench = two_studs();
+  Part& ledger = bench.design.parts[0];
+  Cutout cutout;
+  const double u = inches(46 - 31.375).mm;
+  cutout.outline = {{u - 20, 5}, {u + 20, 5}, {u + 20, 70}, {u - 20, 70}};
+  ledger.cutouts.push_back(cutout);
+  REQUIRE(bench.drilled().walls[0].holes.size() == 2);
+  ledger.cutouts.clear();
+  // A post standing on the face of the ledger in front of the first stud.
+  Part post = ledger;
+  post.name = "post";
+  post.outline = {{0, 0}, {inches(3).mm, 0}, {inches(3).mm, inches(3).mm}, {0, inches(3).mm}};
+  post.place_in_room.at = {inches(17).mm, inches(1.25).mm, inches(37).mm};
+  bench.design.parts.push_back(post);
+  const DrillAnswer answer = bench.drilled();
+  REQUIRE(answer.walls[0].holes.size() == 2);
+  CHECK(*answer.walls[0].holes[0].stud == 1);
+}
+
+TEST_CASE("holes: a corner that leans moves the numbers, not the studs") {
+  Bench bench = two_studs();
+  const double before = bench.drilled().walls[0].holes[0].along_mm;
+  // The right wall leans in: the corner, and every reading, moves along the left wall going up.
+  bench.room.walls[1].lean = .004;
+  bench.survey.walls[0].studs->found[0].height = Height{inches(8), false, {}};
+  const DrillAnswer answer = bench.drilled();
+  const Hole& h = answer.walls[0].holes[0];
+  // Found at 8 in, drilled at h: the corner has come closer by .004 of the difference.
+  const double moved = .004 * (h.height_mm - inches(8).mm);
+  CHECK_THAT(h.along_mm, Catch::WithinAbs(before - moved, 1.2));
+  CHECK_THAT(h.along_mm + .004 * h.height_mm,
+             Catch::WithinAbs(inches(15.3125).mm + .004 * inches(8).mm, 1.7));
+}
+
+TEST_CASE("holes: shims count into the depth and the strength") {
+  Bench bench = two_studs();
+  bench.design.fastenings[0].load_n = 400;
+  const DrillAnswer tight = bench.drilled();
+  bench.design.parts[0].place_in_room.at.y = inches(1.0 / 8).mm;
+  const DrillAnswer shimmed = bench.drilled();
+  const Hole& h = shimmed.walls[0].holes[0];
+  CHECK_THAT(h.shim_mm, Catch::WithinAbs(inches(1.0 / 8).mm, 1e-9));
+  CHECK_THAT(h.embedment_mm, Catch::WithinAbs(inches(1.125).mm, 1e-9));
+  CHECK(warns(h, "shim 1/8\""));
+  bench.design.fastenings[0].screw.length = inches(3.125);
+  const DrillAnswer longer = bench.drilled();
+  CHECK(*longer.strength[0].capacity_n < *tight.strength[0].capacity_n);
+}
+
+TEST_CASE("holes: metric jobs stand on whole millimetres") {
+  Bench bench = two_studs();
+  bench.design.units = Unit::mm;
+  for (const Hole& h : bench.drilled().walls[0].holes) {
+    CHECK(on_grid(h.from_end_mm, 1));
+    CHECK(on_grid(h.from_edge_mm, 1));
+  }
+}
+
+TEST_CASE("holes: a mirrored room has the mirrored map", "[property]") {
+  const DrillAnswer left = two_studs(0).drilled(), right = two_studs(1).drilled();
+  const auto &a = left.walls[0].holes, &b = right.walls[1].holes;
+  REQUIRE(a.size() == b.size());
+  CHECK(left.walls[0].runs_left);
+  CHECK_FALSE(right.walls[1].runs_left);
+  for (std::size_t i = 0; i < a.size(); ++i) {
+    CHECK_THAT(a[i].along_mm, Catch::WithinAbs(b[i].along_mm, 1e-9));
+    CHECK_THAT(a[i].height_mm, Catch::WithinAbs(b[i].height_mm, 1e-9));
+    CHECK_THAT(a[i].from_end_mm, Catch::WithinAbs(b[i].from_end_mm, 1e-9));
+    CHECK_THAT(a[i].hit_chance, Catch::WithinAbs(b[i].hit_chance, 1e-9));
+    CHECK(a[i].drive == b[i].drive);
+    CHECK(a[i].end == "right");  // of the left ledger: its corner end, as seen from its front
+    CHECK(b[i].end == "left");
+  }
+}
+
+TEST_CASE("holes: what is not wood gets no holes and no figure") {
+  for (StudKind kind : {StudKind::steel, StudKind::masonry}) {
+    Bench bench = two_studs();
+    bench.survey.walls[0].studs->kind = kind;
+    bench.design.fastenings[0].load_n = 100;
+    const DrillAnswer answer = bench.drilled();
+    CHECK(answer.walls[0].holes.empty());
+    CHECK(answer.unreachable.empty());
+    REQUIRE(answer.strength.size() == 1);
+    CHECK_FALSE(answer.strength[0].capacity_n);
+    CHECK(answer.verdict == Verdict::cannot_tell);
+  }
+  Bench bench = two_studs();
+  bench.survey.walls[0].studs->kind = StudKind::unknown;
+  CHECK(bench.drilled().walls[0].holes.size() == 4);
+  CHECK_FALSE(bench.drilled().strength[0].capacity_n);
+}
+
+TEST_CASE("holes: a wall whose studs nobody looked for is asked for, not judged") {
+  Bench bench;
+  bench.ledger(0, "ledger", 0, 46, 37);
+  bench.screws("ledger", "left wall");
+  const DrillAnswer answer = bench.drilled();
+  CHECK(answer.verdict == Verdict::cannot_tell);
+  REQUIRE(answer.missing.size() == 1);
+  CHECK(answer.missing[0].find("left wall") != std::string::npos);
+}
+
+TEST_CASE("holes: an undetermined room gets none") {
+  const Bench bench = two_studs();
+  const auto pieces = pieces_of(bench.design);
+  const std::vector<Frame> frames = {pieces[0].frame};
+  const DrillAnswer answer =
+      drill({bench.survey, bench.design, bench.room, {}, pieces, frames, .95, false});
+  CHECK(answer.verdict == Verdict::cannot_tell);
+  CHECK(answer.walls.size() == 2);
+  CHECK(answer.walls[0].holes.empty());
+}
+
+TEST_CASE("holes: each lies in the region that exact Booleans allow, and none is left out",
+          "[property]") {
+  // The slow route: strip of the stud, ledger and pipe as outlines in the wall's plane.
+  for (double pipe_at : {12.0, 15.0, 15.5, 16.5, 18.0}) {
+    Bench bench = two_studs();
+    Obstacle pipe = obstacle(ObstacleKind::pipe, "pipe", pipe_at, pipe_at + 1);
+    pipe.out[0] = inches(-3);
+    pipe.height[1] = Height{inches(38.5), false, {}};
+    bench.survey.walls[0].obstacles.push_back(pipe);
+    const DrillAnswer answer = bench.drilled();
+    const auto box = [](double l, double r, double b, double t) {
+      return Regions{{{{l, b}, {r, b}, {r, t}, {l, t}}, {}}};
+    };
+    const double edge = 2.5 * kD, end = 10 * kD, low = inches(37).mm, high = inches(40).mm;
+    const double centre = inches(15.3125).mm, half = inches(.75).mm - edge;
+    Regions region = intersect(box(centre - half, centre + half, 0, 2500),
+                               box(end, inches(46).mm - end, low + edge, high - edge));
+    region = subtract(region, box(inches(pipe_at).mm - 25, inches(pipe_at + 1).mm + 25,
+                                  inches(12).mm - 25, inches(38.5).mm + 25));
+    int inside_it = 0;
+    for (const Hole& h : answer.walls[0].holes) {
+      if (*h.stud != 0) continue;
+      bool in = false;
+      for (const Region& r : region) in |= contains(r, {h.along_mm, h.height_mm});
+      CHECK(in);
+      inside_it += in;
+    }
+    INFO("pipe at " << pipe_at << ", region " << area(region));
+    bool middle_free = false;
+    for (const Region& r : region)
+      for (double z = low; z <= high; z += 25.4 / 16) middle_free |= contains(r, {centre, z});
+    CHECK((inside_it > 0) == middle_free);
+  }
+}
+
+TEST_CASE("holes: driven from the surest at the top to its far end, then the rest") {
+  Bench bench = two_studs();
+  bench.found_centre(0, 44);  // cannot be sure, and off the spacing
+  const auto holes = bench.drilled().walls[0].holes;
+  std::vector<int> drives;
+  for (const Hole& h : holes) drives.push_back(h.drive);
+  std::vector<int> sorted = drives;
+  std::sort(sorted.begin(), sorted.end());
+  for (std::size_t i = 0; i < sorted.size(); ++i) CHECK(sorted[i] == static_cast<int>(i) + 1);
+  for (const Hole& h : holes) {
+    if (h.drive == 1) CHECK(h.hit_chance >= .999);
+    if (h.drive <= 2) CHECK(h.from_edge_mm < inches(.6).mm);
+    if (h.probe_first) CHECK(h.drive > 4);
+  }
+}
+
+TEST_CASE("holes: the story pole runs from one start and carries every mark") {
+  const DrillAnswer answer = two_studs().drilled();
+  REQUIRE(answer.poles.size() == 2);
+  CHECK(answer.poles[0].of == "left wall");
+  CHECK(answer.poles[1].of == "ledger");
+  for (const StoryPole& pole : answer.poles) {
+    std::string all;
+    for (std::size_t i = 0; i < pole.marks.size(); ++i) {
+      if (i > 0) CHECK(pole.marks[i].at_mm > pole.marks[i - 1].at_mm);
+      all += pole.marks[i].what + ";";
+    }
+    for (const char* hole : {"hole 1", "hole 2", "hole 3", "hole 4"})
+      CHECK(all.find(hole) != std::string::npos);
+  }
+}

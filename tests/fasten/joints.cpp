@@ -1,0 +1,137 @@
+// Screws from piece to piece: on faces, into edges, out of ends, and out of the other side.
+#include <catch2/catch.hpp>
+
+#include "fasten/bench.h"
+#include "fasten/joint.h"
+
+using namespace nook;
+
+namespace {
+
+// A ledger and a 3/4 plywood deck lying on its upper edge, flush with the wall.
+Bench deck_on_ledger() {
+  Bench bench;
+  bench.ledger(0, "ledger", 0, 46, 37);
+  Stock ply;
+  ply.name = "ply";
+  ply.thickness = inches(.75);
+  bench.design.stock.push_back(ply);
+  Part deck;
+  deck.name = deck.group = "deck";
+  deck.stock = 1;
+  deck.outline = {{0, 0}, {inches(46).mm, 0}, {inches(46).mm, inches(30).mm}, {0, inches(30).mm}};
+  deck.place_in_room = {{0, 0, inches(40).mm}, {1, 0, 0}, {0, 1, 0}, {}, {}};
+  bench.design.parts.push_back(deck);
+  bench.screws("deck", "ledger").screw.length = inches(2);
+  return bench;
+}
+
+}  // namespace
+
+TEST_CASE("joints: a deck is screwed down along the middle of the ledger's edge") {
+  const DrillAnswer answer = deck_on_ledger().drilled();
+  REQUIRE(answer.parts.size() == 1);
+  const JointDrill& joint = answer.parts[0];
+  CHECK(joint.part == "deck");
+  CHECK(joint.to == "ledger");
+  REQUIRE(joint.holes.size() == 4);  // 46 in: one every 12 in, both ends
+  for (const Hole& h : joint.holes) {
+    CHECK_THAT(h.v_mm, Catch::WithinAbs(inches(.625).mm, inches(1.0 / 32).mm));
+    CHECK_THAT(h.embedment_mm, Catch::WithinAbs(inches(1.25).mm, 1e-9));
+    CHECK(h.edge == "bottom");
+    CHECK(h.hit_chance > .999);
+  }
+  CHECK(answer.unreachable.empty());
+}
+
+TEST_CASE("joints: a screw that comes out of the other side is refused") {
+  Bench bench = deck_on_ledger();
+  bench.design.fastenings[0].screw.length = inches(4);
+  const DrillAnswer answer = bench.drilled();
+  CHECK(answer.parts.empty());
+  REQUIRE(answer.unreachable.size() == 1);
+  INFO(answer.unreachable[0].reason);
+  CHECK(answer.unreachable[0].reason.find("far side") != std::string::npos);
+  // 3 in of ledger under 3/4 of deck: 3 3/4 less a sixteenth.
+  CHECK(answer.unreachable[0].reason.find("3 11/16\" at most") != std::string::npos);
+  CHECK(answer.verdict == Verdict::does_not_fit);
+}
+
+TEST_CASE("joints: pieces that do not meet are said so") {
+  Bench bench = deck_on_ledger();
+  bench.design.parts[1].place_in_room.at.z = inches(50).mm;
+  const DrillAnswer answer = bench.drilled();
+  REQUIRE(answer.unreachable.size() == 1);
+  CHECK(answer.unreachable[0].reason.find("no face of it lies on ledger") != std::string::npos);
+}
+
+TEST_CASE("joints: into the edge of thin plywood the screw keeps to its middle, with a caution") {
+  Bench bench = deck_on_ledger();
+  Part& ledger = bench.design.parts[0];
+  ledger.stock = 1;  // a 3/4 ledger: narrower than 5 D
+  const DrillAnswer answer = bench.drilled();
+  REQUIRE(answer.parts.size() == 1);
+  const Hole& h = answer.parts[0].holes[0];
+  CHECK_THAT(h.v_mm, Catch::WithinAbs(inches(.375).mm, inches(1.0 / 32).mm));
+  REQUIRE_FALSE(h.warnings.empty());
+  CHECK(h.warnings[0].find("pre-bore") != std::string::npos);
+}
+
+TEST_CASE("joints: a load down on a screwed-down deck is carried by the wood") {
+  Bench bench = deck_on_ledger();
+  bench.design.fastenings[0].load_n = 1000;
+  DrillAnswer answer = bench.drilled();
+  REQUIRE(answer.strength.size() == 1);
+  REQUIRE(answer.strength[0].ratio);
+  CHECK(*answer.strength[0].ratio == 0);
+  // Hung from above instead, the screws are pulled: withdrawal, and the load shared by four.
+  bench.design.parts[1].place_in_room.at.z = inches(37).mm - inches(.75).mm;
+  bench.design.fastenings[0].face = PieceFace::front;
+  answer = bench.drilled();
+  REQUIRE(answer.strength.size() == 1);
+  CHECK(answer.strength[0].mode == "withdrawal");
+  CHECK_THAT(answer.strength[0].worst_load_n, Catch::WithinAbs(250, 1e-9));
+}
+
+TEST_CASE("joints: pocket screws leave through the end, side by side, without a figure") {
+  Bench bench;
+  Part& rail = bench.ledger(0, "rail", 0, 46, 37);
+  rail.place_in_room = {{0, 0, 0}, {0, 0, 1}, {0, -1, 0}, {}, {}};  // upright, front towards +x
+  Part rung = rail;
+  rung.name = rung.group = "rung";
+  rung.outline = {
+      {0, 0}, {inches(14).mm, 0}, {inches(14).mm, inches(1.25).mm}, {0, inches(1.25).mm}};
+  rung.place_in_room = {
+      {inches(1.25).mm, -inches(2).mm, inches(9).mm}, {1, 0, 0}, {0, 1, 0}, {}, {}};
+  bench.design.parts.push_back(rung);
+  Fastening& f = bench.screws("rung", "rail");
+  f.screw = {8, {}, inches(1.5), ScrewKind::pocket, {}, {}, "", {}};
+  DrillAnswer answer = bench.drilled();
+  REQUIRE(answer.parts.size() == 1);
+  REQUIRE(answer.parts[0].holes.size() == 2);
+  for (const Hole& h : answer.parts[0].holes) {
+    CHECK(h.u_mm == 0);
+    CHECK(h.edge == "left");
+    CHECK(h.embedment_mm < inches(.75).mm);
+  }
+  CHECK(answer.strength.empty());
+  bench.design.fastenings[0].load_n = 300;
+  answer = bench.drilled();
+  REQUIRE(answer.strength.size() == 1);
+  CHECK_FALSE(answer.strength[0].capacity_n);
+  CHECK(answer.verdict == Verdict::cannot_tell);
+}
+
+TEST_CASE("joints: a section across a piece is its outline, along it a row of rectangles") {
+  Bench bench = deck_on_ledger();
+  const auto pieces = pieces_of(bench.design);
+  const Piece& ledger = pieces[0];
+  const CutPlane across{{0, inches(.5).mm, 0}, {1, 0, 0}, {0, 0, 1}, {0, 1, 0}};
+  CHECK_THAT(area(section_of(ledger, ledger.frame, across)),
+             Catch::WithinAbs(inches(46).mm * inches(3).mm, 1e-3));
+  const CutPlane level{{0, 0, inches(38).mm}, {1, 0, 0}, {0, 1, 0}, {0, 0, 1}};
+  CHECK_THAT(area(section_of(ledger, ledger.frame, level)),
+             Catch::WithinAbs(inches(46).mm * inches(1.25).mm, 1e-3));
+  const CutPlane beside{{0, 0, inches(50).mm}, {1, 0, 0}, {0, 1, 0}, {0, 0, 1}};
+  CHECK(section_of(ledger, ledger.frame, beside).empty());
+}
