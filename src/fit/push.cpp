@@ -10,6 +10,7 @@ namespace {
 constexpr double kStill = 0.001;      // mm; from the rule of placement
 constexpr double kLongContact = 300;  // mm in plan; chosen
 constexpr double kSameWay = 0.26;     // sine of 15 degrees: two walls this parallel hold one way
+constexpr double kUprightFirst = 10;  // mm; heights differ by less from what is drawn. Chosen
 constexpr int kRounds = 20;           // chosen; two or three are usual
 
 }  // namespace
@@ -26,6 +27,7 @@ Push::Push(const Layout& layout, const SiteView& view, int group, const Placing&
   find_holds();
   find_ways();
   turn_parallel();
+  find_planes();
 }
 
 bool Push::in_before(int piece) const {
@@ -151,6 +153,27 @@ void Push::turn_parallel() {
   const double turn = turn_of_wall(view_.shape(), *group_.parallel_to, layout_.first_wall);
   const Motion about = turned_about(pivot_, turn - start_.turn, {});
   start_ = {turn, about.point(start_.move)};
+}
+
+// Of the planes that part two cells as drawn, the one that parts them best where the group starts.
+void Push::find_planes() {
+  for (const Parting& parting : layout_.partings) {
+    const int still = own(parting.a) ? parting.b : parting.a;
+    if ((!own(parting.a) && !own(parting.b)) || !in_before(still)) continue;
+    const PartingPlane* best = nullptr;
+    double furthest = -1e300;
+    for (const PartingPlane& plane : parting.planes) {
+      Vec3 normal;
+      double nearest = 1e300;
+      for (const PartedCorner& c :
+           parted(plane, frame_in(plane.holder, start_), frame_in(plane.other, start_), normal))
+        nearest = std::min(nearest, c.gap);
+      // Of equal ones an upright one, so that what rests on a piece is not pushed off it.
+      const double score = nearest + (std::abs(normal.z) > 0.9 ? kUprightFirst : 0);
+      if (score > furthest) furthest = score, best = &plane;
+    }
+    planes_.push_back(best);
+  }
 }
 
 Motion Push::motion_at(const Moves& x, double rise) const {

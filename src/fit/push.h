@@ -27,6 +27,10 @@ class Push {
   void find_holds();
   void find_ways();
   void turn_parallel();
+  void find_planes();
+  Frame frame_in(int piece, const Motion& motion) const {
+    return own(piece) ? motion.frame(layout_.scene.pieces[piece].frame) : so_far_.frames[piece];
+  }
   bool in_before(int piece) const;
   bool own(int piece) const { return layout_.group_of[piece] == index_; }
   bool pulls(const Joint& joint) const;
@@ -55,8 +59,9 @@ class Push {
   bool all_spots_;
   Motion start_;
   std::vector<Hold> holds_;
-  std::vector<std::string> targets_;  // what holds pull to, tight ones first
-  std::vector<Vec2> ways_;            // free directions in plan: none, one or two
+  std::vector<std::string> targets_;         // what holds pull to, tight ones first
+  std::vector<Vec2> ways_;                   // free directions in plan: none, one or two
+  std::vector<const PartingPlane*> planes_;  // what parts it from pieces already in
   bool turn_free_ = false;
   Vec2 pivot_;
   double rim_ = 50;  // mm from the pivot where a turn is measured

@@ -110,27 +110,16 @@ void Push::add_guards(const Motion& motion, const Moves& x, std::vector<PlanGap>
 }
 
 void Push::add_partings(const Motion& motion, const Moves& x, std::vector<PlanGap>& gaps) const {
-  for (const Parting& p : layout_.partings) {
-    const bool holds = layout_.group_of[p.holder] == index_;
-    const int still = holds ? p.other : p.holder;
-    if ((!holds && layout_.group_of[p.other] != index_) || !in_before(still)) continue;
-    const auto frame_of = [&](int piece) {
-      return piece == still ? so_far_.frames[piece]
-                            : motion.frame(layout_.scene.pieces[piece].frame);
-    };
-    const Frame holder = frame_of(p.holder), other = frame_of(p.other);
-    const Vec3 n = p.normal.x * holder.u + p.normal.y * holder.v + p.normal.z * holder.w;
-    const double plane = p.offset + dot(n, holder.at);
+  for (const PartingPlane* plane : planes_) {
+    const bool holds = own(plane->holder);
+    Vec3 normal;
+    const auto corners =
+        parted(*plane, frame_in(plane->holder, motion), frame_in(plane->other, motion), normal);
     double nearest = 1e300;
-    std::vector<std::pair<double, Vec3>> corners;
-    for (Vec3 c : p.corners) {
-      const Vec3 q = other.room_from_piece(c);
-      corners.emplace_back(dot(n, q) - plane, q);
-      nearest = std::min(nearest, corners.back().first);
-    }
-    for (const auto& [gap, at] : corners)
-      if (gap < nearest + kNearestCorners && gap < kFar)
-        add_gap({gap, holds ? -n : n, at, -1}, x, {}, gaps);
+    for (const PartedCorner& c : corners) nearest = std::min(nearest, c.gap);
+    for (const PartedCorner& c : corners)
+      if (c.gap < std::min(nearest + kNearestCorners, kFar))
+        add_gap({c.gap, holds ? -normal : normal, c.at, -1}, x, {}, gaps);
   }
 }
 

@@ -34,29 +34,29 @@ Reach reach_of(const CellSolid& solid, const Frame& frame, Vec3 axis) {
   return reach;
 }
 
-// Keeps the axis along which the two are furthest apart; of equal ones the first, an upright one
-// before any other, so that what rests on a piece is not pushed off it.
-void keep_better(Apart& best, const Apart& next) {
-  const bool upright = std::abs(next.axis.z) > 0.9 && std::abs(best.axis.z) <= 0.9;
-  if (next.distance > best.distance + kSameAxis ||
-      (upright && next.distance > best.distance - kSameAxis))
-    best = next;
-}
+struct Axes {
+  const CellSolid& a;
+  const Frame& frame_a;
+  const CellSolid& b;
+  const Frame& frame_b;
+};
 
-void try_axis(const CellSolid& a, const Frame& fa, const CellSolid& b, const Frame& fb, Vec3 axis,
-              Apart& best) {
-  const Reach ra = reach_of(a, fa, axis), rb = reach_of(b, fb, axis);
-  keep_better(best, {rb.low - ra.high, axis});
-  keep_better(best, {ra.low - rb.high, -axis});
-}
-
-void try_crossed(const CellSolid& a, const Frame& fa, const CellSolid& b, const Frame& fb,
-                 Apart& best) {
-  for (Vec3 ea : a.edges)
-    for (Vec3 eb : b.edges) {
-      const Vec3 axis = cross(in_room(fa, ea), in_room(fb, eb));
+// Both ways along every axis that may part two prisms: `look(distance, axis, owner)`, the owner 0
+// or 1 where the axis is square to a face of a or b, else 2.
+template <class Look>
+void each_axis(const Axes& x, Look look) {
+  const auto along = [&](Vec3 axis, int owner) {
+    const Reach ra = reach_of(x.a, x.frame_a, axis), rb = reach_of(x.b, x.frame_b, axis);
+    look(rb.low - ra.high, axis, owner);
+    look(ra.low - rb.high, -axis, owner);
+  };
+  for (Vec3 n : x.a.normals) along(in_room(x.frame_a, n), 0);
+  for (Vec3 n : x.b.normals) along(in_room(x.frame_b, n), 1);
+  for (Vec3 ea : x.a.edges)
+    for (Vec3 eb : x.b.edges) {
+      const Vec3 axis = cross(in_room(x.frame_a, ea), in_room(x.frame_b, eb));
       const double length = norm(axis);
-      if (length > 1e-6) try_axis(a, fa, b, fb, (1 / length) * axis, best);
+      if (length > 1e-6) along((1 / length) * axis, 2);
     }
 }
 
@@ -65,17 +65,12 @@ void add_direction(std::vector<Vec3>& list, Vec3 d) {
   if (std::none_of(list.begin(), list.end(), same)) list.push_back(d);
 }
 
-// Whether the axis is square to one of the solid's own faces.
-bool owns(const CellSolid& solid, const Frame& frame, Vec3 axis) {
-  return std::any_of(solid.normals.begin(), solid.normals.end(),
-                     [&](Vec3 n) { return std::abs(dot(in_room(frame, n), axis)) > 1 - 1e-9; });
-}
-
-Parting parting_along(const CellSolid& holder, const Frame& fh, const CellSolid& other, Vec3 axis) {
-  Parting parting{holder.piece, other.piece, {}, reach_of(holder, fh, axis).high, other.corners};
-  parting.normal = {dot(axis, fh.u), dot(axis, fh.v), dot(axis, fh.w)};
-  parting.offset -= dot(axis, fh.at);
-  return parting;
+PartingPlane plane_along(const CellSolid& holder, const Frame& fh, const CellSolid& other,
+                         Vec3 axis) {
+  PartingPlane plane{holder.piece, other.piece, {}, reach_of(holder, fh, axis).high, other.corners};
+  plane.normal = {dot(axis, fh.u), dot(axis, fh.v), dot(axis, fh.w)};
+  plane.offset -= dot(axis, fh.at);
+  return plane;
 }
 
 }  // namespace
@@ -100,9 +95,9 @@ std::vector<CellSolid> solids_of(const Body& body, int piece) {
 
 Apart apart(const CellSolid& a, const Frame& frame_a, const CellSolid& b, const Frame& frame_b) {
   Apart best{-std::numeric_limits<double>::infinity(), {}};
-  for (Vec3 n : a.normals) try_axis(a, frame_a, b, frame_b, in_room(frame_a, n), best);
-  for (Vec3 n : b.normals) try_axis(a, frame_a, b, frame_b, in_room(frame_b, n), best);
-  try_crossed(a, frame_a, b, frame_b, best);
+  each_axis({a, frame_a, b, frame_b}, [&](double distance, Vec3 axis, int) {
+    if (distance > best.distance + kSameAxis) best = {distance, axis};
+  });
   return best;
 }
 
@@ -111,14 +106,29 @@ std::vector<Parting> partings_of(const std::vector<CellSolid>& a, const Frame& f
   std::vector<Parting> partings;
   for (const CellSolid& ca : a)
     for (const CellSolid& cb : b) {
-      const Apart best = apart(ca, frame_a, cb, frame_b);
-      if (best.distance < -kDrawnOverlap || best.distance > kNear) continue;
-      if (owns(ca, frame_a, best.axis) || !owns(cb, frame_b, best.axis))
-        partings.push_back(parting_along(ca, frame_a, cb, best.axis));
-      else
-        partings.push_back(parting_along(cb, frame_b, ca, -best.axis));
+      Parting parting{ca.piece, cb.piece, {}};
+      double most = -std::numeric_limits<double>::infinity();
+      each_axis({ca, frame_a, cb, frame_b}, [&](double distance, Vec3 axis, int owner) {
+        most = std::max(most, distance);
+        if (distance < -kDrawnOverlap || owner == 2) return;
+        parting.planes.push_back(owner == 0 ? plane_along(ca, frame_a, cb, axis)
+                                            : plane_along(cb, frame_b, ca, -axis));
+      });
+      if (most <= kNear && !parting.planes.empty()) partings.push_back(std::move(parting));
     }
   return partings;
+}
+
+std::vector<PartedCorner> parted(const PartingPlane& plane, const Frame& holder, const Frame& other,
+                                 Vec3& normal) {
+  normal = in_room(holder, plane.normal);
+  const double offset = plane.offset + dot(normal, holder.at);
+  std::vector<PartedCorner> corners;
+  for (Vec3 c : plane.corners) {
+    const Vec3 q = other.room_from_piece(c);
+    corners.push_back({dot(normal, q) - offset, q});
+  }
+  return corners;
 }
 
 }  // namespace nook

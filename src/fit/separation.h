@@ -27,16 +27,30 @@ struct Apart {
 Apart apart(const CellSolid& a, const Frame& frame_a, const CellSolid& b, const Frame& frame_b);
 
 /// A plane of one piece that a cell of another has to stay in front of.
-struct Parting {
+struct PartingPlane {
   int holder = 0, other = 0;  // pieces: the plane moves with `holder`
   Vec3 normal;                // in the holder's frame, towards the other
   double offset = 0;          // the plane: normal . p = offset, p in the holder's frame
   std::vector<Vec3> corners;  // of the other's cell, in its frame
 };
+/// Two cells kept apart by one of several planes, whichever they are furthest behind.
+struct Parting {
+  int a = 0, b = 0;  // pieces
+  std::vector<PartingPlane> planes;
+};
 
-/// The parting planes of two pieces as drawn, for cells that are near each other. Pairs that
-/// overlap as drawn have none: nothing says which way they should part.
+/// The planes that part two pieces as drawn, for cells that are near each other. Pairs that overlap
+/// as drawn have none: nothing says which way they should part.
 std::vector<Parting> partings_of(const std::vector<CellSolid>& a, const Frame& frame_a,
                                  const std::vector<CellSolid>& b, const Frame& frame_b);
+
+/// How far in front of the plane a corner is, and where, in the room.
+struct PartedCorner {
+  double gap = 0;
+  Vec3 at;
+};
+/// Every corner of the other's cell; `normal` becomes the plane's in the room.
+std::vector<PartedCorner> parted(const PartingPlane& plane, const Frame& holder, const Frame& other,
+                                 Vec3& normal);
 
 }  // namespace nook
