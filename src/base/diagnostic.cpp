@@ -55,13 +55,27 @@ struct Window {
   std::u32string shown;
   int at = 0, width = 1;
 };
+bool starts_character(char c) {
+  return (static_cast<unsigned char>(c) & 0xC0) != 0x80;
+}
+
+// The characters from `from` on of a line, `count` at most. Lines may be megabytes long.
+std::string_view characters(std::string_view line, int from, int count) {
+  const auto skip = [&](std::size_t at, int characters) {
+    for (int left = characters; at < line.size(); ++at)
+      if (starts_character(line[at]) && left-- == 0) break;
+    return at;
+  };
+  const std::size_t start = skip(0, from);
+  return line.substr(start, skip(start, count) - start);
+}
+
 Window window(std::string_view line, Place place) {
-  const std::u32string all = showable(line);
-  const int size = static_cast<int>(all.size());
+  const int size = static_cast<int>(std::count_if(line.begin(), line.end(), starts_character));
   const int at = std::clamp(place.column - 1, 0, size);
   const int from = size > kShown ? std::clamp(at - kBefore, 0, size - kShown) : 0;
   const int to = std::min(size, from + kShown);
-  Window found{all.substr(from, to - from), at - from,
+  Window found{showable(characters(line, from, kShown)), at - from,
                std::clamp(place.width, 1, std::max(1, to - at))};
   if (from > 0) {
     found.shown = U"..." + found.shown;
@@ -131,21 +145,19 @@ void sort(Diagnostics& faults) {
 }
 
 std::string_view nearest(std::string_view word, const std::vector<std::string_view>& candidates) {
-  // One slip in three letters is near enough to be meant (chosen); longer words than any name are
-  // not.
-  const int near_enough = std::max(1, static_cast<int>(word.size()) / 3);
+  // One slip in three letters is near enough to be meant; words longer than any name are not, and
+  // more candidates than anybody names are not looked through (all chosen).
+  constexpr std::size_t kLongest = 64, kMostCandidates = 2000;
+  if (word.empty() || word.size() > kLongest) return {};
   std::string_view best;
-  int least = near_enough + 1;
-  if (word.empty() || word.size() > 64) return {};
-  for (const std::string_view candidate : candidates) {
-    if (candidate.size() > 64 || candidate.size() < 2) continue;
+  int least = std::max(1, static_cast<int>(word.size()) / 3) + 1;
+  for (std::size_t i = 0; i < std::min(candidates.size(), kMostCandidates); ++i) {
+    const std::string_view candidate = candidates[i];
+    if (candidate.size() > kLongest || candidate.size() < 2) continue;
     // A known word with an ending is meant too: "inches" for "inch".
     const bool longer = candidate.size() >= 4 && word.starts_with(candidate);
     const int steps = longer ? 1 : distance(word, candidate);
-    if (steps < least) {
-      least = steps;
-      best = candidate;
-    }
+    if (steps < least) least = steps, best = candidate;
   }
   return best;
 }

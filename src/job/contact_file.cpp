@@ -11,7 +11,6 @@ namespace {
 using namespace design_keys;
 
 // Edges
-// ------------------------------------------------------------------------------------------------
 
 std::optional<EdgeSide> side_named(const std::string& word) {
   if (word == "left") return EdgeSide::left;
@@ -95,7 +94,6 @@ std::optional<EdgeRead> read_edge_or_face(const Table& table, const Part* part) 
 }
 
 // What a contact is fitted by
-// --------------------------------------------------------------------------
 
 constexpr std::string_view kNotch = "notch";
 const std::vector<std::string_view> kFittings = {"butt", "clear", "shim",   "caulk", "filler",
@@ -187,7 +185,6 @@ void read_covered(DesignFile& file, const Node& node) {
 }
 
 // Groups
-// -----------------------------------------------------------------------------------------------
 
 void read_group_name(DesignFile& file, const Table& table, Group& group) {
   const auto name = table.text({"name", needed});
@@ -198,13 +195,11 @@ void read_group_name(DesignFile& file, const Table& table, Group& group) {
   if (std::any_of(file.design.groups.begin(), file.design.groups.end(), same))
     file.source.fault(group.place, fmt::format("the group '{}' a second time", *name),
                       "name-taken");
-  std::vector<std::string_view> known;
-  for (const PartName& part : file.parts) known.push_back(part.group);
-  if (std::find(known.begin(), known.end(), *name) != known.end()) return;
-  const std::string_view near = nearest(*name, known);
-  file.source.fault(group.place, fmt::format("no part is in a group '{}'", *name), "unknown-group",
-                    near.empty() ? "parts say theirs by 'group'; one without is a group by itself"
-                                 : fmt::format("did you mean '{}'?", near));
+  if (file.groups.holds(*name)) return;
+  file.source.fault(
+      group.place, fmt::format("no part is in a group '{}'", *name), "unknown-group",
+      file.source.meant(*name, file.groups.views(),
+                        "parts say theirs by 'group'; one without is a group by itself"));
 }
 
 // What a group is pushed against; never one of its own parts.

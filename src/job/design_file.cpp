@@ -62,15 +62,11 @@ const PartName* DesignFile::part(const Table& table, std::string_view key) const
   const auto name = table.text({key, needed});
   if (!name) return nullptr;
   if (const PartName* found = part_named(*name)) return found;
-  std::vector<std::string_view> known;
-  for (const PartName& part : parts) known.push_back(part.name);
-  const std::string_view near = nearest(*name, known);
-  const PartName* original = original_of(parts, *name);
-  std::string help = "parts are named in [[part]]; copies are called \"rung 1\", \"rung 2\"";
-  if (original)
-    help = fmt::format("the copies of '{}' are 1 to {}", original->name, original->copies);
-  else if (!near.empty())
-    help = fmt::format("did you mean '{}'?", near);
+  const PartName* original = original_of(*this, *name);
+  const std::string help =
+      original ? fmt::format("the copies of '{}' are 1 to {}", original->name, original->copies)
+               : source.meant(*name, part_names.views(),
+                              "parts are named in [[part]]; copies are called \"rung 1\"");
   source.fault(table.place_of(key), fmt::format("there is no part '{}'", *name), "unknown-part",
                help);
   return nullptr;
@@ -85,16 +81,16 @@ std::string DesignFile::target(const Node& value, std::string_view name,
   if (part_named(*text)) return *text;
   const bool level = *text == "floor" || *text == "ceiling";
   if (level && level_surfaces) return *text;
-  std::vector<std::string> known = {design.corner[0] + " wall", design.corner[1] + " wall"};
+  const std::string walls[] = {design.corner[0] + " wall", design.corner[1] + " wall"};
+  std::vector<std::string_view> known = {walls[0], walls[1]};
   if (level_surfaces) known.insert(known.end(), {"floor", "ceiling"});
-  for (const PartName& part : parts) known.push_back(part.name);
-  const std::string_view near = nearest(*text, {known.begin(), known.end()});
+  for (const std::string& part : part_names.all()) known.push_back(part);
   const bool bare_wall = *text == design.corner[0] || *text == design.corner[1];
-  source.fault(
-      value.place, fmt::format("{} '{}' is no wall and no part", name, *text), "unknown-part",
-      bare_wall      ? fmt::format("a wall is called '{} wall' here", *text)
-      : near.empty() ? "a wall is its name and ' wall', as in 'left wall'; else name a part"
-                     : fmt::format("did you mean '{}'?", near));
+  const std::string how = "a wall is its name and ' wall', as in 'left wall'; else name a part";
+  source.fault(value.place, fmt::format("{} '{}' is no wall and no part", name, *text),
+               "unknown-part",
+               bare_wall ? fmt::format("a wall is called '{} wall' here", *text)
+                         : source.meant(*text, known, how));
   return "";
 }
 
@@ -108,7 +104,7 @@ tl::expected<Design, Diagnostics> parse_design(std::string_view text, const std:
   if (!tree) return tl::unexpected(Diagnostics{tree.error()});
   Source source(text, name);
   Design design;
-  DesignFile file{source, design, {}, {}};
+  DesignFile file{source, design};
   Table root(source, *tree, kDesign);
   design.title = root.text({"title"}).value_or("");
   source.read_units(root.find({"units"}));

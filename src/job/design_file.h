@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "design/design.h"
+#include "job/names.h"
 #include "job/table.h"
 
 namespace nook {
@@ -23,8 +24,10 @@ struct PartName {
 struct DesignFile {
   Source& source;
   Design& design;
-  std::vector<std::string> stock_names;  // every [stock.NAME], sound or not
-  std::vector<PartName> parts;
+  Names stock_names = {};  // every [stock.NAME], sound or not
+  std::vector<PartName> parts = {};
+  Names part_names = {};  // of `parts`, in their order
+  Names groups = {};
 
   /// The part a name means, itself or as a copy ("rung 2"); null where it means none.
   const PartName* part_named(std::string_view name) const;
@@ -41,7 +44,7 @@ bool is_reserved(const std::string& name);
 
 /// The part whose copy a name would be, "rung" for "rung 2" where rung repeats; null where it is
 /// none.
-const PartName* original_of(const std::vector<PartName>& parts, std::string_view name);
+const PartName* original_of(const DesignFile& file, std::string_view name);
 
 void read_stock(DesignFile& file, const Table& design);
 void read_parts(DesignFile& file, const Table& design);

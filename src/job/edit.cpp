@@ -50,7 +50,6 @@ Change line_at_end(const Page& page, std::string lines) {
 }
 
 // Brackets and braces
-// ---------------------------------------------------------------------------------
 
 // One more item behind the last one, which ends at `last` and starts at `first`.
 Change behind_item(const Page& page, std::size_t first, std::size_t last, const std::string& item) {
@@ -84,7 +83,6 @@ Change into_braces(const Page& page, const Node& table, const std::string& line)
 }
 
 // Keys
-// ------------------------------------------------------------------------------------------------
 
 Change under_header(const Page& page, const Node& table, const std::string& line) {
   const Entry* last = page.last_key(table);
@@ -127,7 +125,6 @@ Planned new_key(const Page& page, const KeyPath& path, const std::string& line) 
 }
 
 // Removal
-// ---------------------------------------------------------------------------------------------
 
 // An item or `key = value` between commas: with the comma behind it, or the one before the last.
 Change between_commas(const Page& page, std::size_t from, std::size_t to) {

@@ -13,35 +13,38 @@ namespace {
 
 using namespace room_keys;
 
-std::vector<std::string> corner_names(const RoomFile& file) {
-  std::vector<std::string> names;
-  for (std::size_t k = 0; k + 1 < file.wall_names.size(); ++k)
-    names.push_back(file.wall_names[k] + "/" + file.wall_names[k + 1]);
-  return names;
-}
+// Every mark of a room: its corners, called after their walls, and those the file names.
+struct Marks {
+  Names corners, all;
 
-bool holds(const std::vector<std::string>& names, const std::string& name) {
-  return std::find(names.begin(), names.end(), name) != names.end();
-}
+  explicit Marks(const Names& walls) {
+    for (std::size_t k = 0; k + 1 < walls.all().size(); ++k) {
+      corners.add(walls.all()[k] + "/" + walls.all()[k + 1]);
+      all.add(corners.all().back());
+    }
+  }
+};
 
-void read_mark(RoomFile& file, const Node& node) {
+void read_mark(RoomFile& file, const Node& node, Marks& marks) {
   Table table(file.source, node, kMark);
   const auto name = table.text({"name", needed});
   if (!name) return;
   const Place place = table.place_of("name");
   if (name->empty()) file.source.fault(place, "a mark needs a name", "bad-name");
-  if (holds(corner_names(file), *name))
+  const bool taken = !marks.all.add(*name);
+  if (marks.corners.holds(*name))
     file.source.fault(place, fmt::format("'{}' is a corner's name", *name), "name-reserved",
                       "corners are marks already: leave this one out");
-  if (holds(file.survey.marks, *name))
-    file.source.fault(place, fmt::format("a second mark called '{}'", *name), "name-taken");
+  else if (taken)
+    file.source.fault(place, fmt::format("a second mark called '{}'", *name), "name-taken",
+                      "every mark has its own name");
   file.survey.marks.push_back(*name);
 }
 
 // Spans and their spots.
 class SpanFile {
  public:
-  explicit SpanFile(RoomFile& file) : file_(file), corners_(corner_names(file)) {}
+  SpanFile(RoomFile& file, const Marks& marks) : file_(file), marks_(marks) {}
 
   void read(const Node& node, int index) {
     const std::size_t before = file_.source.troubles();
@@ -79,14 +82,12 @@ class SpanFile {
     const std::size_t slash = name.find('/');
     const std::string turned =
         slash == std::string::npos ? "" : name.substr(slash + 1) + "/" + name.substr(0, slash);
-    if (holds(file_.survey.marks, name) || holds(corners_, name)) return name;
-    if (holds(corners_, turned)) return turned;
-    std::vector<std::string_view> known(file_.survey.marks.begin(), file_.survey.marks.end());
-    known.insert(known.end(), corners_.begin(), corners_.end());
-    const std::string_view near = nearest(name, known);
-    file_.source.fault(node.place, fmt::format("there is no mark '{}'", name), "unknown-mark",
-                       near.empty() ? "name it in a [[mark]], or use a corner such as left/right"
-                                    : fmt::format("did you mean '{}'?", near));
+    if (marks_.all.holds(name)) return name;
+    if (marks_.corners.holds(turned)) return turned;
+    file_.source.fault(
+        node.place, fmt::format("there is no mark '{}'", name), "unknown-mark",
+        file_.source.meant(name, marks_.all.views(),
+                           "name it in a [[mark]], or use a corner such as left/right"));
     return "";
   }
 
@@ -116,7 +117,7 @@ class SpanFile {
   }
 
   RoomFile& file_;
-  std::vector<std::string> corners_;
+  const Marks& marks_;
   std::map<std::tuple<int, bool, bool, long long, long long>, std::string> spots_;
 };
 
@@ -149,8 +150,9 @@ void read_across(RoomFile& file, const Node& node, int index) {
 void read_net(RoomFile& file, const Table& room) {
   int i = 0;
   for (const Node* entry : room.tables("across")) read_across(file, *entry, i++);
-  for (const Node* entry : room.tables("mark")) read_mark(file, *entry);
-  SpanFile spans(file);
+  Marks marks(file.walls);
+  for (const Node* entry : room.tables("mark")) read_mark(file, *entry, marks);
+  SpanFile spans(file, marks);
   i = 0;
   for (const Node* entry : room.tables("span")) spans.read(*entry, i++);
 }

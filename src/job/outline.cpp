@@ -58,20 +58,27 @@ EdgeMeeting ordered(const Edge& e, const Edge& f) {
 
 std::vector<Edge> edges_of(const std::vector<Polygon>& rings) {
   std::vector<Edge> edges;
+  double wide = 0, high = 0;
   for (std::size_t r = 0; r < rings.size(); ++r) {
     const int size = static_cast<int>(rings[r].size());
-    for (int n = 0; n < size; ++n)
+    for (int n = 0; n < size; ++n) {
       edges.push_back({rings[r][n], rings[r][(n + 1) % size], static_cast<int>(r), n, size});
+      wide += edges.back().right() - edges.back().left();
+      high += edges.back().high() - edges.back().low();
+    }
   }
-  std::sort(edges.begin(), edges.end(),
-            [](const Edge& e, const Edge& f) { return e.left() < f.left(); });
+  // The sweep goes from left to right; edges that lie along it stay open long, so they are stood
+  // up.
+  if (wide > high)
+    for (Edge& e : edges) std::swap(e.a.x, e.a.y), std::swap(e.b.x, e.b.y);
+  std::stable_sort(edges.begin(), edges.end(),
+                   [](const Edge& e, const Edge& f) { return e.left() < f.left(); });
   return edges;
 }
 
 }  // namespace
 
 std::optional<EdgeMeeting> first_meeting(const std::vector<Polygon>& rings) {
-  std::optional<EdgeMeeting> first;
   std::vector<const Edge*> open;  // edges that the sweep line still crosses
   const std::vector<Edge> edges = edges_of(rings);
   for (const Edge& edge : edges) {
@@ -79,13 +86,11 @@ std::optional<EdgeMeeting> first_meeting(const std::vector<Polygon>& rings) {
     for (const Edge* e : open) {
       const bool apart =
           e->low() > edge.high() + kSamePlaceMm || e->high() < edge.low() - kSamePlaceMm;
-      if (apart || !meet(*e, edge)) continue;
-      const EdgeMeeting found = ordered(*e, edge);
-      if (!first || found < *first) first = found;
+      if (!apart && meet(*e, edge)) return ordered(*e, edge);
     }
     open.push_back(&edge);
   }
-  return first;
+  return std::nullopt;
 }
 
 double ring_area(const Polygon& ring) {

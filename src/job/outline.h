@@ -19,8 +19,8 @@ struct EdgeMeeting {
   friend auto operator<=>(const EdgeMeeting&, const EdgeMeeting&) = default;
 };
 
-/// The first pair of edges, in the order of their numbers, that meet without being neighbours, or
-/// that are neighbours and double back; nothing where every ring is simple and all are apart.
+/// Two edges that meet without being neighbours, or that are neighbours and double back; nothing
+/// where every ring is simple and all are apart. Of several pairs the first that a sweep comes to.
 /// Near-linear for outlines as drawn, quadratic at worst.
 std::optional<EdgeMeeting> first_meeting(const std::vector<Polygon>& rings);
 

@@ -22,11 +22,10 @@ void read_kind(const Table& table, Stock& stock) {
   const std::string_view word = std::string_view(*given).substr(given->rfind(' ') + 1);
   static const std::vector<std::string_view> kKinds = {"plywood", "mdf", "board", "lumber"};
   if (std::find(kKinds.begin(), kKinds.end(), word) == kKinds.end()) {
-    const std::string_view near = nearest(word, kKinds);
     table.source().fault(
         table.place_of("kind"), fmt::format("kind cannot be '{}'", *given), "unknown-word",
-        near.empty() ? fmt::format("its last word is one of: {}", fmt::join(kKinds, ", "))
-                     : fmt::format("did you mean '{}'?", near));
+        table.source().meant(word, kKinds,
+                             fmt::format("its last word is one of: {}", fmt::join(kKinds, ", "))));
   }
   stock.kind = word == "plywood"  ? StockKind::plywood
                : word == "lumber" ? StockKind::lumber
@@ -52,7 +51,7 @@ void read_section(const Table& table, Stock& stock) {
 }
 
 void read_one_stock(DesignFile& file, const Entry& entry) {
-  file.stock_names.push_back(entry.key);
+  file.stock_names.add(entry.key);
   if (!entry.value.is(Node::Kind::table))
     return file.source.wrong_type(entry.value, "a stock", "a table");
   const std::size_t before = file.source.troubles();
@@ -76,7 +75,6 @@ void read_one_stock(DesignFile& file, const Entry& entry) {
 }
 
 // Placement
-// -------------------------------------------------------------------------------------------
 
 std::optional<Vec3> read_vector(const Table& table, std::string_view key) {
   const auto three = table.lengths({key, needed, Range::any}, 3, 3);
@@ -119,7 +117,6 @@ void read_repeat(Source& source, const Node& node, Part& part, PartName& name) {
 }
 
 // Names
-// -----------------------------------------------------------------------------------------------
 
 void check_name(DesignFile& file, const std::string& name, Place place, std::string_view what) {
   if (name.empty()) file.source.fault(place, fmt::format("a {} needs a name", what), "bad-name");
@@ -134,8 +131,7 @@ void read_part_name(DesignFile& file, const Table& table, PartName& name) {
   if (!typed) return;
   name.name = *typed;
   check_name(file, name.name, name.place, "part");
-  const auto same = [&](const PartName& other) { return other.name == *typed; };
-  if (std::any_of(file.parts.begin(), file.parts.end(), same))
+  if (file.part_names.holds(*typed))
     file.source.fault(name.place, fmt::format("a second part called '{}'", *typed), "name-taken",
                       "every part has its own name; equal ones are copies by 'repeat'");
 }
@@ -146,13 +142,11 @@ const Stock* read_part_stock(DesignFile& file, const Table& table, Part& part) {
   const auto& stock = file.design.stock;
   for (std::size_t i = 0; i < stock.size(); ++i)
     if (stock[i].name == *name) return part.stock = static_cast<int>(i), &stock[i];
-  const auto& names = file.stock_names;
-  if (std::find(names.begin(), names.end(), *name) != names.end()) return nullptr;  // its own fault
-  const std::string_view near = nearest(*name, {names.begin(), names.end()});
+  if (file.stock_names.holds(*name)) return nullptr;  // its own fault
   file.source.fault(table.place_of("stock"), fmt::format("there is no stock '{}'", *name),
                     "unknown-stock",
-                    near.empty() ? fmt::format("describe it in [stock.{}]", *name)
-                                 : fmt::format("did you mean '{}'?", near));
+                    file.source.meant(*name, file.stock_names.views(),
+                                      fmt::format("describe it in [stock.{}]", *name)));
   return nullptr;
 }
 
@@ -184,12 +178,14 @@ void read_part(DesignFile& file, const Node& node) {
     name.index = static_cast<int>(file.design.parts.size());
     file.design.parts.push_back(std::move(part));
   }
+  file.part_names.add(name.name);
+  file.groups.add(name.group);
   file.parts.push_back(std::move(name));
 }
 
 void check_called_like_copies(DesignFile& file) {
   for (const PartName& part : file.parts)
-    if (const PartName* original = original_of(file.parts, part.name))
+    if (const PartName* original = original_of(file, part.name))
       file.source.fault(
           part.place, fmt::format("'{}' is called like a copy of '{}'", part.name, original->name),
           "name-reserved", "give it a name of its own");
@@ -201,21 +197,19 @@ bool is_reserved(const std::string& name) {
   return name == "floor" || name == "ceiling" || !wall_named(name).empty();
 }
 
-const PartName* original_of(const std::vector<PartName>& parts, std::string_view name) {
+const PartName* original_of(const DesignFile& file, std::string_view name) {
   const std::size_t space = name.rfind(' ');
   if (space == std::string_view::npos || space + 1 == name.size()) return nullptr;
   const std::string_view number = name.substr(space + 1);
   const auto digit = [](char c) { return c >= '0' && c <= '9'; };
   if (!std::all_of(number.begin(), number.end(), digit)) return nullptr;
-  for (const PartName& part : parts)
-    if (part.copies > 0 && part.name == name.substr(0, space)) return &part;
-  return nullptr;
+  const int base = file.part_names.number(name.substr(0, space));
+  return base >= 0 && file.parts[base].copies > 0 ? &file.parts[base] : nullptr;
 }
 
 const PartName* DesignFile::part_named(std::string_view name) const {
-  for (const PartName& part : parts)
-    if (part.name == name) return &part;
-  const PartName* original = original_of(parts, name);
+  if (const int found = part_names.number(name); found >= 0) return &parts[found];
+  const PartName* original = original_of(*this, name);
   if (!original) return nullptr;
   int number = 0;
   const std::string_view digits = name.substr(name.rfind(' ') + 1);

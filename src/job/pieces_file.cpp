@@ -1,9 +1,8 @@
 // Reads pieces.toml.
 #include <fmt/format.h>
 
-#include <algorithm>
-
 #include "job/job.h"
+#include "job/names.h"
 #include "job/table.h"
 
 namespace nook {
@@ -55,7 +54,7 @@ void read_notch(Source& source, const Node& node, PieceAsCut& piece) {
   piece.notches.push_back(std::move(notch));
 }
 
-void read_piece(Source& source, const Node& node, PiecesAsCut& pieces) {
+void read_piece(Source& source, const Node& node, PiecesAsCut& pieces, Names& parts) {
   Table table(source, node, kPiece);
   PieceAsCut piece;
   piece.place = table.place_of("part");
@@ -69,8 +68,7 @@ void read_piece(Source& source, const Node& node, PiecesAsCut& pieces) {
     if (const auto* two = source.list(*diagonals, "diagonals", 2, 2))
       for (const Node& item : *two) piece.diagonals.push_back(checked(source, item, "a diagonal"));
   for (const Node* notch : table.tables("notches")) read_notch(source, *notch, piece);
-  const auto same = [&](const PieceAsCut& other) { return other.part == piece.part; };
-  if (!piece.part.empty() && std::any_of(pieces.pieces.begin(), pieces.pieces.end(), same))
+  if (!parts.add(piece.part) && !piece.part.empty())
     source.fault(piece.place, fmt::format("'{}' a second time", piece.part), "name-taken",
                  "measured again is a list: [['2', ['37 1/4', '37 5/16']]]; copies are \"rung 1\"");
   pieces.pieces.push_back(std::move(piece));
@@ -87,7 +85,8 @@ tl::expected<PiecesAsCut, Diagnostics> parse_pieces(std::string_view text,
   Table root(source, *tree, kPieces);
   source.read_units(root.find({"units"}));
   pieces.units = source.units();
-  for (const Node* piece : root.tables("piece")) read_piece(source, *piece, pieces);
+  Names parts;
+  for (const Node* piece : root.tables("piece")) read_piece(source, *piece, pieces, parts);
   if (!source.sound_since(0)) return tl::unexpected(std::move(source).faults());
   return pieces;
 }

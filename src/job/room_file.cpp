@@ -60,14 +60,14 @@ void read_flatness(RoomFile& file, const Node& node) {
 std::optional<int> RoomFile::wall(const Node& value, std::string_view name) {
   const auto text = source.text(value, name);
   if (!text) return std::nullopt;
-  const auto at = std::find(wall_names.begin(), wall_names.end(), *text);
-  if (at != wall_names.end() && !text->empty()) return static_cast<int>(at - wall_names.begin());
-  const std::vector<std::string_view> names(wall_names.begin(), wall_names.end());
-  const std::string_view near = nearest(*text, names);
+  if (!text->empty() && walls.holds(*text)) return walls.number(*text);
+  const auto& all = walls.all();
+  const std::string named = all.empty() ? "the file has no [[wall]]"
+                            : all.size() > 8
+                                ? "check the names of the walls"
+                                : fmt::format("the walls are: {}", fmt::join(all, ", "));
   source.fault(value.place, fmt::format("there is no wall '{}'", *text), "unknown-wall",
-               !near.empty()   ? fmt::format("did you mean '{}'?", near)
-               : names.empty() ? "the file has no [[wall]]"
-                               : fmt::format("the walls are: {}", fmt::join(names, ", ")));
+               source.meant(*text, walls.views(), named));
   return std::nullopt;
 }
 
@@ -122,7 +122,7 @@ tl::expected<Survey, Diagnostics> parse_room(std::string_view text, const std::s
   if (!tree) return tl::unexpected(Diagnostics{tree.error()});
   Source source(text, name);
   Survey survey;
-  RoomFile file{source, survey, 0, {}};
+  RoomFile file{source, survey};
   Table room(source, *tree, kRoom);
   survey.title = room.text({"title"}).value_or("");
   source.read_units(room.find({"units"}));

@@ -5,6 +5,7 @@
 #include <utility>
 #include <vector>
 
+#include "job/names.h"
 #include "job/table.h"
 #include "room/survey.h"
 
@@ -15,7 +16,7 @@ struct RoomFile {
   Source& source;
   Survey& survey;
   int wall_count = 0;
-  std::vector<std::string> wall_names;  // as typed; empty where a name could not be read
+  Names walls = {};  // as typed, in order; empty where a name could not be read
 
   /// The index of the wall that a value names; a fault with the nearest name where it is none.
   std::optional<int> wall(const Node& value, std::string_view name);

@@ -13,6 +13,8 @@ using namespace design_keys;
 
 // Points of one outline, at most (chosen): a wave every 0.1 mm of a sheet's length.
 constexpr std::size_t kMostPoints = 20000;
+// Cutouts of one part, at most (chosen): a pegboard has some thousands.
+constexpr std::size_t kMostCutouts = 5000;
 
 // A ring with the place of each of its points.
 struct TypedRing {
@@ -70,7 +72,6 @@ void check_ring(Source& source, const TypedRing& ring) {
 }
 
 // Circles
-// ----------------------------------------------------------------------------------------------
 
 std::optional<Polygon> read_circle(const Table& table, Cutout& cutout) {
   Source& source = table.source();
@@ -138,8 +139,19 @@ std::optional<Cutout> read_cutout(Source& source, const Node& node) {
   return outline && source.sound_since(before) ? std::optional(cutout) : std::nullopt;
 }
 
-// A part's outline and cutouts together
-// -----------------------------------------------------------------
+struct Extent {
+  Vec2 low, high;
+
+  bool holds(Vec2 p) const { return p.x > low.x && p.x < high.x && p.y > low.y && p.y < high.y; }
+};
+Extent extent(const Polygon& ring) {
+  Extent found{ring[0], ring[0]};
+  for (const Vec2 p : ring) {
+    found.low = {std::min(found.low.x, p.x), std::min(found.low.y, p.y)};
+    found.high = {std::max(found.high.x, p.x), std::max(found.high.y, p.y)};
+  }
+  return found;
+}
 
 void check_apart(Source& source, const Shape& shape) {
   std::vector<Polygon> rings = {shape.outline};
@@ -154,27 +166,18 @@ void check_apart(Source& source, const Shape& shape) {
                   : "draw them as one cutout with points");
     return;
   }
+  std::vector<Extent> extents;
+  for (const Cutout& cutout : shape.cutouts) extents.push_back(extent(cutout.outline));
   for (std::size_t i = 0; i < shape.cutouts.size(); ++i) {
     const Cutout& cutout = shape.cutouts[i];
     if (!is_inside(shape.outline, cutout.outline[0]))
       source.fault(cutout.place, "this cutout is outside the outline", "cutout-outside",
                    "u and v count from the lower left corner of the outline");
     for (std::size_t j = 0; j < shape.cutouts.size(); ++j)
-      if (j != i && is_inside(shape.cutouts[j].outline, cutout.outline[0]))
+      if (j != i && extents[j].holds(cutout.outline[0]) &&
+          is_inside(shape.cutouts[j].outline, cutout.outline[0]))
         source.fault(cutout.place, "this cutout lies inside another one", "cutouts-overlap");
   }
-}
-
-struct Extent {
-  Vec2 low, high;
-};
-Extent extent(const Polygon& ring) {
-  Extent found{ring[0], ring[0]};
-  for (const Vec2 p : ring) {
-    found.low = {std::min(found.low.x, p.x), std::min(found.low.y, p.y)};
-    found.high = {std::max(found.high.x, p.x), std::max(found.high.y, p.y)};
-  }
-  return found;
 }
 
 bool exceeds(double size, Length stock) {
@@ -254,7 +257,11 @@ std::optional<Shape> read_shape(Source& source, const Table& part, const Stock* 
     if (kind == "length") drawn = read_length_shape(table, stock, shape);
     if (drawn && stock) check_size(source, table.place_of(kind), shape.outline, *stock);
   }
-  for (const Node* entry : part.tables("cutouts"))
+  const auto cutouts = part.tables("cutouts");
+  if (cutouts.size() > kMostCutouts)
+    source.fault(part.place_of("cutouts"), fmt::format("over {} cutouts", kMostCutouts),
+                 "wrong-count", "divide the part");
+  for (const Node* entry : cutouts)
     if (auto cutout = read_cutout(source, *entry)) shape.cutouts.push_back(std::move(*cutout));
   if (drawn && source.sound_since(before)) check_apart(source, shape);
   return drawn && source.sound_since(before) ? std::optional(shape) : std::nullopt;

@@ -14,7 +14,9 @@ namespace nook {
 namespace {
 
 // Faults that are listed of one file (chosen): a person mends ten at a time.
-constexpr std::size_t kMostFaults = 1000;
+constexpr std::size_t kMostFaults = 500;
+// Bytes of a message at most (chosen): a typed name may be a megabyte.
+constexpr std::size_t kLongestMessage = 400;
 // Numbers that are no lengths: beyond it a figure is a slip (chosen).
 constexpr double kGreatestNumber = 1e9;
 
@@ -25,8 +27,11 @@ std::string_view line_of(std::string_view text, int line) {
   return text.substr(0, text.find('\n'));
 }
 
-std::u32string_view from_column(const std::u32string& line, int column) {
-  return std::u32string_view(line).substr(std::min<std::size_t>(column - 1, line.size()));
+std::string shortened(std::string text) {
+  if (text.size() <= kLongestMessage) return text;
+  std::size_t end = kLongestMessage;
+  while (end > 0 && (static_cast<unsigned char>(text[end]) & 0xC0) == 0x80) --end;
+  return text.substr(0, end) + "...";
 }
 
 // How many typed characters the escape at the start of `raw` takes.
@@ -39,16 +44,28 @@ const char* const kReadingForm = "a reading, such as '41 3/8' or '104.2 cm'";
 
 }  // namespace
 
+bool Source::full() const {
+  return faults_.size() > kMostFaults;
+}
+
 void Source::fault(Place place, std::string what, std::string code, std::string help) {
   ++troubles_;
-  if (faults_.size() < kMostFaults)
-    faults_.push_back({file_, place, std::move(what), std::move(code), std::move(help)});
-  else if (faults_.size() == kMostFaults)
+  if (full()) return;
+  if (faults_.size() == kMostFaults)
     faults_.push_back({file_,
                        {},
                        fmt::format("over {} faults: the rest is left out", kMostFaults),
                        "too-many-faults",
-                       ""});
+                       "mend these first"});
+  else
+    faults_.push_back(
+        {file_, place, shortened(std::move(what)), std::move(code), shortened(std::move(help))});
+}
+
+std::string Source::meant(std::string_view name, const std::vector<std::string_view>& known,
+                          std::string otherwise) const {
+  const std::string_view near = full() ? "" : nearest(name, known);
+  return near.empty() ? otherwise : fmt::format("did you mean '{}'?", near);
 }
 
 Diagnostics Source::faults() && {
@@ -57,9 +74,13 @@ Diagnostics Source::faults() && {
 }
 
 Place Source::within(const Node& value, int at, int width) const {
-  const auto line = code_points(line_of(text_, value.place.line));
-  if (!line) return value.place;
-  std::u32string_view raw = from_column(*line, value.place.column);
+  if (full()) return value.place;
+  if (line_read_ != value.place.line) {
+    line_read_ = value.place.line;
+    line_points_ = code_points(line_of(text_, line_read_)).value_or(U"");
+  }
+  std::u32string_view raw = line_points_;
+  raw.remove_prefix(std::min<std::size_t>(value.place.column - 1, raw.size()));
   const bool longer = raw.size() > 2 && raw[0] == raw[1] && raw[0] == raw[2];
   if (raw.empty() || longer) return value.place;  // a text over several lines: the whole of it
   const bool escapes = raw[0] == U'"';
@@ -221,10 +242,8 @@ std::optional<int> Source::word(const Node& value, std::string_view name,
   if (!found) return std::nullopt;
   const auto at = std::find(words.begin(), words.end(), *found);
   if (at != words.end()) return static_cast<int>(at - words.begin());
-  const std::string_view near = nearest(*found, words);
   fault(value.place, fmt::format("{} cannot be '{}'", name, *found), "unknown-word",
-        near.empty() ? fmt::format("it is one of: {}", fmt::join(words, ", "))
-                     : fmt::format("did you mean '{}'?", near));
+        meant(*found, words, fmt::format("it is one of: {}", fmt::join(words, ", "))));
   return std::nullopt;
 }
 

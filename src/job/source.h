@@ -30,8 +30,10 @@ class Source {
   Source(std::string_view text, std::string file) : text_(text), file_(std::move(file)) {}
 
   // Faults
-  // -----------------------------------------------------------------------------------------
   void fault(Place place, std::string what, std::string code, std::string help = "");
+  /// The help for a name that is not known: the one that was meant, or else `otherwise`.
+  std::string meant(std::string_view name, const std::vector<std::string_view>& known,
+                    std::string otherwise) const;
   /// How many values have gone wrong so far: what was read while it grew is not sound.
   std::size_t troubles() const { return troubles_; }
   bool sound_since(std::size_t troubles) const { return troubles_ == troubles; }
@@ -43,14 +45,12 @@ class Source {
   void wrong_type(const Node& value, std::string_view name, std::string_view expected);
 
   // Units
-  // ------------------------------------------------------------------------------------------
   /// Reads `units`; a wrong one makes bare numbers unreadable without a fault of their own.
   void read_units(const Node* value);
   Unit units() const { return units_.value_or(Unit::inch); }
   Length read_to = inches(1.0 / 16);
 
   // Single values; `name` is what messages call them. Nothing where there was a fault
-  // --------------
   std::optional<std::string> text(const Node& value, std::string_view name);
   std::optional<bool> flag(const Node& value, std::string_view name);
   std::optional<int> whole(const Node& value, std::string_view name);
@@ -72,6 +72,7 @@ class Source {
   const std::string& file() const { return file_; }
 
  private:
+  bool full() const;
   template <class T, class Read>
   std::optional<T> quantity(const Node& value, std::string_view name, Read read);
   void fault_in(const Node& value, const NotationFault& fault);
@@ -82,6 +83,8 @@ class Source {
   std::optional<Unit> units_ = Unit::inch;
   Diagnostics faults_;
   std::size_t troubles_ = 0;
+  mutable int line_read_ = 0;  // the line that the characters below are of
+  mutable std::u32string line_points_;
 };
 
 }  // namespace nook

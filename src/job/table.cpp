@@ -14,10 +14,9 @@ Table::Table(Source& source, const Node& node, const KeyList& known)
   require(node.is(Node::Kind::table), "a table reader reads a table");
   for (const Entry& entry : node.entries) {
     if (knows(entry.key)) continue;
-    const std::string_view near = nearest(entry.key, known_.keys);
     source.fault(entry.place, fmt::format("unknown key '{}'", entry.key), "unknown-key",
-                 near.empty() ? fmt::format("the keys here are: {}", fmt::join(known_.keys, ", "))
-                              : fmt::format("did you mean '{}'?", near));
+                 source.meant(entry.key, known_.keys,
+                              fmt::format("the keys here are: {}", fmt::join(known_.keys, ", "))));
   }
 }
 

@@ -146,6 +146,7 @@ void read_obstacle(WallFile& at, const Node& node) {
 
 void read_name(WallFile& at, const Table& table) {
   const auto name = table.text({"name", needed});
+  const bool taken = !at.file.walls.add(name.value_or(""));
   if (!name) return;
   at.wall.name = *name;
   const Place place = table.place_of("name");
@@ -158,8 +159,7 @@ void read_name(WallFile& at, const Table& table) {
     source.fault(place, fmt::format("'{}' says wall twice", *name), "name-reserved",
                  fmt::format("call it '{}' here; the design says '{}'",
                              name->substr(0, name->size() - 5), *name));
-  const auto same = [&](const Wall& other) { return &other != &at.wall && other.name == *name; };
-  if (std::any_of(at.file.survey.walls.begin(), at.file.survey.walls.end(), same))
+  if (taken)
     source.fault(place, fmt::format("a second wall called '{}'", *name), "name-taken",
                  "every wall has its own name");
 }
@@ -230,7 +230,6 @@ void read_walls(RoomFile& file, const Table& room) {
   file.wall_count = static_cast<int>(walls.size());
   file.survey.walls.resize(walls.size());
   for (int i = 0; i < file.wall_count; ++i) read_wall(file, *walls[i], i);
-  for (const Wall& wall : file.survey.walls) file.wall_names.push_back(wall.name);
 }
 
 }  // namespace nook
