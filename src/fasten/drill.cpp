@@ -32,7 +32,8 @@ std::string screw_words(const Screw& screw, const Saying& say) {
 
 class DrillMap {
  public:
-  explicit DrillMap(const DrillInput& in) : in_(in), say_{in.design.units} {
+  explicit DrillMap(const DrillInput& in)
+      : in_(in), say_{in.design.units}, placed_{in.design, in.pieces, in.frames} {
     for (const Wall& wall : in.survey.walls) {
       answer_.walls.emplace_back();
       answer_.walls.back().name = wall.name;
@@ -89,9 +90,9 @@ class DrillMap {
     const Distances distances = distances_for(f.screw);
     const PieceRuler ruler(piece, *face);
     const PieceFace against = face->is_back() ? PieceFace::back : PieceFace::front;
-    const FreeFace free(piece, in_.design, taken_up(in_.pieces, in_.frames, i, against, in_.design),
-                        distances);
-    hang({piece, f, *face, ruler, free, c.services, distances, c.wall.wallboard.mm, say_.step()},
+    const FreeFace free(piece, in_.design, taken_up(placed_, i, against), distances);
+    hang({piece, f, *face, ruler, free, c.services, in_.design, say_, distances,
+          c.wall.wallboard.mm, std::max(kSureHit, in_.sure)},
          w);
   }
 
@@ -112,11 +113,11 @@ class DrillMap {
 
   void hang(const Hanging& h, int w) {
     WallDrill& wall = answer_.walls[w];
-    WallScrews screws = wall_screws(h, contexts_[w], say_);
+    WallScrews screws = wall_screws(h, contexts_[w]);
     for (std::size_t i = 0; i < screws.holes.size(); ++i)
       screws.holes[i].id = fmt::format("{} {}", wall.name, wall.holes.size() + i + 1);
     number_drives(screws.holes);
-    answer_.strength.push_back(strength_on_wall(h, contexts_[w], screws, in_.design, say_));
+    answer_.strength.push_back(strength_on_wall(h, contexts_[w], screws));
     wall.pieces.push_back(hung(h));
     append(wall.holes, screws.holes);
     append(answer_.unreachable, screws.unreachable);
@@ -144,16 +145,16 @@ class DrillMap {
   }
 
   void to_part(const Fastening& f, int i) {
-    const Placed part{in_.pieces[i], in_.frames[i]};
+    const Placed part = placed_.at(i);
     bool met = false;
-    for (int other : pieces_named(in_.pieces, in_.design, f.to)) {
+    for (int other : placed_.named(f.to)) {
       if (other == i) continue;
-      const Placed to{in_.pieces[other], in_.frames[other]};
+      const Placed to = placed_.at(other);
       const auto meeting = f.screw.kind == ScrewKind::pocket ? edge_meeting(part, to)
                                                              : face_meeting(part, to, f.face);
       if (!meeting) continue;
       met = true;
-      join(f, part, to, *meeting);
+      join({part, to, *meeting, f, in_.design, say_});
     }
     if (!met)
       answer_.unreachable.push_back(
@@ -162,38 +163,38 @@ class DrillMap {
                        f.screw.kind == ScrewKind::pocket ? "no edge" : "no face", f.to)});
   }
 
-  void join(const Fastening& f, const Placed& part, const Placed& to, const Meeting& meeting) {
-    JointScrews screws = joint_screws(part, to, meeting, f, in_.design, say_);
+  void join(const Joining& j) {
+    JointScrews screws = joint_screws(j);
     auto& holes = screws.drill.holes;
     for (std::size_t i = 0; i < holes.size(); ++i) {
-      holes[i].id = fmt::format("{} to {} {}", part.piece.name, to.piece.name, i + 1);
+      holes[i].id = fmt::format("{} to {} {}", j.part.piece.name, j.to.piece.name, i + 1);
       holes[i].drive = static_cast<int>(i) + 1;
     }
-    rate_joint(f, part, to, screws);
+    rate_joint(j, screws);
     append(answer_.unreachable, screws.unreachable);
     if (!holes.empty()) answer_.parts.push_back(std::move(screws.drill));
   }
 
   // A joint without a stated load is listed only where there is a figure for it.
-  void rate_joint(const Fastening& f, const Placed& part, const Placed& to,
-                  const JointScrews& screws) {
+  void rate_joint(const Joining& j, const JointScrews& screws) {
     const auto gravity = [&](const Placed& p) {
       return in_.design.stock[p.piece.drawn->stock].gravity.value_or(kUsualGravity);
     };
-    Loaded l{f, part.piece.name, to.piece.name, f.load_n, f.pull_n};
-    l.main_gravity = gravity(to);
-    l.side_gravity = gravity(part);
-    l.side_length = part.piece.thickness - f.screw.head_below.mm;
+    const Fastening& f = j.fastening;
+    Loaded l{f, j.part.piece.name, j.to.piece.name, f.load_n, f.pull_n};
+    l.main_gravity = gravity(j.to);
+    l.side_gravity = gravity(j.part);
+    l.side_length = j.part.piece.thickness - f.screw.head_below.mm;
     l.main_angle = l.side_angle = 90;  // the worse, for lags
     l.end_grain = screws.end_grain;
     l.wood_depth = screws.wood_depth;
-    std::vector<Vec3> at;
+    JointLoad load{{}, screws.into, load_place(f, j.part)};
     for (std::size_t i = 0; i < screws.drill.holes.size(); ++i) {
       const Hole& h = screws.drill.holes[i];
       l.screws.push_back({h.id, screws.gaps[i], h.embedment_mm});
-      at.push_back(part.frame.room_from_piece({h.u_mm, h.v_mm, 0}));
+      load.at.push_back(j.part.frame.room_from_piece({h.u_mm, h.v_mm, 0}));
     }
-    Strength s = strength_of_joint(at, screws.into, load_place(f, part), std::move(l), say_);
+    Strength s = strength_of_joint(load, std::move(l), say_);
     if (f.load_n || f.pull_n || s.capacity_n) answer_.strength.push_back(std::move(s));
   }
 
@@ -238,6 +239,7 @@ class DrillMap {
 
   const DrillInput& in_;
   Saying say_;
+  PlacedPieces placed_;
   std::vector<WallContext> contexts_;
   DrillAnswer answer_;
 };

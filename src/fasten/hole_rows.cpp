@@ -17,7 +17,7 @@ constexpr double kStaggered = 6.35;  // mm, the widest stagger: 1/4 in. Chosen
 constexpr double kSpare = .9999;
 
 double row_step(const Hanging& h) {
-  return h.ruler.height() > kTallFace ? kCoarse * h.step : h.step;
+  return h.ruler.height() > kTallFace ? kCoarse * h.say.step() : h.say.step();
 }
 
 // Height on the wall of a row of the face; level pieces have one for all of it.
@@ -26,7 +26,8 @@ double row_z(const Hanging& h, double from_edge) {
 }
 
 double snapped(const Hanging& h, Vec2 wall_point) {
-  return std::round(h.ruler.from_end(h.face.face_from_wall(wall_point)) / h.step) * h.step;
+  return std::round(h.ruler.from_end(h.face.face_from_wall(wall_point)) / h.say.step()) *
+         h.say.step();
 }
 
 double chance_on(const Hanging& h, const StudLine& stud, const Seated& s) {
@@ -119,8 +120,8 @@ StudHoles holes_on(const Hanging& h, const StudLine& stud) {
   if (rows.empty()) return found;
   found.blocked_by.clear();
   const auto chosen = spread_over(rows, h.fastening.per_stud, h.distances.apart);
-  for (double off = std::floor(kStaggered / h.step) * h.step;
-       chosen.size() > 1 && off >= h.step / 2 && found.seats.empty(); off -= h.step)
+  for (double off = std::floor(kStaggered / h.say.step()) * h.say.step();
+       chosen.size() > 1 && off >= h.say.step() / 2 && found.seats.empty(); off -= h.say.step())
     found.seats = staggered(h, stud, chosen, off);
   if (!found.seats.empty()) return found;
   for (double row : chosen) {
@@ -137,9 +138,10 @@ StudHoles holes_in(const Hanging& h, Vec2 low, Vec2 high) {
   StudHoles found;
   found.beside = true;
   const Vec2 middle = 0.5 * (low + high);
-  const double row = std::round(h.ruler.from_edge(h.face.face_from_wall(middle)) / h.step) * h.step;
+  const double row =
+      std::round(h.ruler.from_edge(h.face.face_from_wall(middle)) / h.say.step()) * h.say.step();
   std::vector<double> ends;
-  for (double end = h.step; end < h.ruler.length(); end += h.step) {
+  for (double end = h.say.step(); end < h.ruler.length(); end += h.say.step()) {
     Seated s = seat_at(h, end, row);
     if (s.at.x < low.x + edge || s.at.x > high.x - edge || !h.free.free(s.uv)) continue;
     found.beside = false;

@@ -7,12 +7,14 @@
 
 #include "fasten/free_face.h"
 #include "fasten/piece_ruler.h"
+#include "fasten/said.h"
 #include "fasten/services.h"
 #include "fasten/stud_line.h"
 
 namespace nook {
 
-/// One piece to be screwed to one wall: what every hole of it shares.
+/// One piece to be screwed to one wall: what every hole of it shares. Holes are laid out to the
+/// steps of `say`.
 struct Hanging {
   const Piece& piece;
   const Fastening& fastening;
@@ -20,9 +22,10 @@ struct Hanging {
   const PieceRuler& ruler;
   const FreeFace& free;
   const std::vector<ServiceZone>& services;
+  const Design& design;
+  Saying say;
   Distances distances;
   double wallboard = 0;
-  double step = 1;     // of easy numbers, mm
   double sure = .999;  // a hole less sure than this is to be probed first
 };
 

@@ -27,28 +27,27 @@ std::string side_towards(Vec2 out) {
 
 class JointMaker {
  public:
-  JointMaker(const Placed& part, const Placed& to, const Meeting& meeting,
-             const Fastening& fastening, const Design& design, const Saying& say)
-      : part_(part),
-        to_(to),
-        meeting_(meeting),
-        fastening_(fastening),
-        design_(design),
-        say_(say),
-        least_hold_(distances_for(fastening.screw).least_hold) {
-    out_.drill = {part.piece.name, to.piece.name, {}};
-    out_.into = meeting.plane.normal;
-    const Stock& stock = design.stock[to.piece.drawn->stock];
-    out_.end_grain = stock.kind == StockKind::lumber && std::abs(dot(out_.into, to.frame.u)) > .9;
+  explicit JointMaker(const Joining& j)
+      : part_(j.part),
+        to_(j.to),
+        meeting_(j.meeting),
+        fastening_(j.fastening),
+        design_(j.design),
+        say_(j.say),
+        row_(row_of(j)),
+        least_hold_(distances_for(j.fastening.screw).least_hold) {
+    out_.drill = {part_.piece.name, to_.piece.name, {}};
+    out_.into = meeting_.plane.normal;
+    const Stock& stock = design_.stock[to_.piece.drawn->stock];
+    out_.end_grain = stock.kind == StockKind::lumber && std::abs(dot(out_.into, to_.frame.u)) > .9;
   }
 
   JointScrews all() {
-    const auto row = row_of(part_, meeting_, fastening_, design_, say_.step());
-    if (!row)
+    if (!row_)
       refuse("there is no room for a screw clear of edges, ends and cutouts");
     else
-      for (const RowPlace& place : row->places)
-        if (deep_right(place)) push(place, *row);
+      for (const RowPlace& place : row_->places)
+        if (deep_right(place)) push(place, *row_);
     sort_holes();
     return std::move(out_);
   }
@@ -159,15 +158,15 @@ class JointMaker {
   const Fastening& fastening_;
   const Design& design_;
   const Saying& say_;
+  std::optional<JointRow> row_;
   double least_hold_;
   JointScrews out_;
 };
 
 }  // namespace
 
-JointScrews joint_screws(const Placed& part, const Placed& to, const Meeting& meeting,
-                         const Fastening& fastening, const Design& design, const Saying& say) {
-  return JointMaker(part, to, meeting, fastening, design, say).all();
+JointScrews joint_screws(const Joining& joining) {
+  return JointMaker(joining).all();
 }
 
 }  // namespace nook

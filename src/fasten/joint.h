@@ -18,6 +18,18 @@ struct Placed {
   const Frame& frame;
 };
 
+/// All pieces of a design where they stand.
+struct PlacedPieces {
+  const Design& design;
+  const std::vector<Piece>& pieces;
+  const std::vector<Frame>& frames;
+
+  Placed at(int piece) const { return {pieces[piece], frames[piece]}; }
+  std::vector<int> named(const std::string& name) const {
+    return pieces_named(pieces, design, name);
+  }
+};
+
 /// Where one piece lies on another.
 struct Meeting {
   bool by_edge = false;  // an edge of the first piece, else a face
@@ -42,13 +54,18 @@ struct JointScrews {
   bool end_grain = false;    // the thread sits in the other piece's end grain
   Vec3 into;                 // direction of the screws, room frame
 };
-/// `per_stud` screws of the fastening from `part` into `to`; `meeting` says where.
-JointScrews joint_screws(const Placed& part, const Placed& to, const Meeting& meeting,
-                         const Fastening& fastening, const Design& design, const Saying& say);
+/// One piece to be screwed to another.
+struct Joining {
+  Placed part, to;
+  Meeting meeting;
+  const Fastening& fastening;
+  const Design& design;
+  Saying say;
+};
+JointScrews joint_screws(const Joining& joining);
 
 /// What lies on the face that a screw enters through (the far one of `face`), and pockets drilled
 /// for the piece's own pocket screws: no place for another screw. Piece frame u, v.
-Regions taken_up(const std::vector<Piece>& pieces, const std::vector<Frame>& frames, int piece,
-                 PieceFace against, const Design& design);
+Regions taken_up(const PlacedPieces& pieces, int piece, PieceFace against);
 
 }  // namespace nook

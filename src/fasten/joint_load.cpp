@@ -12,7 +12,9 @@ namespace {
 // Screws driven level or nearly so share the load like a ledger's; steeper ones alike. Chosen: 60.
 const double kLevelEnough = direction(degrees(60)).cos;
 
-std::vector<ScrewLoad> sideways(const std::vector<Vec3>& at, Vec3 into, Vec3 load_at, double load) {
+std::vector<ScrewLoad> sideways(const JointLoad& joint, double load) {
+  const Vec3 into = joint.into;
+  const auto& at = joint.at;
   const double across = std::hypot(into.x, into.y);
   const double shear = load * across;
   if (across < kLevelEnough)
@@ -20,22 +22,21 @@ std::vector<ScrewLoad> sideways(const std::vector<Vec3>& at, Vec3 into, Vec3 loa
   const Vec3 level{into.y / across, -into.x / across, 0};
   std::vector<Vec2> places;
   for (Vec3 p : at) places.push_back({dot(p, level), p.z});
-  return shares(places, shear, dot(load_at, level));
+  return shares(places, shear, dot(joint.load_at, level));
 }
 
 }  // namespace
 
-Strength strength_of_joint(const std::vector<Vec3>& at, Vec3 into, Vec3 load_at, Loaded loaded,
-                           const Saying& say) {
-  if (at.empty()) return strength_of(loaded, say);
-  const double load = loaded.load.value_or(0), n = static_cast<double>(at.size());
-  const auto side = sideways(at, into, load_at, load);
+Strength strength_of_joint(const JointLoad& joint, Loaded loaded, const Saying& say) {
+  if (joint.at.empty()) return strength_of(loaded, say);
+  const double load = loaded.load.value_or(0), n = static_cast<double>(joint.at.size());
+  const auto side = sideways(joint, load);
   if (side.empty())
     loaded.no_figure = "one screw and a load beside it: the piece turns about the screw";
   for (std::size_t i = 0; i < side.size(); ++i) {
     loaded.screws[i].sideways = std::hypot(side[i].down, side[i].level);
     // into.z < 0: driven down, the load presses.
-    loaded.screws[i].pull = std::max(0.0, (loaded.pull.value_or(0) + into.z * load) / n);
+    loaded.screws[i].pull = std::max(0.0, (loaded.pull.value_or(0) + joint.into.z * load) / n);
   }
   return strength_of(loaded, say);
 }

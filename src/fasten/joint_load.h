@@ -6,10 +6,15 @@
 
 namespace nook {
 
-/// Fills the loads of `loaded.screws` (one for each place of `at`) and rates them. A load down that
-/// presses the pieces together is carried by the wood, one that parts them pulls the screws.
-/// `load_at` is where the load stands. All in the room frame.
-Strength strength_of_joint(const std::vector<Vec3>& at, Vec3 into, Vec3 load_at, Loaded loaded,
-                           const Saying& say);
+/// Where screws stand, which way they are driven and where the load stands. All in the room frame.
+struct JointLoad {
+  std::vector<Vec3> at;
+  Vec3 into, load_at;
+};
+
+/// Fills the loads of `loaded.screws` (one for each place of `joint.at`) and rates them. A load
+/// down that presses the pieces together is carried by the wood, one that parts them pulls the
+/// screws.
+Strength strength_of_joint(const JointLoad& joint, Loaded loaded, const Saying& say);
 
 }  // namespace nook

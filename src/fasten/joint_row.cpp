@@ -33,17 +33,16 @@ Distances tight_for(const Screw& screw) {
 
 class RowMaker {
  public:
-  RowMaker(const Placed& part, const Meeting& meeting, const Fastening& fastening,
-           const Design& design, double step)
-      : part_(part),
-        meeting_(meeting),
-        fastening_(fastening),
-        design_(design),
-        step_(step),
-        region_(largest_of(meeting.overlap)),
+  explicit RowMaker(const Joining& j)
+      : part_(j.part),
+        meeting_(j.meeting),
+        fastening_(j.fastening),
+        design_(j.design),
+        step_(j.say.step()),
+        region_(largest_of(j.meeting.overlap)),
         box_(box_of(region_.outline)) {
     const Vec2 span = box_.high - box_.low;
-    along_x_ = meeting.by_edge || span.x >= span.y;
+    along_x_ = meeting_.by_edge || span.x >= span.y;
   }
 
   std::optional<JointRow> with(const Distances& d) const {
@@ -118,11 +117,10 @@ SideScale scale_of(const Piece& piece, const Region& overlap, bool along_u) {
   return {high, -1, along_u ? "right" : "top"};
 }
 
-std::optional<JointRow> row_of(const Placed& part, const Meeting& meeting,
-                               const Fastening& fastening, const Design& design, double step) {
-  const RowMaker maker(part, meeting, fastening, design, step);
-  if (auto row = maker.with(usual_for(fastening.screw))) return row;
-  auto row = maker.with(tight_for(fastening.screw));
+std::optional<JointRow> row_of(const Joining& joining) {
+  const RowMaker maker(joining);
+  if (auto row = maker.with(usual_for(joining.fastening.screw))) return row;
+  auto row = maker.with(tight_for(joining.fastening.screw));
   if (row) row->tight = true;
   return row;
 }

@@ -36,8 +36,7 @@ struct JointRow {
 /// The screws of a fastening, evenly spread, counted in steps from `along` and `across`. At the
 /// usual distances where there is room for them; else one diameter from edges and 5 from ends
 /// (chosen). None: not even that.
-std::optional<JointRow> row_of(const Placed& part, const Meeting& meeting,
-                               const Fastening& fastening, const Design& design, double step);
+std::optional<JointRow> row_of(const Joining& joining);
 
 /// Scales for a meeting by face: from the sides of the piece nearest to the overlap.
 SideScale scale_of(const Piece& piece, const Region& overlap, bool along_u);

@@ -89,28 +89,24 @@ std::optional<Meeting> edge_meeting(const Placed& part, const Placed& to) {
   return best;
 }
 
-Regions taken_up(const std::vector<Piece>& pieces, const std::vector<Frame>& frames, int piece,
-                 PieceFace against, const Design& design) {
-  const Placed part{pieces[piece], frames[piece]};
+Regions taken_up(const PlacedPieces& pieces, int piece, PieceFace against) {
+  const Placed part = pieces.at(piece);
   const CutPlane entry = face_plane(part, against != PieceFace::back, kLooks[0]);
-  Regions taken;
-  for (int i = 0; i < static_cast<int>(pieces.size()); ++i) {
+  std::vector<Polygon> taken;
+  for (int i = 0; i < static_cast<int>(pieces.pieces.size()); ++i) {
     if (i == piece) continue;
-    const Regions cut = section_of(pieces[i], frames[i], entry);
-    taken.insert(taken.end(), cut.begin(), cut.end());
+    for (const Region& r : section_of(pieces.pieces[i], pieces.frames[i], entry))
+      taken.push_back(r.outline);
   }
-  for (const Fastening& f : design.fastenings) {
+  for (const Fastening& f : pieces.design.fastenings) {
     if (f.screw.kind != ScrewKind::pocket || !wall_named(f.to).empty()) continue;
-    const auto own = pieces_named(pieces, design, f.part);
+    const auto own = pieces.named(f.part);
     if (std::find(own.begin(), own.end(), piece) == own.end()) continue;
-    for (int other : pieces_named(pieces, design, f.to))
-      if (const auto m = edge_meeting(part, {pieces[other], frames[other]}))
-        taken.push_back({pocket_band(part.piece.drawn->outline, m->edge), {}});
+    for (int other : pieces.named(f.to))
+      if (const auto m = edge_meeting(part, pieces.at(other)))
+        taken.push_back(pocket_band(part.piece.drawn->outline, m->edge));
   }
-  if (taken.empty()) return taken;
-  std::vector<Polygon> rings;
-  for (const Region& r : taken) rings.push_back(r.outline);
-  return unite(rings);
+  return taken.empty() ? Regions{} : unite(taken);
 }
 
 }  // namespace nook

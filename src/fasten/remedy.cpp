@@ -29,9 +29,9 @@ Neighbors neighbors(const Hanging& h, const WallStuds& studs) {
   return n;
 }
 
-std::string where(const Hanging& h, const StudLine& s, const Saying& say) {
+std::string where(const Hanging& h, const StudLine& s) {
   const double z = middle_z(h);
-  return fmt::format("{} from the corner{}", say.length(h.face.wall().along(s.centre(z), z)),
+  return fmt::format("{} from the corner{}", h.say.length(h.face.wall().along(s.centre(z), z)),
                      s.found == StudReport::Found::inferred ? " (inferred)" : "");
 }
 
@@ -42,15 +42,15 @@ double longer_by(const Hanging& h, const StudLine& s) {
   return c < piece.from + end ? piece.from - c + end : c - piece.to + end;
 }
 
-std::string longer(const Hanging& h, const Neighbors& n, const Saying& say) {
+std::string longer(const Hanging& h, const Neighbors& n) {
   const StudLine* best = n.before;
   if (!best || (n.after && longer_by(h, *n.after) < longer_by(h, *n.before))) best = n.after;
   if (!best) return {};
   return fmt::format("; or make the piece {} longer, to the stud {}",
-                     say.at_least(longer_by(h, *best)), where(h, *best, say));
+                     h.say.at_least(longer_by(h, *best)), where(h, *best));
 }
 
-std::string between(const Hanging& h, const Neighbors& n, const Saying& say) {
+std::string between(const Hanging& h, const Neighbors& n) {
   if (!n.before || !n.after) return {};
   const double z = middle_z(h), apart = n.after->centre(z) - n.before->centre(z);
   const auto half = [](const StudLine& s) { return s.belief.plies() * s.belief.width() / 2; };
@@ -58,8 +58,8 @@ std::string between(const Hanging& h, const Neighbors& n, const Saying& say) {
   return fmt::format(
       ": let in blocking {} long between the studs {} and {}; or screw a cleat at least {} long "
       "across those two and hang the piece on it",
-      say.length(clear), where(h, *n.before, say), where(h, *n.after, say),
-      say.at_least(apart + 2 * std::max(h.distances.end, h.distances.edge)));
+      h.say.length(clear), where(h, *n.before), where(h, *n.after),
+      h.say.at_least(apart + 2 * std::max(h.distances.end, h.distances.edge)));
 }
 
 }  // namespace
@@ -71,11 +71,11 @@ Stretch extent_of(const Hanging& h) {
   return {std::min(a, b), std::max(a, b)};
 }
 
-std::string no_stud_reason(const Hanging& h, const WallStuds& studs, const Saying& say) {
+std::string no_stud_reason(const Hanging& h, const WallStuds& studs) {
   const Neighbors n = neighbors(h, studs);
-  std::string reason = "no stud lies behind it where a screw may go" + between(h, n, say);
+  std::string reason = "no stud lies behind it where a screw may go" + between(h, n);
   if (!n.before || !n.after) reason += ": let in blocking between the studs";
-  return reason + longer(h, n, say);
+  return reason + longer(h, n);
 }
 
 }  // namespace nook

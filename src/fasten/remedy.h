@@ -4,12 +4,11 @@
 #include <string>
 
 #include "fasten/hole_rows.h"
-#include "fasten/said.h"
 
 namespace nook {
 
 /// Why no stud takes the piece's screws, and blocking, a longer piece or a cleat instead.
-std::string no_stud_reason(const Hanging& hanging, const WallStuds& studs, const Saying& say);
+std::string no_stud_reason(const Hanging& hanging, const WallStuds& studs);
 
 /// Base-line range of the piece on the wall, the lesser first.
 Stretch extent_of(const Hanging& hanging);

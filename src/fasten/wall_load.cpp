@@ -52,9 +52,8 @@ std::string listed(const std::vector<std::pair<double, double>>& studs, const Sa
 
 class WallLoad {
  public:
-  WallLoad(const Hanging& h, const WallContext& c, WallScrews& screws, const Design& design,
-           const Saying& say)
-      : h_(h), context_(c), screws_(screws), design_(design), say_(say) {}
+  WallLoad(const Hanging& h, const WallContext& c, WallScrews& screws)
+      : h_(h), context_(c), screws_(screws), say_(h.say) {}
 
   Strength rated() {
     Loaded l{h_.fastening, h_.piece.name, h_.fastening.to, h_.fastening.load_n,
@@ -73,7 +72,7 @@ class WallLoad {
   }
 
  private:
-  const Stock& stock() const { return design_.stock[h_.piece.drawn->stock]; }
+  const Stock& stock() const { return h_.design.stock[h_.piece.drawn->stock]; }
 
   void set_woods(Loaded& l) const {
     if (context_.wall.studs) l.main_gravity = context_.wall.studs->gravity.value_or(kUsualGravity);
@@ -153,15 +152,13 @@ class WallLoad {
   const Hanging& h_;
   const WallContext& context_;
   WallScrews& screws_;
-  const Design& design_;
   const Saying& say_;
 };
 
 }  // namespace
 
-Strength strength_on_wall(const Hanging& hanging, const WallContext& context, WallScrews& screws,
-                          const Design& design, const Saying& say) {
-  return WallLoad(hanging, context, screws, design, say).rated();
+Strength strength_on_wall(const Hanging& hanging, const WallContext& context, WallScrews& screws) {
+  return WallLoad(hanging, context, screws).rated();
 }
 
 }  // namespace nook

@@ -8,7 +8,6 @@ namespace nook {
 
 /// Strength of one piece on one wall; writes each hole's load into `screws`. Loads past the last
 /// stud lever; wallboard and shim are the gap.
-Strength strength_on_wall(const Hanging& hanging, const WallContext& context, WallScrews& screws,
-                          const Design& design, const Saying& say);
+Strength strength_on_wall(const Hanging& hanging, const WallContext& context, WallScrews& screws);
 
 }  // namespace nook

@@ -33,8 +33,7 @@ std::string kind_without_figure(const std::optional<Studs>& studs) {
 
 class ScrewSetter {
  public:
-  ScrewSetter(const Hanging& h, const WallContext& c, const Saying& say)
-      : h_(h), context_(c), say_(say) {
+  ScrewSetter(const Hanging& h, const WallContext& c) : h_(h), context_(c), say_(h.say) {
     out_.no_figure = kind_without_figure(c.wall.studs);
     if (c.wall.studs) gravity_ = c.wall.studs->gravity.value_or(kUsualGravity);
   }
@@ -128,7 +127,7 @@ class ScrewSetter {
                       "the stud there, or move the piece",
                       blocked_, say_.length(kServiceDepth)));
     else
-      refuse(no_stud_reason(h_, context_.studs, say_));
+      refuse(no_stud_reason(h_, context_.studs));
   }
 
   void add(const Seated& s, int line, int count) {
@@ -254,8 +253,8 @@ WallContext context_of(const Survey& survey, const RoomShape& room,
           room};
 }
 
-WallScrews wall_screws(const Hanging& hanging, const WallContext& context, const Saying& say) {
-  return ScrewSetter(hanging, context, say).all();
+WallScrews wall_screws(const Hanging& hanging, const WallContext& context) {
+  return ScrewSetter(hanging, context).all();
 }
 
 void number_drives(std::vector<Hole>& holes) {

@@ -7,7 +7,6 @@
 
 #include "fasten/drill.h"
 #include "fasten/hole_rows.h"
-#include "fasten/said.h"
 
 namespace nook {
 
@@ -34,7 +33,7 @@ struct WallScrews {
   std::string no_figure;  // why the NDS says nothing about this wall
   bool in_blocking = false;
 };
-WallScrews wall_screws(const Hanging& hanging, const WallContext& context, const Saying& say);
+WallScrews wall_screws(const Hanging& hanging, const WallContext& context);
 
 /// Numbers the holes of one piece in the order to drive them: the surest at the top first, then the
 /// top one furthest from it, when the piece is level; then along the top, then the rest; holes to
