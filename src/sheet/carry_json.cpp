@@ -51,4 +51,8 @@ Json carry_json(const CarryAnswer& carry, const std::string& job) {
   return json;
 }
 
+std::string carry_json_text(const CarryAnswer& carry, const std::string& job) {
+  return dumped(carry_json(carry, job));
+}
+
 }  // namespace nook

@@ -102,4 +102,8 @@ Json verify_json(const VerifyAnswer& verify, const std::string& job) {
   return json;
 }
 
+std::string verify_json_text(const VerifyAnswer& verify, const std::string& job) {
+  return dumped(verify_json(verify, job));
+}
+
 }  // namespace nook

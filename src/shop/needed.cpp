@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include "shop/straight_cut.h"
+#include "fit/straight_cut.h"
 #include "shop/wild.h"
 
 namespace nook {
@@ -23,63 +23,103 @@ double station(const Polygon& outline, const EdgeChoice& edge, EdgeRun run, Vec2
   return norm(point - outline[run.first]);
 }
 
-Polygon tapered(const Polygon& outline, const EdgeChoice& edge, const ContactFit& found) {
-  const std::optional<EdgeRun> run = run_of(outline, edge);
-  if (!run) return outline;
-  const StraightCut cut = straight_cut(found.line);
-  const Vec2 first = outline[run->first];
-  const Vec2 last = outline[(run->last + 1) % outline.size()];
-  return moved(
-      outline, *run,
-      {cut.out(station(outline, edge, *run, first)), cut.out(station(outline, edge, *run, last))});
-}
+// An edge that is cut to the wall beforehand: where its finished line lies, mm out of the drawn
+// edge.
+struct CutLine {
+  EdgeRun run;
+  std::vector<Vec2> points;  // along the run, out of it
+  double closer = 0;         // how far the piece then moves closer, into wood that may go
+};
 
-// The edge with the gap's own points in it. The corners move as for a taper.
-Polygon scribed(const Polygon& outline, const EdgeChoice& edge, const ContactFit& found) {
+// The gap along the run less what is wanted open. Of that the piece takes up by moving closer what
+// it stands off its drawn place; the rest is wood beyond the drawn edge.
+std::optional<CutLine> cut_line(const Polygon& outline, const ContactFit& found) {
+  const EdgeChoice& edge = found.how->edge;
   const std::optional<EdgeRun> run = run_of(outline, edge);
-  if (!run || found.line.empty()) return outline;
-  const int n = static_cast<int>(outline.size());
-  const Vec2 first = outline[run->first], last = outline[(run->last + 1) % n];
-  const Vec2 along = (1 / norm(last - first)) * (last - first);
-  std::vector<std::pair<double, double>> points;  // along the run, out of it
+  if (!run || found.line.empty()) return std::nullopt;
+  const Vec2 first = outline[run->first], last = outline[(run->last + 1) % outline.size()];
   const double start = station(outline, edge, *run, first);
   const double end = station(outline, edge, *run, last);
-  for (const GapPoint& point : found.line)
-    points.push_back({norm(last - first) * (point.at - start) / (end - start), point.gap});
-  std::sort(points.begin(), points.end());
-  Polygon result = moved(outline, *run, {points.front().second, points.back().second});
+  CutLine line{*run, {}, 0};
+  double most = 0;
+  for (const GapPoint& point : found.line) {
+    line.points.push_back(
+        {norm(last - first) * (point.at - start) / (end - start), point.gap - found.how->gap.mm});
+    most = std::max(most, line.points.back().y);
+  }
+  std::sort(line.points.begin(), line.points.end(), [](Vec2 a, Vec2 b) { return a.x < b.x; });
+  line.closer = std::min(found.wood_mm, most);
+  for (Vec2& point : line.points) point.y -= line.closer;
+  return line;
+}
+
+Polygon tapered(const Polygon& outline, const CutLine& line) {
+  const StraightCut cut = straight_cut(line.points);
+  const Vec2 first = outline[line.run.first];
+  const double length = norm(outline[(line.run.last + 1) % outline.size()] - first);
+  return moved(outline, line.run, {cut.at, cut.at + cut.slope * length});
+}
+
+// The edge with the line's own points in it. The corners move as for a taper.
+Polygon scribed(const Polygon& outline, const CutLine& line) {
+  const EdgeRun run = line.run;
+  const Vec2 first = outline[run.first], last = outline[(run.last + 1) % outline.size()];
+  const double length = norm(last - first);
+  const Vec2 along = (1 / length) * (last - first);
+  Polygon result = moved(outline, run, {line.points.front().y, line.points.back().y});
   std::vector<Vec2> inner;
-  for (const auto& [way, out] : points)
-    if (way > 1 && way < norm(last - first) - 1)  // the corners stand already
-      inner.push_back(first + way * along - out * left_of(along));
-  if (run->last > run->first)  // a straight run of several edges becomes one
-    result.erase(result.begin() + run->first + 1, result.begin() + run->last + 1);
-  result.insert(result.begin() + run->first + 1, inner.begin(), inner.end());
+  for (const Vec2 p : line.points)
+    if (p.x > 1 && p.x < length - 1)  // the corners stand already
+      inner.push_back(first + p.x * along - p.y * left_of(along));
+  if (run.last > run.first)  // a straight run of several edges becomes one
+    result.erase(result.begin() + run.first + 1, result.begin() + run.last + 1);
+  result.insert(result.begin() + run.first + 1, inner.begin(), inner.end());
   return result;
 }
 
-const ContactFit* found_for(const FitAnswer& fit, int contact, int piece) {
+// Cut beforehand, in the shop.
+bool is_forecut(const Contact& contact) {
+  return contact.by == Fitting::taper || (contact.by == Fitting::scribe && contact.shop);
+}
+
+std::vector<const ContactFit*> forecuts(const FitAnswer& fit, int piece) {
+  std::vector<const ContactFit*> all;
   for (const ContactFit& found : fit.contacts)
-    if (found.contact == contact && found.piece == piece && found.meets_anything) return &found;
-  return nullptr;
+    if (found.piece == piece && found.meets_anything && is_forecut(*found.how))
+      all.push_back(&found);
+  return all;
 }
 
 // Tapers first: they keep the numbers of the edges. Shop scribes from the last edge to the first.
-Polygon finished(const Design& design, const FitAnswer& fit, int k) {
+Polygon finished(const FitAnswer& fit, int k) {
   Polygon outline = fit.pieces[k].drawn->outline;
-  std::vector<std::pair<int, int>> scribes;  // first point of the run, contact
-  for (int c = 0; c < static_cast<int>(design.contacts.size()); ++c) {
-    const Contact& contact = design.contacts[c];
-    const ContactFit* found = found_for(fit, c, k);
-    if (!found) continue;
-    if (contact.by == Fitting::taper) outline = tapered(outline, contact.edge, *found);
-    if (contact.by == Fitting::scribe && contact.shop)
-      if (const auto run = run_of(outline, contact.edge)) scribes.push_back({run->first, c});
+  std::vector<CutLine> scribes;
+  for (const ContactFit* found : forecuts(fit, k)) {
+    const auto line = cut_line(outline, *found);
+    if (!line) continue;
+    if (found->how->by == Fitting::taper)
+      outline = tapered(outline, *line);
+    else
+      scribes.push_back(*line);
   }
-  std::sort(scribes.rbegin(), scribes.rend());
-  for (const auto& [first, c] : scribes)
-    outline = scribed(outline, design.contacts[c].edge, *found_for(fit, c, k));
+  std::sort(scribes.begin(), scribes.end(),
+            [](const CutLine& a, const CutLine& b) { return a.run.first > b.run.first; });
+  for (const CutLine& line : scribes) outline = scribed(outline, line);
   return outline;
+}
+
+// How far the piece moves when its forecut edges close up, in its own frame.
+Vec2 closing_move(const FitAnswer& fit, int k) {
+  const Polygon& outline = fit.pieces[k].drawn->outline;
+  Vec2 move;
+  for (const ContactFit* found : forecuts(fit, k)) {
+    const auto line = cut_line(outline, *found);
+    if (!line) continue;
+    const Vec2 first = outline[line->run.first];
+    const Vec2 along = outline[(line->run.last + 1) % outline.size()] - first;
+    move = move - (line->closer / norm(along)) * left_of(along);
+  }
+  return move;
 }
 
 bool is_room(const std::string& meets) {
@@ -109,14 +149,15 @@ std::array<SideAllowance, 4> allowances(const Design& design, const FitAnswer& f
 }
 
 // The corner of the outline that a notch opens; nothing where it opens to one side only.
-std::optional<NeededNotch> in_corner(const Polygon& outline, const Bounds& drawn,
-                                     const NotchFit& notch) {
-  const Bounds cut = bounds_of(notch.polygon);
+std::optional<NeededNotch> in_corner(const NeededPiece& piece, const NotchFit& notch, Vec2 move) {
+  const Bounds drawn = bounds_of(piece.drawn->outline);
+  Bounds cut = bounds_of(notch.polygon);
   const bool left = cut.low.x<drawn.low.x + kAtEdge, right = cut.high.x> drawn.high.x - kAtEdge;
   const bool low = cut.low.y<drawn.low.y + kAtEdge, high = cut.high.y> drawn.high.y - kAtEdge;
   if (left == right || low == high) return std::nullopt;
-  const Chord level = chord_level(outline, 0.5 * (cut.low.y + cut.high.y));
-  const Chord upright = chord_upright(outline, 0.5 * (cut.low.x + cut.high.x));
+  cut = {cut.low - move, cut.high - move};
+  const Chord level = chord_level(piece.outline, 0.5 * (cut.low.y + cut.high.y));
+  const Chord upright = chord_upright(piece.outline, 0.5 * (cut.low.x + cut.high.x));
   NeededNotch needed;
   needed.corner = std::string(low ? "lower" : "upper") + (left ? " left" : " right");
   needed.width_mm = left ? cut.high.x - level.from : level.to - cut.low.x;
@@ -145,13 +186,13 @@ std::vector<NeededPiece> needed_pieces(const Design& design, const FitAnswer& fi
                      piece.drawn,
                      &design.stock[piece.drawn->stock],
                      piece.thickness,
-                     finished(design, fit, k),
+                     finished(fit, k),
                      allowances(design, fit, piece),
                      {}};
-    const Bounds drawn = bounds_of(piece.drawn->outline);
+    const Vec2 move = closing_move(fit, k);
     for (const NotchFit& notch : fit.notches) {
       if (notch.piece != k || notch.polygon.empty()) continue;
-      if (auto corner = in_corner(next.outline, drawn, notch)) {
+      if (auto corner = in_corner(next, notch, move)) {
         corner->clearance_mm = design.contacts[notch.contact].clearance.mm;
         gather(next.notches, *corner);
       }

@@ -41,8 +41,10 @@ struct NeededPiece {
 inline constexpr double kSawStrays = 2.38125;  // 3/32 in
 
 /// Every piece of a fit, in its order.
-/// 1. A tapered edge is moved out to the straight line that fits the gap best and is nowhere in the
-///    wall; an edge scribed in the shop follows the gap itself; all others are as drawn.
+/// 1. A tapered edge lies on the straight line that fits the gap best and is nowhere in the wall;
+/// an
+///    edge scribed in the shop follows the gap itself; all others are as drawn. Wood that the piece
+///    stands off its drawn place is used first, then wood is left beyond the drawn edge.
 /// 2. A side may stray by kSawStrays, less where its contact accepts less.
 /// 3. Notches in one corner are one: as wide and as high as the largest.
 std::vector<NeededPiece> needed_pieces(const Design& design, const FitAnswer& fit);

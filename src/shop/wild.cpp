@@ -17,10 +17,11 @@ double allowance(double widest_gap) {
   return widest_gap + kLeast;
 }
 
+// What is open where it is widest, when the piece has used the wood it stands off its drawn place.
 double widest_gap(const FitAnswer& fit, int contact, const std::string& piece) {
   for (const ContactFit& found : fit.contacts)
     if (found.contact == contact && found.part == piece && found.meets_anything)
-      return std::max(found.gap.most, 0.0);
+      return std::max(found.gap.most - found.how->gap.mm - found.wood_mm, 0.0);
   return 0;
 }
 

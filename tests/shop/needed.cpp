@@ -1,0 +1,122 @@
+// Pieces as needed: tapers, shop scribes, notches, wild edges, from what a fit says.
+#include "shop/needed.h"
+
+#include <catch2/catch.hpp>
+
+#include "sample.h"
+#include "shop/wild.h"
+
+using namespace nook;
+using namespace nook::sample;
+using Catch::WithinAbs;
+
+namespace {
+
+/// One panel, 46 by 36 in (u by v), with one contact, and what a fit found for it.
+struct Found {
+  Drawn drawn;
+  FitAnswer fit;
+
+  explicit Found(EdgeSide edge, Fitting by, bool shop = false) {
+    drawn.piece("deck", rectangle(in(46), in(36)));
+    Contact contact;
+    contact.part = "deck", contact.edge = edge, contact.meets = "right wall";
+    contact.by = by, contact.shop = shop;
+    contact.edge_given = "right";
+    drawn.design.contacts = {contact};
+    fit = as_drawn(drawn.design);
+  }
+  ContactFit& gap(std::vector<GapPoint> line, double wood) {
+    ContactFit found;
+    found.how = &drawn.design.contacts[0];
+    found.part = "deck";
+    found.line = std::move(line);
+    found.wood_mm = wood;
+    for (const GapPoint& point : found.line) found.gap.most = std::max(found.gap.most, point.gap);
+    fit.contacts.push_back(found);
+    return fit.contacts.back();
+  }
+  NeededPiece needed() const { return needed_pieces(drawn.design, fit).at(0); }
+};
+
+double width_at(const NeededPiece& piece, double v) {
+  return chord_level(piece.outline, v).length() / in(1);
+}
+
+}  // namespace
+
+TEST_CASE("needed: an open corner - 46 at the back, 46 7/8 at the front", "[reference]") {
+  // A level deck 46 x 36 in a corner of 91.4 degrees: 36 tan 1.4 = 7/8, no wood there as drawn.
+  Found found(EdgeSide::right, Fitting::taper);
+  found.gap({{0, 0, 0}, {in(18), in(0.44), 0}, {in(36), in(0.88), 0}}, 0);
+  CHECK_THAT(width_at(found.needed(), 0), WithinAbs(46, 1e-6));
+  CHECK_THAT(width_at(found.needed(), in(36)), WithinAbs(46.88, 1e-6));
+}
+
+TEST_CASE("needed: wood that the piece stands off its drawn place - is used first") {
+  Found found(EdgeSide::right, Fitting::taper);
+  found.gap({{0, 0, 0}, {in(36), in(0.88), 0}}, in(0.5));
+  CHECK_THAT(width_at(found.needed(), 0), WithinAbs(45.5, 1e-6));
+  CHECK_THAT(width_at(found.needed(), in(36)), WithinAbs(46.38, 1e-6));
+}
+
+TEST_CASE("needed: a taper lies nowhere in the wall, a shop scribe follows it") {
+  const std::vector<GapPoint> hollow{{0, 0, 0}, {in(18), 6, 0}, {in(36), 4, 0}};
+  Found taper(EdgeSide::right, Fitting::taper);
+  taper.gap(hollow, 0);
+  CHECK_THAT(width_at(taper.needed(), in(18)), WithinAbs(46 + 2 / in(1), 1e-6));
+  Found scribe(EdgeSide::right, Fitting::scribe, true);
+  scribe.gap(hollow, 0);
+  CHECK_THAT(width_at(scribe.needed(), in(18)), WithinAbs(46 + 6 / in(1), 1e-6));
+  CHECK_THAT(width_at(scribe.needed(), in(36)), WithinAbs(46 + 4 / in(1), 1e-6));
+  CHECK(scribe.needed().outline.size() == 5);
+}
+
+TEST_CASE("needed: left and bottom edges - the same gap makes the same piece, mirrored",
+          "[property]") {
+  for (const EdgeSide side : {EdgeSide::left, EdgeSide::right, EdgeSide::bottom, EdgeSide::top}) {
+    const bool upright = side == EdgeSide::left || side == EdgeSide::right;
+    Found found(side, Fitting::taper);
+    const double far = upright ? in(36) : in(46);
+    found.gap({{0, 0, 0}, {far, 10, 0}}, 0);
+    const Polygon outline = found.needed().outline;
+    const double near =
+        upright ? chord_level(outline, 0).length() : chord_upright(outline, 0).length();
+    const double end =
+        upright ? chord_level(outline, in(36)).length() : chord_upright(outline, in(46)).length();
+    CHECK_THAT(near, WithinAbs(upright ? in(46) : in(36), 1e-4));
+    CHECK_THAT(end, WithinAbs((upright ? in(46) : in(36)) + 10, 1e-4));
+  }
+}
+
+TEST_CASE("needed: a notch counts from the finished edge, clearance and all") {
+  Found found(EdgeSide::left, Fitting::taper);
+  found.drawn.design.contacts[0].notch = true;
+  found.gap({{0, 5, 0}, {in(36), 0, 0}}, 2);
+  NotchFit notch;
+  notch.part = "deck", notch.around = "left wall baseboard";
+  notch.polygon = rectangle(12, 100);
+  found.fit.notches = {notch};
+  const NeededPiece piece = found.needed();
+  REQUIRE(piece.notches.size() == 1);
+  CHECK(piece.notches[0].corner == "lower left");
+  // The wall is 5 away at the bottom: 12 from the drawn edge is 17 from the wall, less the slope.
+  CHECK_THAT(piece.notches[0].width_mm, WithinAbs(12 + 5 - 5 * 50 / in(36), 1e-6));
+  CHECK_THAT(piece.notches[0].height_mm, WithinAbs(100, 1e-6));
+  CHECK_THAT(piece.notches[0].clearance_mm, WithinAbs(in(0.125), 1e-9));
+}
+
+TEST_CASE("wild: 1/2 in beyond the drawn edge, more where the gap takes it") {
+  Found found(EdgeSide::right, Fitting::scribe);
+  const auto beyond = [&] {
+    const Piece& piece = found.fit.pieces[0];
+    return wild_edges(piece, found.drawn.design, found.fit).at(0).beyond_mm / in(1);
+  };
+  CHECK_THAT(beyond(), WithinAbs(0.5, 1e-9));
+  ContactFit& gap = found.gap({{0, 0, 0}, {in(36), in(0.4), 0}}, 0);
+  CHECK_THAT(beyond(), WithinAbs(0.75, 1e-9));
+  gap.gap.most = in(0.75);
+  CHECK_THAT(beyond(), WithinAbs(1, 1e-9));
+  gap.wood_mm = in(0.75);
+  CHECK_THAT(beyond(), WithinAbs(0.5, 1e-9));
+}
