@@ -37,7 +37,7 @@ class ClashFinder {
     for (int p = 0; p < static_cast<int>(scene.pieces.size()); ++p) {
       cuts_.push_back(cut_out_of(notches, p));
       solids_.push_back(
-          solids_of(cuts_[p].empty() ? scene.bodies[p] : body_less(scene.bodies[p], cuts_[p]), p));
+          solid_of(cuts_[p].empty() ? scene.bodies[p] : body_less(scene.bodies[p], cuts_[p]), p));
     }
   }
 
@@ -114,43 +114,51 @@ class ClashFinder {
     const int walls = static_cast<int>(trials_.views[0].shape().walls.size());
     for (int r = 0; r < trials_.rooms(); ++r)
       for (int w = 0; w < walls; ++w)
-        for (int p = 0; p < static_cast<int>(solids_.size()); ++p)
-          for (const CellSolid& cell : solids_[p]) look_at_blocks(r, w, cell);
+        for (int p = 0; p < static_cast<int>(solids_.size()); ++p) look_at_blocks(r, w, solids_[p]);
   }
 
-  void look_at_blocks(int room, int wall, const CellSolid& cell) {
-    const Frame& frame = trials_.placings[room].frames[cell.piece];
+  void look_at_blocks(int room, int wall, const PieceSolid& solid) {
+    const int p = solid.hull.piece;
+    const Frame& frame = trials_.placings[room].frames[p];
     for (const ObstacleSolid& block :
-         obstacles_near(trials_.views[room], wall, cell, frame, kNear)) {
-      const Apart a = apart(block.solid, block.frame, cell, frame);
-      if (a.distance < 0) note(cell.piece, block.name, room, -a.distance, block.frame.at);
+         obstacles_near(trials_.views[room], wall, solid.hull, frame, 0)) {
+      if (apart(block.solid, block.frame, solid.hull, frame).distance >= 0) continue;
+      for (const CellSolid& cell : solid.cells) {
+        const Apart a = apart(block.solid, block.frame, cell, frame);
+        if (a.distance < 0) note(p, block.name, room, -a.distance, block.frame.at);
+      }
     }
   }
 
-  // Pairs that come near each other in the adjusted room.
   void look_at_pieces() {
     const int count = static_cast<int>(solids_.size());
     for (int a = 0; a < count; ++a)
       for (int b = a + 1; b < count; ++b)
-        for (const CellSolid& ca : solids_[a])
-          for (const CellSolid& cb : solids_[b]) look_at_pair(ca, cb);
+        if (!cut_to_fit(a, b)) look_at_pair(a, b);
   }
 
-  void look_at_pair(const CellSolid& a, const CellSolid& b) {
-    if (cut_to_fit(a.piece, b.piece)) return;
-    const auto in = [&](int room) {
-      const auto& frames = trials_.placings[room].frames;
-      return apart(a, frames[a.piece], b, frames[b.piece]);
-    };
-    const Apart adjusted = in(0);
-    if (adjusted.distance > kNear) return;
-    const Vec3 at = trials_.placings[0].frames[b.piece].at;
-    if (adjusted.distance < 0) note(a.piece, piece(b.piece).name, 0, -adjusted.distance, at);
-    const auto& group = trials_.layout.group_of;
-    for (int r = 1; r < trials_.rooms(); ++r) {
-      const double distance = group[a.piece] == group[b.piece] ? adjusted.distance : in(r).distance;
-      if (distance < 0) note(a.piece, piece(b.piece).name, r, -distance, at);
+  // In the draws the axis that parts two solids in the adjusted room mostly still does.
+  void look_at_pair(int a, int b) {
+    const bool together = trials_.layout.group_of[a] == trials_.layout.group_of[b];
+    const auto& adjusted = trials_.placings[0].frames;
+    const Apart whole = apart(solids_[a].hull, adjusted[a], solids_[b].hull, adjusted[b]);
+    if (whole.distance > kNear) return;
+    for (int r = 0; r < trials_.rooms(); ++r) {
+      const auto& frames = trials_.placings[together ? 0 : r].frames;
+      if (apart_along(whole.axis, solids_[a].hull, frames[a], solids_[b].hull, frames[b]) >= 0)
+        continue;
+      const double depth = depth_of(a, b, frames);
+      if (depth > 0) note(a, piece(b).name, r, depth, frames[b].at);
     }
+  }
+
+  double depth_of(int a, int b, const std::vector<Frame>& frames) const {
+    double depth = 0;
+    if (apart(solids_[a].hull, frames[a], solids_[b].hull, frames[b]).distance >= 0) return 0;
+    for (const CellSolid& ca : solids_[a].cells)
+      for (const CellSolid& cb : solids_[b].cells)
+        depth = std::max(depth, -apart(ca, frames[a], cb, frames[b]).distance);
+    return depth;
   }
 
   // A scribed or tapered edge of one against the other.
@@ -167,7 +175,7 @@ class ClashFinder {
 
   const Trials& trials_;
   std::vector<Regions> cuts_;
-  std::vector<std::vector<CellSolid>> solids_;
+  std::vector<PieceSolid> solids_;
   Overlaps overlaps_;
 };
 

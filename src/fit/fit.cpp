@@ -37,7 +37,11 @@ Settled settle(const FitInput& input, const Scene& scene) {
     std::vector<Frame> next = place_all(layout, site->adjusted(), true).frames;
     const bool still = furthest(frames, next) < kSettled;
     frames = std::move(next);
-    if (still || round == kRounds) return {std::move(site), std::move(layout)};
+    if (!still && round < kRounds) continue;
+    for (Joint& joint : layout.joints)
+      keep_faces(site->adjusted(), site->fields(), joint, frames[joint.piece],
+                 standing_parts(layout, joint, frames));
+    return {std::move(site), std::move(layout)};
   }
 }
 

@@ -101,11 +101,20 @@ std::vector<Joint> joints_of(const Scene& scene, Site& site, const std::vector<F
   return joints;
 }
 
+void keep_faces(const SiteView& adjusted, const SurfaceField& fields, Joint& joint,
+                const Frame& frame, const std::vector<Standing>& parts) {
+  if (joint.meets.kind != Surface::Kind::part) return;
+  for (int f = 0; f < static_cast<int>(joint.feelers.size()); ++f)
+    if (const auto hit = joint_hit(adjusted, fields, joint, f, frame, parts))
+      joint.feelers[f].face = hit->face;
+}
+
 std::optional<Hit> joint_hit(const SiteView& view, const SurfaceField& fields, const Joint& joint,
                              int feeler, const Frame& frame, const std::vector<Standing>& parts) {
   const Feeler& f = joint.feelers[feeler];
   const Ray ray = ray_of(f, frame);
-  if (joint.meets.kind == Surface::Kind::part) return part_hit(parts, ray);
+  if (joint.meets.kind == Surface::Kind::part)
+    return view.room() == 0 ? part_hit(parts, ray) : face_hit(parts, f.face, ray);
   if (f.spot < 0) return std::nullopt;
   Hit hit = surface_hit(view, fields, joint.meets, f, ray);
   if (!joint.how->notch)

@@ -60,6 +60,11 @@ Feeler feeler_for(Site& site, Surface surface, const Frame& frame, Vec3 at, Vec3
 std::optional<Hit> joint_hit(const SiteView& view, const SurfaceField& fields, const Joint& joint,
                              int feeler, const Frame& frame, const std::vector<Standing>& parts);
 
+/// Keeps for the draws which faces of parts are met in the adjusted room: pieces move little from
+/// room to room, and a face is asked much faster than a body.
+void keep_faces(const SiteView& adjusted, const SurfaceField& fields, Joint& joint,
+                const Frame& frame, const std::vector<Standing>& parts);
+
 /// The edges a contact speaks of, as points of the outline in order, first to last.
 EdgeRun run_of(const EdgeChoice& edge, const Polygon& outline);
 Polygon run_points(const EdgeRun& run, const Polygon& outline);

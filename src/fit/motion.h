@@ -11,12 +11,15 @@ struct Motion {
   double turn = 0;  // radians, anticlockwise seen from above
   Vec3 move;
 
-  Vec3 way(Vec3 d) const {
+  Vec3 way(Vec3 d) const { return turned(direction({turn}), d); }
+  Vec3 point(Vec3 p) const { return way(p) + move; }
+  Frame frame(const Frame& f) const {
     const Direction t = direction({turn});
+    return {turned(t, f.at) + move, turned(t, f.u), turned(t, f.v), turned(t, f.w)};
+  }
+  static Vec3 turned(Direction t, Vec3 d) {
     return {t.cos * d.x - t.sin * d.y, t.sin * d.x + t.cos * d.y, d.z};
   }
-  Vec3 point(Vec3 p) const { return way(p) + move; }
-  Frame frame(const Frame& f) const { return {point(f.at), way(f.u), way(f.v), way(f.w)}; }
 };
 
 /// How fast a point in plan moves when it turns about the origin.

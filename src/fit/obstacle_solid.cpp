@@ -38,12 +38,10 @@ ObstacleSolid solid_of(const SiteView& view, int wall, int index, Stretch along)
     return shape.out_at(middle, z) + block.out_to + block.slope * (z - low);
   };
   const double back = shape.out_at(middle, low) + block.out_from;
-  Body body;
-  body.thickness = along.to - along.from;
-  body.cells = {{{back, low}, {front(low), low}, {front(high), high}, {back, high}}};
+  const Polygon section{{back, low}, {front(low), low}, {front(high), high}, {back, high}};
   const Vec2 start = shape.room_from_wall(along.from, 0);
   const Vec3 w{shape.along.x, shape.along.y, 0};
-  ObstacleSolid solid{block.name, index, solids_of(body, -1).front(), {}};
+  ObstacleSolid solid{block.name, index, solid_of(section, along.to - along.from, -1), {}};
   solid.frame = {{start.x, start.y, 0}, {shape.out.x, shape.out.y, 0}, {0, 0, 1}, w};
   return solid;
 }

@@ -54,8 +54,8 @@ bool notched_together(const Layout& layout, int a, int b) {
 
 void add_partings(const Scene& scene, Layout& layout) {
   const int count = static_cast<int>(scene.pieces.size());
-  std::vector<std::vector<CellSolid>> solids;
-  for (int p = 0; p < count; ++p) solids.push_back(solids_of(scene.bodies[p], p));
+  std::vector<PieceSolid> solids;
+  for (int p = 0; p < count; ++p) solids.push_back(solid_of(scene.bodies[p], p));
   for (int a = 0; a < count; ++a)
     for (int b = a + 1; b < count; ++b) {
       if (layout.group_of[a] == layout.group_of[b] || notched_together(layout, a, b)) continue;
@@ -98,7 +98,7 @@ Placing place_all(const Layout& layout, const SiteView& view, bool all_spots) {
 std::vector<Standing> standing_parts(const Layout& layout, const Joint& joint,
                                      const std::vector<Frame>& frames) {
   std::vector<Standing> parts;
-  for (int p : joint.parts) parts.push_back({&layout.scene.bodies[p], frames[p]});
+  for (int p : joint.parts) parts.push_back({p, &layout.scene.bodies[p], frames[p]});
   return parts;
 }
 

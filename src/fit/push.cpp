@@ -74,8 +74,9 @@ std::vector<Standing> Push::parts_of(const Hold& hold, const Motion& motion) con
   std::vector<Standing> parts;
   for (int p : layout_.joints[hold.joint].parts) {
     if (hold.round && own(p))
-      parts.push_back({&layout_.scene.bodies[p], motion.frame(layout_.scene.pieces[p].frame)});
-    if (!hold.round && in_before(p)) parts.push_back({&layout_.scene.bodies[p], so_far_.frames[p]});
+      parts.push_back({p, &layout_.scene.bodies[p], motion.frame(layout_.scene.pieces[p].frame)});
+    if (!hold.round && in_before(p))
+      parts.push_back({p, &layout_.scene.bodies[p], so_far_.frames[p]});
   }
   return parts;
 }

@@ -128,15 +128,28 @@ std::optional<Hit> part_hit(const std::vector<Standing>& parts, const Ray& ray) 
   std::optional<Hit> nearest;
   for (const Standing& part : parts) {
     const Frame& f = part.frame;
+    const Vec3 from = f.piece_from_room(ray.from);
     const Vec3 way{dot(ray.way, f.u), dot(ray.way, f.v), dot(ray.way, f.w)};
-    const auto hit = first_hit(*part.body, f.piece_from_room(ray.from), way, kReach);
+    const auto hit = first_hit(*part.body, from, way, kReach);
     if (!hit || hit->distance > kReach) continue;
     if (nearest && std::abs(nearest->gap) <= std::abs(hit->distance)) continue;
-    const Vec3 n = hit->normal.x * f.u + hit->normal.y * f.v + hit->normal.z * f.w;
-    nearest =
-        Hit{hit->distance, (-1 / dot(n, ray.way)) * n, ray.from + hit->distance * ray.way, -1};
+    const PartFace face{part.piece, hit->normal, dot(hit->normal, from + hit->distance * way)};
+    nearest = face_hit({part}, face, ray);
   }
   return nearest;
+}
+
+std::optional<Hit> face_hit(const std::vector<Standing>& parts, const PartFace& face,
+                            const Ray& ray) {
+  for (const Standing& part : parts) {
+    if (part.piece != face.piece) continue;
+    const Frame& f = part.frame;
+    const Vec3 n = face.normal.x * f.u + face.normal.y * f.v + face.normal.z * f.w;
+    Hit hit = met_at(face.offset + dot(n, f.at), {dot(n, ray.from), n}, ray);
+    hit.face = face;
+    return hit;
+  }
+  return std::nullopt;
 }
 
 }  // namespace nook

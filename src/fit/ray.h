@@ -11,11 +11,19 @@
 
 namespace nook {
 
+/// A face of a part: normal . p = offset in that piece's frame, outward.
+struct PartFace {
+  int piece = -1;  // -1 = none met
+  Vec3 normal;
+  double offset = 0;
+};
+
 /// A spot of a piece and the way it feels for a surface, both in the piece's frame.
 struct Feeler {
   Vec3 at, way;
   int spot = -1;            // of the surface's field; -1 where a part is met
   std::vector<int> blocks;  // of the wall, near enough to be met
+  PartFace face;            // of a part, as met in the adjusted room
 };
 
 /// What a ray met, in the room frame. Gap negative: back to the surface.
@@ -24,6 +32,7 @@ struct Hit {
   Vec3 slope;      // of the gap as the piece moves
   Vec3 at;         // where it met
   int block = -1;  // of the wall; -1 = the surface itself
+  PartFace face;   // of a part
 };
 
 /// How far a feeler reaches, mm: beyond it an edge cannot meet. From the gap's definition.
@@ -50,10 +59,14 @@ Vec2 spot_of(const RoomShape& room, Surface surface, Vec3 at);
 
 /// A piece's body where it stands now.
 struct Standing {
+  int piece = 0;
   const Body* body = nullptr;
   Frame frame;
 };
 /// The nearest of several pieces along the ray.
 std::optional<Hit> part_hit(const std::vector<Standing>& parts, const Ray& ray);
+/// The same face that was met in the adjusted room; nothing if none was, or its piece is not here.
+std::optional<Hit> face_hit(const std::vector<Standing>& parts, const PartFace& face,
+                            const Ray& ray);
 
 }  // namespace nook

@@ -5,7 +5,7 @@
 #include <cmath>
 #include <limits>
 
-#include "fit/body.h"
+#include "solid/cells.h"
 
 namespace nook {
 namespace {
@@ -73,24 +73,45 @@ PartingPlane plane_along(const CellSolid& holder, const Frame& fh, const CellSol
   return plane;
 }
 
+// Adds what parts two convex solids, if they are near; how far they are apart.
+double add_parting(const Axes& x, std::vector<Parting>& partings) {
+  Parting parting{x.a.piece, x.b.piece, {}};
+  double most = -std::numeric_limits<double>::infinity();
+  each_axis(x, [&](double distance, Vec3 axis, int owner) {
+    most = std::max(most, distance);
+    if (distance < -kDrawnOverlap || owner == 2) return;
+    parting.planes.push_back(owner == 0 ? plane_along(x.a, x.frame_a, x.b, axis)
+                                        : plane_along(x.b, x.frame_b, x.a, -axis));
+  });
+  if (most <= kNear && !parting.planes.empty()) partings.push_back(std::move(parting));
+  return most;
+}
+
 }  // namespace
 
-std::vector<CellSolid> solids_of(const Body& body, int piece) {
-  std::vector<CellSolid> solids;
-  for (const Polygon& cell : body.cells) {
-    CellSolid solid{piece, {}, {{0, 0, 1}}, {{0, 0, 1}}};
-    for (double w : {0.0, body.thickness})
-      for (Vec2 p : cell) solid.corners.push_back({p.x, p.y, w});
-    for (std::size_t i = 0; i < cell.size(); ++i) {
-      const Vec2 d = cell[(i + 1) % cell.size()] - cell[i];
-      const double length = norm(d);
-      if (length < 1e-9) continue;
-      add_direction(solid.edges, {d.x / length, d.y / length, 0});
-      add_direction(solid.normals, {-d.y / length, d.x / length, 0});
-    }
-    solids.push_back(std::move(solid));
+CellSolid solid_of(const Polygon& convex, double thickness, int piece) {
+  CellSolid solid{piece, {}, {{0, 0, 1}}, {{0, 0, 1}}};
+  for (double w : {0.0, thickness})
+    for (Vec2 p : convex) solid.corners.push_back({p.x, p.y, w});
+  for (std::size_t i = 0; i < convex.size(); ++i) {
+    const Vec2 d = convex[(i + 1) % convex.size()] - convex[i];
+    const double length = norm(d);
+    if (length < 1e-9) continue;
+    add_direction(solid.edges, {d.x / length, d.y / length, 0});
+    add_direction(solid.normals, {-d.y / length, d.x / length, 0});
   }
-  return solids;
+  return solid;
+}
+
+PieceSolid solid_of(const Body& body, int piece) {
+  PieceSolid solid;
+  Polygon all;
+  for (const Polygon& cell : body.cells) {
+    solid.cells.push_back(solid_of(cell, body.thickness, piece));
+    all.insert(all.end(), cell.begin(), cell.end());
+  }
+  solid.hull = solid_of(hull_of(std::move(all)), body.thickness, piece);
+  return solid;
 }
 
 Apart apart(const CellSolid& a, const Frame& frame_a, const CellSolid& b, const Frame& frame_b) {
@@ -101,21 +122,20 @@ Apart apart(const CellSolid& a, const Frame& frame_a, const CellSolid& b, const 
   return best;
 }
 
-std::vector<Parting> partings_of(const std::vector<CellSolid>& a, const Frame& frame_a,
-                                 const std::vector<CellSolid>& b, const Frame& frame_b) {
+double apart_along(Vec3 axis, const CellSolid& a, const Frame& frame_a, const CellSolid& b,
+                   const Frame& frame_b) {
+  return reach_of(b, frame_b, axis).low - reach_of(a, frame_a, axis).high;
+}
+
+std::vector<Parting> partings_of(const PieceSolid& a, const Frame& frame_a, const PieceSolid& b,
+                                 const Frame& frame_b) {
   std::vector<Parting> partings;
-  for (const CellSolid& ca : a)
-    for (const CellSolid& cb : b) {
-      Parting parting{ca.piece, cb.piece, {}};
-      double most = -std::numeric_limits<double>::infinity();
-      each_axis({ca, frame_a, cb, frame_b}, [&](double distance, Vec3 axis, int owner) {
-        most = std::max(most, distance);
-        if (distance < -kDrawnOverlap || owner == 2) return;
-        parting.planes.push_back(owner == 0 ? plane_along(ca, frame_a, cb, axis)
-                                            : plane_along(cb, frame_b, ca, -axis));
-      });
-      if (most <= kNear && !parting.planes.empty()) partings.push_back(std::move(parting));
-    }
+  // Pieces that stand apart as wholes need one parting; only interlocking ones go cell by cell.
+  const double whole = add_parting({a.hull, frame_a, b.hull, frame_b}, partings);
+  if (whole >= -kDrawnOverlap) return partings;
+  partings.clear();
+  for (const CellSolid& ca : a.cells)
+    for (const CellSolid& cb : b.cells) add_parting({ca, frame_a, cb, frame_b}, partings);
   return partings;
 }
 

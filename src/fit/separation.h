@@ -16,7 +16,13 @@ struct CellSolid {
   std::vector<Vec3> normals;  // of its faces, unit, one of each opposite pair
   std::vector<Vec3> edges;    // their directions, unit
 };
-std::vector<CellSolid> solids_of(const Body& body, int piece);
+/// A piece as one convex solid round it and as its own convex cells.
+struct PieceSolid {
+  CellSolid hull;
+  std::vector<CellSolid> cells;
+};
+CellSolid solid_of(const Polygon& convex, double thickness, int piece);
+PieceSolid solid_of(const Body& body, int piece);
 
 /// How far two solids are apart along the best axis (negative: how deep they overlap along the
 /// shallowest), and that axis, a unit in the room frame from `a` towards `b`.
@@ -25,6 +31,9 @@ struct Apart {
   Vec3 axis;
 };
 Apart apart(const CellSolid& a, const Frame& frame_a, const CellSolid& b, const Frame& frame_b);
+/// How far apart they are along one axis, from `a` towards `b`; never more than `apart` finds.
+double apart_along(Vec3 axis, const CellSolid& a, const Frame& frame_a, const CellSolid& b,
+                   const Frame& frame_b);
 
 /// A plane of one piece that a cell of another has to stay in front of.
 struct PartingPlane {
@@ -41,8 +50,8 @@ struct Parting {
 
 /// The planes that part two pieces as drawn, for cells that are near each other. Pairs that overlap
 /// as drawn have none: nothing says which way they should part.
-std::vector<Parting> partings_of(const std::vector<CellSolid>& a, const Frame& frame_a,
-                                 const std::vector<CellSolid>& b, const Frame& frame_b);
+std::vector<Parting> partings_of(const PieceSolid& a, const Frame& frame_a, const PieceSolid& b,
+                                 const Frame& frame_b);
 
 /// How far in front of the plane a corner is, and where, in the room.
 struct PartedCorner {

@@ -7,6 +7,7 @@
 #include <CGAL/Triangulation_vertex_base_with_info_2.h>
 
 #include <algorithm>
+#include <map>
 #include <numbers>
 
 #include "base/invariant.h"
@@ -59,30 +60,36 @@ bool convex(const Cell& cell, const Polygon& points) {
   return true;
 }
 
-// Both cells as one, where they share exactly the edge from a[i]; else empty.
-Cell joined(const Cell& a, std::size_t i, const Cell& b) {
-  const int from = a[i], to = a[(i + 1) % a.size()];
-  for (std::size_t k = 0; k < b.size(); ++k) {
-    if (b[k] != to || b[(k + 1) % b.size()] != from) continue;
-    Cell all;
-    for (std::size_t s = 1; s <= a.size(); ++s) all.push_back(a[(i + s) % a.size()]);
-    for (std::size_t s = 2; s < b.size(); ++s) all.push_back(b[(k + s) % b.size()]);
-    return all;
-  }
-  return {};
+// Both cells as one, where they share the edge from point `from` to point `to` of `a`.
+Cell joined(Cell a, Cell b, int from, int to) {
+  std::rotate(a.begin(), std::find(a.begin(), a.end(), to), a.end());
+  std::rotate(b.begin(), std::find(b.begin(), b.end(), from), b.end());
+  a.insert(a.end(), b.begin() + 1, b.end() - 1);  // a: to .. from; b: from .. to
+  return a;
 }
 
-bool merge_one(std::vector<Cell>& cells, const Polygon& points) {
-  for (std::size_t a = 0; a < cells.size(); ++a)
-    for (std::size_t b = a + 1; b < cells.size(); ++b)
-      for (std::size_t i = 0; i < cells[a].size(); ++i) {
-        Cell all = joined(cells[a], i, cells[b]);
-        if (all.empty() || !convex(all, points)) continue;
-        cells[a] = std::move(all);
-        cells.erase(cells.begin() + static_cast<std::ptrdiff_t>(b));
-        return true;
-      }
-  return false;
+// Drops every inner edge whose cells together are convex, each looked at once.
+void merge_cells(std::vector<Cell>& cells, const Polygon& points) {
+  std::map<std::pair<int, int>, int> cell_at;  // of a directed edge
+  const auto enter = [&](int c) {
+    for (std::size_t i = 0; i < cells[c].size(); ++i)
+      cell_at[{cells[c][i], cells[c][(i + 1) % cells[c].size()]}] = c;
+  };
+  for (int c = 0; c < static_cast<int>(cells.size()); ++c) enter(c);
+  const auto edges = cell_at;
+  for (const auto& [edge, first] : edges) {
+    const auto here = cell_at.find(edge), there = cell_at.find({edge.second, edge.first});
+    if (here == cell_at.end() || there == cell_at.end() || edge.first > edge.second) continue;
+    const int a = here->second, b = there->second;
+    const Cell all = joined(cells[a], cells[b], edge.first, edge.second);
+    if (a == b || !convex(all, points)) continue;
+    cell_at.erase(here);
+    cell_at.erase({edge.second, edge.first});
+    cells[a] = all;
+    cells[b].clear();
+    enter(a);
+  }
+  std::erase_if(cells, [](const Cell& cell) { return cell.empty(); });
 }
 
 }  // namespace
@@ -97,8 +104,7 @@ std::vector<Polygon> convex_cells(const Region& region) {
     points.push_back({v->point().x(), v->point().y()});
   }
   std::vector<Cell> cells = triangles_of(cdt, region);
-  while (merge_one(cells, points)) {
-  }
+  merge_cells(cells, points);
   std::vector<Polygon> outlines;
   for (const Cell& cell : cells) {
     Polygon outline;
