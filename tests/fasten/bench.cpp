@@ -76,14 +76,14 @@ StudFound& Bench::found_centre(int wall, double centre, double height) {
   return studs.found.back();
 }
 
-Part& Bench::ledger(int wall, const std::string& name, double start, double length, double height) {
+Part& Bench::ledger(int wall, const std::string& name, Along place, double height) {
   Part part;
   part.name = name;
-  const double l = inches(length).mm, w = inches(3).mm;
+  const double l = inches(place.length).mm, w = inches(3).mm;
   part.outline = {{0, 0}, {l, 0}, {l, w}, {0, w}};
   part.rectangle = true;
   part.group = name;
-  const double s = inches(start).mm, z = inches(height).mm;
+  const double s = inches(place.start).mm, z = inches(height).mm;
   if (wall == 0)
     part.place_in_room = {{s + l, 0, z}, {-1, 0, 0}, {0, 0, 1}, {}, {}};
   else

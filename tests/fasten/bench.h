@@ -6,6 +6,11 @@
 
 #include "fasten/drill.h"
 
+/// From the corner on, and how long; inches.
+struct Along {
+  double start = 0, length = 0;
+};
+
 /// Inches in, as on site. The left wall (0) runs along +x, the right one (1) along +y.
 struct Bench {
   nook::Survey survey;
@@ -17,8 +22,8 @@ struct Bench {
   /// A stud probed by nail at both edges, `centre` inches from the corner, 38 in up.
   nook::StudFound& nailed(int wall, double centre);
   nook::StudFound& found_centre(int wall, double centre, double height = 38);
-  /// A level piece, its back on the wall, `start` from the corner, its bottom `height` up.
-  nook::Part& ledger(int wall, const std::string& name, double start, double length, double height);
+  /// A level piece, its back on the wall, its bottom `height` up.
+  nook::Part& ledger(int wall, const std::string& name, Along place, double height);
   /// Screws of #10 x 3, head set flush, of the named part into the wall.
   nook::Fastening& screws(const std::string& part, const std::string& to);
 

@@ -11,7 +11,7 @@ namespace {
 // A ledger and a 3/4 plywood deck lying on its upper edge, flush with the wall.
 Bench deck_on_ledger() {
   Bench bench;
-  bench.ledger(0, "ledger", 0, 46, 37);
+  bench.ledger(0, "ledger", {0, 46}, 37);
   Stock ply;
   ply.name = "ply";
   ply.thickness = inches(.75);
@@ -95,7 +95,7 @@ TEST_CASE("joints: a load down on a screwed-down deck is carried by the wood") {
 
 TEST_CASE("joints: pocket screws leave through the end, side by side, without a figure") {
   Bench bench;
-  Part& rail = bench.ledger(0, "rail", 0, 46, 37);
+  Part& rail = bench.ledger(0, "rail", {0, 46}, 37);
   rail.place_in_room = {{0, 0, 0}, {0, 0, 1}, {0, -1, 0}, {}, {}};  // upright, front towards +x
   Part rung = rail;
   rung.name = rung.group = "rung";

@@ -17,7 +17,7 @@ Bench lever() {
   Bench bench;
   bench.nailed(0, 15 + 5.0 / 16);
   bench.nailed(0, 31 + 3.0 / 8);
-  bench.ledger(0, "left ledger", 0, 46, 37);
+  bench.ledger(0, "left ledger", {0, 46}, 37);
   Fastening& f = bench.screws("left ledger", "left wall");
   f.load_n = 200 * kNewtonsPerPound;
   f.load_at = inches(46 - 44.5);

@@ -14,7 +14,7 @@ Bench hung(double load_lb) {
   Bench bench;
   bench.nailed(0, 15.25);
   bench.nailed(0, 31.25);
-  bench.ledger(0, "ledger", 8, 30, 37);
+  bench.ledger(0, "ledger", {8, 30}, 37);
   bench.screws("ledger", "left wall").load_n = load_lb * kNewtonsPerPound;
   return bench;
 }

@@ -144,7 +144,8 @@ class WorldMaker {
 
   void hang_ledger() {
     Bench& bench = world_.bench;
-    bench.ledger(0, "ledger", between(1, 20), between(36, 70), height_ / 25.4 - 1.5);
+    const double start = between(1, 20), length = between(36, 70);
+    bench.ledger(0, "ledger", {start, length}, height_ / 25.4 - 1.5);
     bench.screws("ledger", "left wall");
     if (chance(.5)) pipe();
   }
