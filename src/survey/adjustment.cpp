@@ -7,6 +7,7 @@
 #include "survey/missing.h"
 #include "survey/parts.h"
 #include "survey/room_report.h"
+#include "survey/suspects.h"
 
 namespace nook {
 namespace {
@@ -72,6 +73,7 @@ Adjustment adjust(const Survey& survey, int origin_corner) {
   parts->room = room_shape(parts->model, parts->solution.state);
   parts->report = room_report(parts->model, parts->solution, parts->room);
   parts->report.missing = missing(parts->model, parts->solution);
+  add_suspects(parts->model, parts->solution, parts->report);
   parts->complete = nothing_blocks(parts->report);
   return Adjustment(std::move(parts));
 }

@@ -31,6 +31,7 @@ void observe_square(RoomModel& model, int corner, const SquareReading& square) {
   const Sides sides{corner, square.height, 0, 0};
   for (const Reading& gap : square.gap) {
     Observed how{worth(*model.survey, gap, Ends::marks), -1, corner};
+    how.two_ended = true;
     if (!gap.sd) how.worth.sd = std::hypot(rounding_sd(*model.survey, gap), kBladeError);
     observe(model, gap, how, [=](View& view) {
       const Varied open = angle_between(view, sides, blade) - Varied(std::numbers::pi / 2);

@@ -181,12 +181,12 @@ std::vector<double> LeastSquares::redundancy() const {
   return out;
 }
 
-std::vector<double> LeastSquares::influence(int reading) const {
+std::vector<double> LeastSquares::unexplained(const std::vector<double>& v) const {
   const Parts& p = *parts_;
-  const Vector unit = Vector::Unit(p.design.rows(), reading);
-  const Vector solved = matrix(p.whitening->solve(table(unit)));
+  const Vector solved = matrix(p.whitening->solve(table(vector(v))));
   const auto root = p.root.triangularView<Eigen::Upper>();
-  const Vector step = root.solve(root.transpose().solve(p.design.transpose() * solved));
+  const Vector right = p.design.transpose() * solved;
+  const Vector step = root.solve(p.root.transpose().triangularView<Eigen::Lower>().solve(right));
   return plain(solved - matrix(p.whitening->solve(table(p.design * step))));
 }
 

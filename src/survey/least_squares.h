@@ -49,8 +49,8 @@ class LeastSquares {
   bool determined(int unknown) const;
   /// Redundancy number of each reading.
   std::vector<double> redundancy() const;
-  /// W e_i for one reading, per unit sd: how all errors change with it.
-  std::vector<double> influence(int reading) const;
+  /// W v, for v over the sd of each reading: what of v the unknowns and fields cannot explain.
+  std::vector<double> unexplained(const std::vector<double>& v) const;
   /// Restricted log likelihood of the readings, less a constant (Patterson and Thompson 1971).
   double log_likelihood() const;
 

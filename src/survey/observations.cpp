@@ -31,6 +31,8 @@ void observe(RoomModel& model, const Reading& reading, const Observed& how, Equa
   row.wall = how.wall;
   row.corner = how.corner;
   row.counted_from = how.counted_from;
+  row.board = how.board;
+  row.two_ended = how.two_ended;
   const int tape = model.tape;
   const double share = how.worth.tape;
   row.model = [tape, share, equation = std::move(equation)](View& view) {
@@ -59,6 +61,11 @@ double board_at(const RoomModel& model, int wall, const Height& height, Face on)
   if (on == Face::wall || !board) return 0;
   const double line = model.line >= 0 ? model.unknowns[model.line].start : 0;
   return stand_out(*board, {height.value.mm + (height.from_line ? line : 0)}).mm;
+}
+
+double board_thickness(const RoomModel& model, int wall) {
+  const auto& board = model.survey->walls[wall].baseboard;
+  return board ? board->thickness.mm : 0;
 }
 
 Height usual_height() {

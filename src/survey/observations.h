@@ -19,7 +19,8 @@ void observe_levels(RoomModel& model);
 struct Observed {
   Worth worth;  // of each of them, unless it states its own
   int wall = -1, corner = -1;
-  double counted_from = 0;
+  double counted_from = 0, board = 0;
+  bool two_ended = false;
 };
 using Equation = std::function<Varied(View&)>;
 void observe(RoomModel& model, const Reading& reading, const Observed& how, Equation equation);
@@ -30,6 +31,9 @@ int mark_unknown(RoomModel& model, const Reading& reading, int wall, bool from_r
 
 /// How far the board on `wall` stands out at a height, where the reading was taken on it.
 double board_at(const RoomModel& model, int wall, const Height& height, Face on);
+
+/// How thick the board on `wall` is; 0 without one.
+double board_thickness(const RoomModel& model, int wall);
 
 /// 1 m: the height of readings that state none. Chosen.
 Height usual_height();

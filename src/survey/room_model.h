@@ -68,8 +68,9 @@ struct Observation {
   std::string where;        // "left wall", "corner of left and right wall"
   int corner = -1;          // whose it is, if a corner's
   int wall = -1;            // whose it is, if a wall's
-  double counted_from = 0;  // length of the wall that an `along` might have been counted back on
-  double board = 0;         // how far a board beside the reading stands out, if nothing says where
+  double counted_from = 0;  // length of the wall that it might have been counted back on; 0 = none
+  double board = 0;         // what boards may have taken off it, where no height tells; mm
+  bool two_ended = false;   // says at which of two ends the gap is
 };
 
 /// The whole problem, without numbers for the unknowns.

@@ -32,14 +32,20 @@ void add_points(RoomModel& model) {
   }
 }
 
+// What a board may have taken off a span that ends low on its wall.
+double board_below(const RoomModel& model, const SpanSpot& spot) {
+  return spot.wall >= 0 && spot.height.value.mm == 0 ? board_thickness(model, spot.wall) : 0;
+}
+
 void observe_span(RoomModel& model, const Span& span) {
   for (const Reading& reading : span.is) {
     const SpanSpot a = spot_of(model, span.between[0], reading.on);
     const SpanSpot b = spot_of(model, span.between[1], reading.on);
     const bool corner = a.corner >= 0 || b.corner >= 0;
     const Ends ends = corner ? Ends::inside_corner : Ends::marks;
-    observe(model, reading, {worth(*model.survey, reading, ends)},
-            [a, b](View& view) { return distance(view, a, b); });
+    Observed how{worth(*model.survey, reading, ends)};
+    if (reading.on == Face::wall) how.board = board_below(model, a) + board_below(model, b);
+    observe(model, reading, how, [a, b](View& view) { return distance(view, a, b); });
     if (&reading == &span.is.front())
       model.ties.push_back({a, b, mean_or(span.is, reading.value.mm)});
   }

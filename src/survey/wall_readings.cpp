@@ -32,7 +32,9 @@ void observe_length(RoomModel& model, int wall) {
     extent = model.add({UnknownKind::extent, wall, entry.name,
                         mean_or(entry.length, entry.length.front().value.mm), 0});
   for (const Reading& reading : entry.length) {
-    const Observed how{worth(*model.survey, reading, Ends::inside_corner), wall};
+    Observed how{worth(*model.survey, reading, Ends::inside_corner), wall};
+    if (extent < 0 && !entry.length_height && reading.on == Face::wall)
+      how.board = board_thickness(model, wall - 1) + board_thickness(model, wall + 1);
     observe(model, reading, how,
             extent >= 0 ? [extent](View& view) { return view.unknown(extent); }
                         : between(model, wall, height, reading.on));
@@ -46,7 +48,8 @@ void observe_level(RoomModel& model, int wall, const LevelReading& level) {
   const double span = std::abs(level.to.value.mm - level.from.value.mm);
   const double bubble = model.survey->level.slope_error * span;
   for (const Reading& gap : level.gap) {
-    const Observed how{worth(*model.survey, gap, Ends::marks, bubble), wall};
+    Observed how{worth(*model.survey, gap, Ends::marks, bubble), wall};
+    how.two_ended = true;
     const double low_board = board_at(model, wall, low, gap.on);
     const double high_board = board_at(model, wall, high, gap.on);
     const double at = level.at.mm;

@@ -1,0 +1,189 @@
+// One slip at a time, by posterior odds.
+#include "survey/suspects.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+
+#include "base/notation.h"
+#include "survey/mud.h"
+#include "survey/quantiles.h"
+#include "survey/room_report.h"
+#include "survey/slips.h"
+
+namespace nook {
+namespace {
+
+constexpr int kMostSlips = 4;        // that are looked for in one room. Chosen
+constexpr int kMostCandidates = 12;  // that are adjusted anew at each. Chosen
+constexpr double kHopeless = 40;     // w^2 below the largest: chance under e^-20. Chosen
+constexpr double kTogether = 0.995;  // chance that those named share. Chosen
+constexpr double kMostOdds = 1e12;   // printed
+
+// A reading left out: what the others foretell of it, and the chance that it is a slip.
+struct Candidate {
+  int row = 0;  // observation
+  Solution without;
+  Measured foretold;    // of the reading; its own error included in the sd
+  double log_odds = 0;  // against no slip anywhere
+  std::string words;    // of the slip that explains it best; empty = none of the named
+  double likely = 0;    // the reading without the slip
+};
+
+double log_density(double x, double mean, double sd) {
+  const double z = (x - mean) / sd;
+  return -z * z / 2 - std::log(sd);
+}
+
+Rows without(const Rows& rows, int row) {
+  Rows out;
+  for (const int r : rows)
+    if (r != row) out.push_back(r);
+  return out;
+}
+
+Measured foretold(const RoomModel& model, const Solution& solution, const Observation& reading) {
+  View view(model, solution.state);
+  const Varied number = reading.model(view);
+  const double sd = posterior_sd(solution, functional(view, number));
+  return {number.value, std::hypot(sd, reading.worth.sd)};
+}
+
+double log_sum(double a, double b) {
+  return std::max(a, b) + std::log1p(std::exp(-std::abs(a - b)));
+}
+
+// Log likelihood of a reading as it stands, given the others. By the two adjustments: far slips
+// bend the room so much that the reading alone, seen from the room without it, does not tell.
+double as_it_stands(const Solution& with, const Candidate& candidate, double sd) {
+  return with.linear->log_likelihood() - candidate.without.linear->log_likelihood() - std::log(sd);
+}
+
+// Sums the odds of every slip; remembers the best one. `now`: as_it_stands.
+void weigh(const Survey& survey, const Observation& reading, double now, Candidate& candidate) {
+  const Measured& m = candidate.foretold;
+  const double unit = reading.blade > 0 ? 1 / reading.blade : 1;
+  const double wide = std::hypot(m.sd, kOtherSlipSize * unit);
+  double best = std::log(kOtherSlipRate) + log_density(reading.value, m.value, wide) - now;
+  candidate.log_odds = best;
+  candidate.likely = m.value;
+  for (const Slip& slip : slips(survey, reading)) {
+    const double odds = std::log(slip.rate) + log_density(slip.meant, m.value, m.sd) - now;
+    candidate.log_odds = log_sum(candidate.log_odds, odds);
+    if (odds <= best) continue;
+    best = odds;
+    candidate.words = slip.words;
+    candidate.likely = slip.meant;
+  }
+}
+
+// The readings worth trying: rows of the solution, largest |w| first.
+std::vector<int> promising(const RoomModel& model, const Solution& solution) {
+  const std::vector<double> redundancy = solution.linear->redundancy();
+  std::vector<std::pair<double, int>> squares;
+  for (std::size_t i = 0; i < redundancy.size(); ++i) {
+    if (redundancy[i] < kNotChecked) continue;
+    const double sd = model.observations[solution.rows[i]].worth.sd;
+    const double w = solution.linear->error()[i] / (sd * std::sqrt(redundancy[i]));
+    squares.push_back({-w * w, solution.rows[i]});
+  }
+  std::sort(squares.begin(), squares.end());
+  std::vector<int> out;
+  for (const auto& [square, row] : squares) {
+    const bool over = -square > w_limit() * w_limit();
+    if (over && square - squares.front().first < kHopeless && out.size() < kMostCandidates)
+      out.push_back(row);
+  }
+  return out;
+}
+
+std::vector<Candidate> candidates(const RoomModel& model, const Solution& solution) {
+  std::vector<Candidate> out;
+  for (const int row : promising(model, solution)) {
+    const Observation& reading = model.observations[row];
+    Candidate candidate;
+    candidate.row = row;
+    candidate.without = solve(model, without(solution.rows, row), solution.state);
+    candidate.foretold = foretold(model, candidate.without, reading);
+    if (!std::isfinite(candidate.foretold.sd)) continue;
+    weigh(*model.survey, reading, as_it_stands(solution, candidate, reading.worth.sd), candidate);
+    out.push_back(std::move(candidate));
+  }
+  std::stable_sort(out.begin(), out.end(),
+                   [](const Candidate& a, const Candidate& b) { return a.log_odds > b.log_odds; });
+  return out;
+}
+
+double chi2_limit(const Solution& solution) {
+  const int dof = static_cast<int>(solution.rows.size()) - solution.linear->rank();
+  return dof > 0 ? chi2_quantile(1 - kAlpha, dof) : 0;
+}
+
+bool passes(const Solution& solution) {
+  return solution.linear->chi2() <= chi2_limit(solution) + 1e-9;
+}
+
+std::string said(const RoomModel& model, const Observation& reading, double value) {
+  if (reading.blade > 0) return fmt::format("{:.1f} degrees", in_degrees({value}));
+  return with_unit(millimetres(value), usual_rounding(model.survey->units));
+}
+
+std::string give_or_take_of(const RoomModel& model, const Observation& reading, double sd) {
+  if (reading.blade > 0) return fmt::format("{:.1f}", in_degrees({kTwoSided95 * sd}));
+  return give_or_take(millimetres(kTwoSided95 * sd), usual_rounding(model.survey->units));
+}
+
+std::string reason(const RoomModel& model, const Candidate& candidate, bool alone) {
+  const Observation& reading = model.observations[candidate.row];
+  std::string text = fmt::format("{}; the other readings say {}, give or take {}",
+                                 said(model, reading, reading.value),
+                                 said(model, reading, candidate.foretold.value),
+                                 give_or_take_of(model, reading, candidate.foretold.sd));
+  if (!candidate.words.empty()) text += ": perhaps " + candidate.words;
+  return alone ? text : text + " (these cannot be told apart)";
+}
+
+Suspect suspect_of(const RoomModel& model, const std::vector<Candidate>& candidates) {
+  // Odds over those of the likeliest.
+  const double most = candidates.front().log_odds;
+  double slip = 0, named = 0;
+  for (const Candidate& c : candidates) slip += std::exp(c.log_odds - most);
+  Suspect suspect;
+  for (const Candidate& c : candidates) {
+    if (named >= kTogether * slip) break;
+    suspect.ids.push_back(model.observations[c.row].id);
+    named += std::exp(c.log_odds - most);
+  }
+  const Observation& first = model.observations[candidates.front().row];
+  suspect.reason = reason(model, candidates.front(), suspect.ids.size() == 1);
+  suspect.likely_mm = candidates.front().likely * (first.blade > 0 ? first.blade : 1);
+  suspect.odds = std::min(kMostOdds, named / (slip - named + std::exp(-most)));
+  return suspect;
+}
+
+}  // namespace
+
+void add_suspects(const RoomModel& model, const Solution& solution, RoomReport& report) {
+  Solution now = solution;
+  for (int slip = 0; slip < kMostSlips && !passes(now); ++slip) {
+    std::vector<Candidate> found = candidates(model, now);
+    double slip_odds = 0;
+    for (const Candidate& c : found) slip_odds = log_sum(slip_odds, c.log_odds);
+    if (const auto mud = mud_suspect(model, now); mud && mud->log_odds > slip_odds) {
+      report.suspects.push_back(mud->suspect);
+      return;
+    }
+    if (found.empty()) {
+      report.missing.push_back(
+          {"the readings disagree all over and none stands out: hold a level and a straightedge to "
+           "the walls again, they may be rougher than stated",
+           false});
+      return;
+    }
+    report.suspects.push_back(suspect_of(model, found));
+    now = std::move(found.front().without);
+  }
+}
+
+}  // namespace nook
