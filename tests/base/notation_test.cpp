@@ -2,6 +2,7 @@
 #include "base/notation.h"
 
 #include <catch2/catch.hpp>
+#include <random>
 #include <string>
 #include <vector>
 
@@ -243,4 +244,29 @@ TEST_CASE("notation: four hundred digits are absurd, not infinite") {
   CHECK(fault(std::string(400, '9')).code == "absurd-length");
   CHECK(fault("1000001 mm").code == "absurd-length");
   CHECK(mm("1000000 mm") == 1e6);
+}
+
+TEST_CASE("notation: any text ends in a length or in a fault inside the text", "[property]") {
+  const unsigned seed = 4242;
+  INFO("seed " << seed);
+  std::mt19937 random(seed);
+  const std::vector<std::string> pieces = {
+      "41",     "3/8",      "-", "'", "\"", "ft", " ", "⅜", ".",  "5", "cm", "strong",
+      "burned", "burned 1", "/", "⁄", "³",  "₈",  ",", "+", "in", "x", "0",  "1/16"};
+  int lengths = 0;
+  for (int round = 0; round < 20000; ++round) {
+    std::string text;
+    int size = 0;
+    for (int k = random() % 7; k >= 0; --k) text += pieces[random() % pieces.size()];
+    for (const char c : text) size += (static_cast<unsigned char>(c) & 0xC0) != 0x80;
+    const auto read = read_length(text, Unit::inch, kSixteenth);
+    lengths += read.has_value();
+    if (read ? std::isfinite(read->value.mm)
+             : read.error().at >= 0 && read.error().width > 0 && read.error().at <= size &&
+                   read.error().at + read.error().width <= size + 1)
+      continue;
+    FAIL("'" << text << "'");
+  }
+  CHECK(lengths > 1000);
+  CHECK(lengths < 15000);
 }
