@@ -77,24 +77,26 @@ Polygon scribed(const Polygon& outline, const CutLine& line) {
   return result;
 }
 
-// Cut beforehand, in the shop.
+bool is_cut_to_room(const Contact& contact) {
+  return contact.by == Fitting::taper || contact.by == Fitting::scribe;
+}
 bool is_forecut(const Contact& contact) {
-  return contact.by == Fitting::taper || (contact.by == Fitting::scribe && contact.shop);
+  return is_cut_to_room(contact) && (contact.by == Fitting::taper || contact.shop);
 }
 
-std::vector<const ContactFit*> forecuts(const FitAnswer& fit, int piece) {
+std::vector<const ContactFit*> cuts(const FitAnswer& fit, int piece,
+                                    bool (*counts)(const Contact&)) {
   std::vector<const ContactFit*> all;
   for (const ContactFit& found : fit.contacts)
-    if (found.piece == piece && found.meets_anything && is_forecut(*found.how))
-      all.push_back(&found);
+    if (found.piece == piece && found.meets_anything && counts(*found.how)) all.push_back(&found);
   return all;
 }
 
-// Tapers first: they keep the numbers of the edges. Shop scribes from the last edge to the first.
-Polygon finished(const FitAnswer& fit, int k) {
-  Polygon outline = fit.pieces[k].drawn->outline;
+// Tapers first: they keep the numbers of the edges. Scribes from the last edge to the first.
+Polygon cut_to(const Polygon& drawn, const std::vector<const ContactFit*>& cuts) {
+  Polygon outline = drawn;
   std::vector<CutLine> scribes;
-  for (const ContactFit* found : forecuts(fit, k)) {
+  for (const ContactFit* found : cuts) {
     const auto line = cut_line(outline, *found);
     if (!line) continue;
     if (found->how->by == Fitting::taper)
@@ -108,11 +110,11 @@ Polygon finished(const FitAnswer& fit, int k) {
   return outline;
 }
 
-// How far the piece moves when its forecut edges close up, in its own frame.
+// How far the piece moves when the edges cut to the room close up, in its own frame.
 Vec2 closing_move(const FitAnswer& fit, int k) {
   const Polygon& outline = fit.pieces[k].drawn->outline;
   Vec2 move;
-  for (const ContactFit* found : forecuts(fit, k)) {
+  for (const ContactFit* found : cuts(fit, k, is_cut_to_room)) {
     const auto line = cut_line(outline, *found);
     if (!line) continue;
     const Vec2 first = outline[line->run.first];
@@ -129,7 +131,7 @@ bool is_room(const std::string& meets) {
 std::array<SideAllowance, 4> allowances(const Design& design, const FitAnswer& fit,
                                         const Piece& piece) {
   std::array<SideAllowance, 4> sides;
-  sides.fill({kSawStrays, kSawStrays, 0, false});
+  sides.fill({kSawStrays, kSawStrays, 0, false, false, false});
   const auto side_for = [&](int c) -> SideAllowance* {
     const auto side = side_meant(piece.drawn->outline, design.contacts[c].edge);
     return side ? &sides[static_cast<size_t>(*side)] : nullptr;
@@ -139,6 +141,8 @@ std::array<SideAllowance, 4> allowances(const Design& design, const FitAnswer& f
     SideAllowance* side = means(contact.part, piece) ? side_for(c) : nullptr;
     if (!side) continue;
     side->meets_wall = side->meets_wall || is_room(contact.meets);
+    side->to_room = side->to_room || is_cut_to_room(contact);
+    side->exact = side->exact || contact.by == Fitting::clear;
     if (contact.allow && contact.by != Fitting::clear)
       side->under = std::min(side->under, contact.allow->mm);
   }
@@ -149,15 +153,15 @@ std::array<SideAllowance, 4> allowances(const Design& design, const FitAnswer& f
 }
 
 // The corner of the outline that a notch opens; nothing where it opens to one side only.
-std::optional<NeededNotch> in_corner(const NeededPiece& piece, const NotchFit& notch, Vec2 move) {
+std::optional<NeededNotch> in_corner(const NeededPiece& piece, const NotchFit& notch) {
   const Bounds drawn = bounds_of(piece.drawn->outline);
   Bounds cut = bounds_of(notch.polygon);
   const bool left = cut.low.x<drawn.low.x + kAtEdge, right = cut.high.x> drawn.high.x - kAtEdge;
   const bool low = cut.low.y<drawn.low.y + kAtEdge, high = cut.high.y> drawn.high.y - kAtEdge;
   if (left == right || low == high) return std::nullopt;
-  cut = {cut.low - move, cut.high - move};
-  const Chord level = chord_level(piece.outline, 0.5 * (cut.low.y + cut.high.y));
-  const Chord upright = chord_upright(piece.outline, 0.5 * (cut.low.x + cut.high.x));
+  cut = {cut.low - piece.closer, cut.high - piece.closer};
+  const Chord level = chord_level(piece.fitted, 0.5 * (cut.low.y + cut.high.y));
+  const Chord upright = chord_upright(piece.fitted, 0.5 * (cut.low.x + cut.high.x));
   NeededNotch needed;
   needed.corner = std::string(low ? "lower" : "upper") + (left ? " left" : " right");
   needed.width_mm = left ? cut.high.x - level.from : level.to - cut.low.x;
@@ -178,21 +182,32 @@ void gather(std::vector<NeededNotch>& notches, const NeededNotch& next) {
 
 }  // namespace
 
+LaidFrom laid_from(const NeededPiece& piece) {
+  const auto only = [&](EdgeSide usual, EdgeSide other) {
+    return piece.sides[static_cast<size_t>(usual)].to_room &&
+           !piece.sides[static_cast<size_t>(other)].to_room;
+  };
+  return {only(EdgeSide::left, EdgeSide::right) ? EdgeSide::right : EdgeSide::left,
+          only(EdgeSide::bottom, EdgeSide::top) ? EdgeSide::top : EdgeSide::bottom};
+}
+
 std::vector<NeededPiece> needed_pieces(const Design& design, const FitAnswer& fit) {
   std::vector<NeededPiece> needed;
   for (int k = 0; k < static_cast<int>(fit.pieces.size()); ++k) {
     const Piece& piece = fit.pieces[k];
+    const Polygon& drawn = piece.drawn->outline;
     NeededPiece next{piece.name,
                      piece.drawn,
                      &design.stock[piece.drawn->stock],
                      piece.thickness,
-                     finished(fit, k),
+                     cut_to(drawn, cuts(fit, k, is_cut_to_room)),
+                     closing_move(fit, k),
+                     cut_to(drawn, cuts(fit, k, is_forecut)),
                      allowances(design, fit, piece),
                      {}};
-    const Vec2 move = closing_move(fit, k);
     for (const NotchFit& notch : fit.notches) {
       if (notch.piece != k || notch.polygon.empty()) continue;
-      if (auto corner = in_corner(next, notch, move)) {
+      if (auto corner = in_corner(next, notch)) {
         corner->clearance_mm = design.contacts[notch.contact].clearance.mm;
         gather(next.notches, *corner);
       }

@@ -15,6 +15,8 @@ struct SideAllowance {
   double over = 0, under = 0;
   double wild = 0;          // wood left on it besides, to be scribed off in the room
   bool meets_wall = false;  // a wall, the floor or the ceiling: what is missing there can be hidden
+  bool to_room = false;     // tapered or scribed: nothing is laid off from it
+  bool exact = false;       // a clearance beside it: a size may not be rounded up
 };
 
 /// A notch in a corner of a piece: its width from the side edge and its height from bottom or top.
@@ -31,7 +33,9 @@ struct NeededPiece {
   const Part* drawn = nullptr;
   const Stock* stock = nullptr;
   double thickness = 0;
-  Polygon outline;                     // finished, tapers and shop scribes applied, before notching
+  Polygon fitted;   // as it stands: edges scribed in the room follow their gap too
+  Vec2 closer;      // how far it moves into wood that may go, against where the fit left it
+  Polygon outline;  // as it leaves the shop: tapers and shop scribes applied, before notching
   std::array<SideAllowance, 4> sides;  // by EdgeSide
   std::vector<NeededNotch> notches;    // one a corner
 };
@@ -39,6 +43,13 @@ struct NeededPiece {
 /// What a piece may stray where nothing else is said: less than a saw's kerf, so that a cut on the
 /// wrong side of the line is found, and more than a tape read to 1/16 in errs. Chosen.
 inline constexpr double kSawStrays = 2.38125;  // 3/32 in
+
+/// The sides that cutouts and holes are laid off from: left and bottom, else the opposite side
+/// where only they are cut to the room.
+struct LaidFrom {
+  EdgeSide across = EdgeSide::left, up = EdgeSide::bottom;
+};
+LaidFrom laid_from(const NeededPiece& piece);
 
 /// Every piece of a fit, in its order.
 /// 1. A tapered edge lies on the straight line that fits the gap best and is nowhere in the wall;

@@ -38,9 +38,10 @@ const char* name_of(EdgeSide side) {
 bool upright(EdgeSide side) {
   return side == EdgeSide::left || side == EdgeSide::right;
 }
-// Cutouts are laid off from left and bottom: a trim there moves them.
-bool reference(EdgeSide side) {
-  return side == EdgeSide::left || side == EdgeSide::bottom;
+// A trim of the side that cutouts are laid off from moves them.
+bool reference(const NeededPiece& piece, EdgeSide side) {
+  const LaidFrom from = laid_from(piece);
+  return side == from.across || side == from.up;
 }
 
 // A region seen so that the trimmed side's direction is x: u for left and right, v for the others.
@@ -60,14 +61,21 @@ bool symmetric(const Part& part, EdgeSide side) {
   return std::abs(off) < kSame;
 }
 
-void spoil_cutouts(Remedy& remedy, const Part& part, const Trim& trim) {
-  if (!reference(trim.side)) return;
+// Wood between a cutout and a side as drawn.
+double beside(const Cutout& cutout, const Part& part, EdgeSide side) {
+  const Chord hole = across(cutout.outline, side), whole = across(part.outline, side);
+  const bool low = side == EdgeSide::left || side == EdgeSide::bottom;
+  return low ? hole.from - whole.from : whole.to - hole.to;
+}
+
+void spoil_cutouts(Remedy& remedy, const NeededPiece& piece, const Trim& trim) {
+  if (!reference(piece, trim.side)) return;
+  const Part& part = *piece.drawn;
   for (const Cutout& cutout : part.cutouts) {
-    const double beside =
-        across(cutout.outline, trim.side).from - across(part.outline, trim.side).from - trim.most();
-    const bool cut = beside < kLeastWood;
+    const double left = beside(cutout, part, trim.side) - trim.most();
+    const bool cut = left < kLeastWood;
     remedy.spoils.push_back({cut ? Spoil::Kind::cutout_cut : Spoil::Kind::cutout_moves, cutout.name,
-                             cut ? beside : trim.most()});
+                             cut ? left : trim.most()});
   }
   if (!part.cutouts.empty() && symmetric(part, trim.side))
     remedy.spoils.push_back({Spoil::Kind::not_centered, "", trim.most()});
@@ -87,7 +95,7 @@ Remedy trimmed(const Judged& judged, const Trim& trim) {
   remedy.edge = name_of(trim.side);
   remedy.by_mm = trim.most();
   remedy.by_first_mm = trim.first, remedy.by_last_mm = trim.last;
-  spoil_cutouts(remedy, *judged.needed->drawn, trim);
+  spoil_cutouts(remedy, *judged.needed, trim);
   spoil_notches(remedy, judged.piece, trim);
   return remedy;
 }

@@ -92,7 +92,7 @@ struct VerifyInput {
 
 /// 1. Each piece is adjusted by itself; its chance is that of all its figures together.
 /// 2. A piece that shows both faces or none may be turned over; one that shows a face may not.
-/// 3. Cutouts are taken to be laid off from the left and bottom edges, as the cutting list does.
+/// 3. Cutouts are taken to be laid off from the sides that the cutting list says (laid_from).
 VerifyAnswer verify(const VerifyInput& input);
 
 }  // namespace nook

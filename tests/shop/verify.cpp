@@ -31,7 +31,7 @@ struct Shop {
     piece.stock = &drawn.design.stock[part.stock];
     piece.thickness = 18;
     piece.outline = std::move(outline);
-    piece.sides.fill({kSawStrays, kSawStrays, 0, false});
+    piece.sides.fill({kSawStrays, kSawStrays, 0, false, false, false});
     needed.push_back(piece);
     return needed.back();
   }
