@@ -112,22 +112,29 @@ class ClashFinder {
 
   void look_at_obstacles() {
     const int walls = static_cast<int>(trials_.views[0].shape().walls.size());
-    for (int r = 0; r < trials_.rooms(); ++r)
-      for (int w = 0; w < walls; ++w)
-        for (int p = 0; p < static_cast<int>(solids_.size()); ++p) look_at_blocks(r, w, solids_[p]);
+    for (int w = 0; w < walls; ++w)
+      for (const PieceSolid& solid : solids_) {
+        if (!look_at_blocks(0, w, solid)) continue;
+        for (int r = 1; r < trials_.rooms(); ++r) look_at_blocks(r, w, solid);
+      }
   }
 
-  void look_at_blocks(int room, int wall, const PieceSolid& solid) {
+  // Whether any block is near at all.
+  bool look_at_blocks(int room, int wall, const PieceSolid& solid) {
     const int p = solid.hull.piece;
     const Frame& frame = trials_.placings[room].frames[p];
+    bool near = false;
     for (const ObstacleSolid& block :
-         obstacles_near(trials_.views[room], wall, solid.hull, frame, 0)) {
-      if (apart(block.solid, block.frame, solid.hull, frame).distance >= 0) continue;
+         obstacles_near(trials_.views[room], wall, solid.hull, frame, kNear)) {
+      const double distance = apart(block.solid, block.frame, solid.hull, frame).distance;
+      near = near || distance < kNear;
+      if (distance >= 0) continue;
       for (const CellSolid& cell : solid.cells) {
-        const Apart a = apart(block.solid, block.frame, cell, frame);
-        if (a.distance < 0) note(p, block.name, room, -a.distance, block.frame.at);
+        const double depth = -apart(block.solid, block.frame, cell, frame).distance;
+        if (depth > 0) note(p, block.name, room, depth, block.frame.at);
       }
     }
+    return near;
   }
 
   void look_at_pieces() {
@@ -137,28 +144,29 @@ class ClashFinder {
         if (!cut_to_fit(a, b)) look_at_pair(a, b);
   }
 
-  // In the draws the axis that parts two solids in the adjusted room mostly still does.
   void look_at_pair(int a, int b) {
-    const bool together = trials_.layout.group_of[a] == trials_.layout.group_of[b];
-    const auto& adjusted = trials_.placings[0].frames;
-    const Apart whole = apart(solids_[a].hull, adjusted[a], solids_[b].hull, adjusted[b]);
+    const auto& frames = trials_.placings[0].frames;
+    const Apart whole = apart(solids_[a].hull, frames[a], solids_[b].hull, frames[b]);
     if (whole.distance > kNear) return;
-    for (int r = 0; r < trials_.rooms(); ++r) {
-      const auto& frames = trials_.placings[together ? 0 : r].frames;
-      if (apart_along(whole.axis, solids_[a].hull, frames[a], solids_[b].hull, frames[b]) >= 0)
-        continue;
-      const double depth = depth_of(a, b, frames);
-      if (depth > 0) note(a, piece(b).name, r, depth, frames[b].at);
-    }
+    if (whole.distance >= 0) return look_at_cells(solids_[a].hull, solids_[b].hull, whole);
+    for (const CellSolid& ca : solids_[a].cells)
+      for (const CellSolid& cb : solids_[b].cells) {
+        const Apart cells = apart(ca, frames[a], cb, frames[b]);
+        if (cells.distance < kNear) look_at_cells(ca, cb, cells);
+      }
   }
 
-  double depth_of(int a, int b, const std::vector<Frame>& frames) const {
-    double depth = 0;
-    if (apart(solids_[a].hull, frames[a], solids_[b].hull, frames[b]).distance >= 0) return 0;
-    for (const CellSolid& ca : solids_[a].cells)
-      for (const CellSolid& cb : solids_[b].cells)
-        depth = std::max(depth, -apart(ca, frames[a], cb, frames[b]).distance);
-    return depth;
+  // In the draws the axis that parts two solids in the adjusted room mostly still does.
+  void look_at_cells(const CellSolid& a, const CellSolid& b, const Apart& adjusted) {
+    const bool together = trials_.layout.group_of[a.piece] == trials_.layout.group_of[b.piece];
+    for (int r = 0; r < trials_.rooms(); ++r) {
+      const auto& frames = trials_.placings[together ? 0 : r].frames;
+      const Frame &fa = frames[a.piece], &fb = frames[b.piece];
+      if (apart_along(adjusted, a, fa, b, fb) >= -kDeepest / 2) continue;
+      const double depth = -apart(a, fa, b, fb).distance;
+      if (depth > 0) note(a.piece, piece(b.piece).name, r, depth, fb.at);
+      if (together && depth <= 0) return;
+    }
   }
 
   // A scribed or tapered edge of one against the other.

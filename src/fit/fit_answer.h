@@ -7,6 +7,7 @@
 #include "base/vector.h"
 #include "base/verdict.h"
 #include "design/piece.h"
+#include "survey/undecided.h"
 
 // Room and piece frames: see room/survey.h and design/piece.h. Millimetres and degrees.
 // Signs: a gap is positive where there is air, negative where the piece would be inside.
@@ -115,20 +116,12 @@ struct FloorFit {
   std::string note;  // what that does to its neighbours; may be empty
 };
 
-/// A spot of a surface of the room, and how far an undecided quantity moves when the surface there
-/// moves 1 mm towards the room (walls: out; floor: up; ceiling: down).
-struct SurfaceSpot {
-  enum class Surface { wall, floor, ceiling };
-  Surface surface = Surface::wall;
-  int wall = 0;
-  double a = 0, z = 0;  // base-line distance and z on a wall; x and y on a level one
-  double weight = 0;
-};
-/// A finding that the readings do not decide, and what it hangs on.
-struct Undecided {
+/// A finding that the readings do not decide, and the surfaces that its quantity hangs on: by how
+/// much it moves when each of them moves 1 mm.
+struct OpenFinding {
   std::string what;  // "front panel, left edge at the left wall"
   double value_mm = 0, sd_mm = 0, limit_mm = 0;
-  std::vector<SurfaceSpot> spots;
+  Undecided hangs_on;
 };
 
 /// The whole answer. Without `known` the room lacks readings: names only, every verdict cannot
@@ -143,7 +136,7 @@ struct FitAnswer {
   std::vector<CoveredFit> covered;
   std::vector<ShowFit> shows;
   std::vector<FloorFit> floor;
-  std::vector<Undecided> undecided;
+  std::vector<OpenFinding> undecided;
   double chance = 1;  // share of draws in which every finding holds
   Verdict verdict = Verdict::fits;
   std::vector<Piece> pieces;  // all of them, in file order; they point into the Design

@@ -18,12 +18,16 @@ Vec3 in_room(const Frame& f, Vec3 d) {
   return d.x * f.u + d.y * f.v + d.z * f.w;
 }
 
+Vec3 in_frame(const Frame& f, Vec3 d) {
+  return {dot(d, f.u), dot(d, f.v), dot(d, f.w)};
+}
+
 struct Reach {
   double low = std::numeric_limits<double>::infinity();
   double high = -std::numeric_limits<double>::infinity();
 };
 Reach reach_of(const CellSolid& solid, const Frame& frame, Vec3 axis) {
-  const Vec3 local{dot(axis, frame.u), dot(axis, frame.v), dot(axis, frame.w)};
+  const Vec3 local = in_frame(frame, axis);
   const double shift = dot(axis, frame.at);
   Reach reach;
   for (Vec3 p : solid.corners) {
@@ -68,7 +72,7 @@ void add_direction(std::vector<Vec3>& list, Vec3 d) {
 PartingPlane plane_along(const CellSolid& holder, const Frame& fh, const CellSolid& other,
                          Vec3 axis) {
   PartingPlane plane{holder.piece, other.piece, {}, reach_of(holder, fh, axis).high, other.corners};
-  plane.normal = {dot(axis, fh.u), dot(axis, fh.v), dot(axis, fh.w)};
+  plane.normal = in_frame(fh, axis);
   plane.offset -= dot(axis, fh.at);
   return plane;
 }
@@ -115,15 +119,17 @@ PieceSolid solid_of(const Body& body, int piece) {
 }
 
 Apart apart(const CellSolid& a, const Frame& frame_a, const CellSolid& b, const Frame& frame_b) {
-  Apart best{-std::numeric_limits<double>::infinity(), {}};
-  each_axis({a, frame_a, b, frame_b}, [&](double distance, Vec3 axis, int) {
-    if (distance > best.distance + kSameAxis) best = {distance, axis};
+  Apart best{-std::numeric_limits<double>::infinity(), {}, false};
+  each_axis({a, frame_a, b, frame_b}, [&](double distance, Vec3 axis, int owner) {
+    if (distance > best.distance + kSameAxis) best = {distance, axis, owner == 1};
   });
+  best.axis = in_frame(best.of_b ? frame_b : frame_a, best.axis);
   return best;
 }
 
-double apart_along(Vec3 axis, const CellSolid& a, const Frame& frame_a, const CellSolid& b,
-                   const Frame& frame_b) {
+double apart_along(const Apart& before, const CellSolid& a, const Frame& frame_a,
+                   const CellSolid& b, const Frame& frame_b) {
+  const Vec3 axis = in_room(before.of_b ? frame_b : frame_a, before.axis);
   return reach_of(b, frame_b, axis).low - reach_of(a, frame_a, axis).high;
 }
 

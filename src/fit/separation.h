@@ -25,15 +25,17 @@ CellSolid solid_of(const Polygon& convex, double thickness, int piece);
 PieceSolid solid_of(const Body& body, int piece);
 
 /// How far two solids are apart along the best axis (negative: how deep they overlap along the
-/// shallowest), and that axis, a unit in the room frame from `a` towards `b`.
+/// shallowest), and that axis, a unit from `a` towards `b`: in the frame of `a`, or of `b` where it
+/// is square to one of its faces.
 struct Apart {
   double distance = 0;
   Vec3 axis;
+  bool of_b = false;
 };
 Apart apart(const CellSolid& a, const Frame& frame_a, const CellSolid& b, const Frame& frame_b);
-/// How far apart they are along one axis, from `a` towards `b`; never more than `apart` finds.
-double apart_along(Vec3 axis, const CellSolid& a, const Frame& frame_a, const CellSolid& b,
-                   const Frame& frame_b);
+/// How far apart they are along an axis found before; never more than `apart` finds.
+double apart_along(const Apart& before, const CellSolid& a, const Frame& frame_a,
+                   const CellSolid& b, const Frame& frame_b);
 
 /// A plane of one piece that a cell of another has to stay in front of.
 struct PartingPlane {
