@@ -4,6 +4,7 @@
 #include "survey/draw.h"
 #include "survey/expected.h"
 #include "survey/flatness.h"
+#include "survey/measure_next.h"
 #include "survey/missing.h"
 #include "survey/parts.h"
 #include "survey/room_report.h"
@@ -12,6 +13,7 @@
 namespace nook {
 namespace {
 
+constexpr int kNextReadings = 5;      // a person keeps no more in mind. Chosen
 constexpr double kFirstFlatness = 2;  // mm, before the readings choose. Chosen
 
 // The state with its walls' weights scaled to another flatness, so that the walls stay as they are.
@@ -64,6 +66,17 @@ tl::expected<Measured, std::string> Adjustment::expected_span(const std::string&
   return nook::expected_span(parts_->model, parts_->solution, a, b);
 }
 
+std::vector<NextReading> Adjustment::measure_next(const std::vector<Undecided>& undecided,
+                                                  int count) const {
+  return nook::measure_next(parts_->model, parts_->solution, undecided, count);
+}
+
+double Adjustment::variance(const Undecided& undecided) const {
+  View view(parts_->model, parts_->solution.state);
+  const double sd = posterior_sd(parts_->solution, functional(view, undecided));
+  return sd * sd;
+}
+
 Adjustment adjust(const Survey& survey, int origin_corner) {
   auto parts = std::make_shared<Adjustment::Parts>();
   parts->survey = std::make_shared<Survey>(survey);
@@ -74,6 +87,7 @@ Adjustment adjust(const Survey& survey, int origin_corner) {
   parts->report = room_report(parts->model, parts->solution, parts->room);
   parts->report.missing = missing(parts->model, parts->solution);
   add_suspects(parts->model, parts->solution, parts->report);
+  parts->report.measure_next = measure_next(parts->model, parts->solution, {}, kNextReadings);
   parts->complete = nothing_blocks(parts->report);
   return Adjustment(std::move(parts));
 }

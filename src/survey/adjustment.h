@@ -11,6 +11,7 @@
 #include "room/shape.h"
 #include "room/survey.h"
 #include "survey/report.h"
+#include "survey/undecided.h"
 
 namespace nook {
 
@@ -36,6 +37,13 @@ class Adjustment {
   /// The straight distance between two named marks.
   tl::expected<Measured, std::string> expected_span(const std::string& a,
                                                     const std::string& b) const;
+
+  /// The readings that settle most of what is undecided, best first; with nothing given, of what
+  /// matters in any room (as in the report).
+  std::vector<NextReading> measure_next(const std::vector<Undecided>& undecided, int count) const;
+  /// The posterior variance of a quantity, mm^2 over its tolerance squared; infinite where the
+  /// readings do not determine it.
+  double variance(const Undecided& undecided) const;
 
  private:
   std::shared_ptr<const Parts> parts_;

@@ -3,7 +3,6 @@
 
 #include <Eigen/Dense>
 #include <cmath>
-#include <limits>
 
 #include "base/invariant.h"
 
@@ -157,6 +156,9 @@ const std::vector<double>& LeastSquares::w() const {
 const std::vector<double>& LeastSquares::error() const {
   return parts_->error;
 }
+const std::shared_ptr<const Whitening>& LeastSquares::whitening() const {
+  return parts_->whitening;
+}
 double LeastSquares::chi2() const {
   return parts_->chi2;
 }
@@ -194,23 +196,26 @@ double LeastSquares::log_likelihood() const {
   return -(parts_->whitening->log_determinant() + parts_->log_det + parts_->chi2) / 2;
 }
 
-LeastSquares::Ready LeastSquares::ready(const Functional& functional) const {
+bool LeastSquares::determined(const Functional& functional) const {
   const Parts& p = *parts_;
-  const Vector x = p.scale.cwiseProduct(vector(functional.x)), w = vector(functional.w);
-  Ready out;
-  out.w = functional.w;
-  const Vector seen = matrix(p.whitening->field()) * w;
-  out.seen = plain(matrix(p.whitening->half(table(seen))));
-  out.determined = (p.kernel.transpose() * x).norm() <= kUnseen * x.norm();
-  const Vector left = x - p.design.transpose() * Vector(matrix(p.whitening->solve(table(seen))));
-  out.free = plain(p.root.transpose().triangularView<Eigen::Lower>().solve(left));
-  return out;
+  const Vector x = p.scale.cwiseProduct(vector(functional.x));
+  return (p.kernel.transpose() * x).norm() <= kUnseen * x.norm();
 }
 
-double LeastSquares::covariance(const Ready& a, const Ready& b) {
-  if (!a.determined || !b.determined) return std::numeric_limits<double>::infinity();
-  return vector(a.w).dot(vector(b.w)) - vector(a.seen).dot(vector(b.seen)) +
-         vector(a.free).dot(vector(b.free));
+Table LeastSquares::covariance(const std::vector<Functional>& functionals) const {
+  const Parts& p = *parts_;
+  const auto count = static_cast<Eigen::Index>(functionals.size());
+  Matrix x(p.design.cols(), count), w(p.whitening->field().cols, count);
+  for (Eigen::Index i = 0; i < count; ++i) {
+    x.col(i) = p.scale.cwiseProduct(vector(functionals[i].x));
+    w.col(i) = vector(functionals[i].w);
+  }
+  // Prior of the weights, less what the readings saw of them, plus what the unknowns leave open.
+  const Matrix seen = matrix(p.whitening->field()) * w;
+  const Matrix half = matrix(p.whitening->half(table(seen)));
+  const Matrix left = x - p.design.transpose() * matrix(p.whitening->solve(table(seen)));
+  const Matrix free = p.root.transpose().triangularView<Eigen::Lower>().solve(left);
+  return table(w.transpose() * w - half.transpose() * half + free.transpose() * free);
 }
 
 }  // namespace nook

@@ -54,17 +54,14 @@ class LeastSquares {
   /// Restricted log likelihood of the readings, less a constant (Patterson and Thompson 1971).
   double log_likelihood() const;
 
-  /// A functional made ready: covariance(a, b) = a.w.b.w - a.seen.b.seen + a.free.b.free.
-  struct Ready {
-    bool determined = true;
-    std::vector<double> w, seen, free;
-  };
-  Ready ready(const Functional& functional) const;
-  /// Posterior covariance; infinite where one of them is not determined.
-  static double covariance(const Ready& a, const Ready& b);
+  /// Whether the readings or priors determine a functional.
+  bool determined(const Functional& functional) const;
+  /// Posterior covariances of functionals, each with each. Requires: all are determined.
+  Table covariance(const std::vector<Functional>& functionals) const;
+
+  const std::shared_ptr<const Whitening>& whitening() const;
 
   struct Parts;
-  const Parts& parts() const { return *parts_; }
 
  private:
   std::unique_ptr<Parts> parts_;

@@ -37,7 +37,7 @@ class Rigidity {
 
   bool holds(const SpanSpot& a, const SpanSpot& b) {
     if (!a.free() && !b.free()) return true;
-    return solution_.linear->ready(functional(view_, distance(view_, a, b))).determined;
+    return solution_.linear->determined(functional(view_, distance(view_, a, b)));
   }
 
   // Those that hold together with `seed`.

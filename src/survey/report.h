@@ -38,9 +38,15 @@ struct Suspect {
   double odds = 0;
 };
 
+/// A reading to take, in words and as numbers: mm, `at` from the real corner on the corner's first
+/// wall or on the wall, `to` on its second wall or where a straightedge ends, `up` above the floor.
 struct NextReading {
+  enum class Kind { other, diagonal, level, straightedge, length, drop, span };
   std::string reading;  // what to take, in words
   double gain = 0;      // share of variance removed
+  Kind kind = Kind::other;
+  int of = 0;  // the corner or the wall
+  double at_mm = 0, to_mm = 0, up_mm = 0;
 };
 
 struct CornerReport {

@@ -102,8 +102,8 @@ Functional functional(const View& view, const Varied& number) {
 }
 
 double posterior_sd(const Solution& solution, const Functional& functional) {
-  const LeastSquares::Ready ready = solution.linear->ready(functional);
-  return std::sqrt(std::max(0.0, LeastSquares::covariance(ready, ready)));
+  if (!solution.linear->determined(functional)) return std::numeric_limits<double>::infinity();
+  return std::sqrt(std::max(0.0, solution.linear->covariance({functional})(0, 0)));
 }
 
 Linearised linearised(const RoomModel& model, const Rows& rows, const State& state) {

@@ -118,12 +118,42 @@ SurveyBuilder Person::builder() const {
 }
 
 void Person::take_diagonal(SurveyBuilder& b, double first, double second, double z, int times) {
-  // A mark laid off at a round reading stands elsewhere by the tape's errors.
+  // A mark laid off at a round reading stands elsewhere by the tape's errors, and stays there.
   const auto lay_off = [&](double at) { return 2 * at - read(at, 0.8); };
-  const double u = lay_off(first), v = lay_off(second), straight = room_.diagonal(u, v, z);
+  const auto [place, fresh] = straight_.try_emplace({first, second, z});
+  if (fresh) {
+    const double u = lay_off(first), v = lay_off(second);
+    place->second = room_.diagonal(u, v, z);
+  }
   std::vector<double> readings;
-  for (int i = 0; i < times; ++i) readings.push_back(read(straight, 0.3));
+  for (int i = 0; i < times; ++i) readings.push_back(read(place->second, 0.3));
   b.diagonal(0, first, second, readings, z);
+}
+
+void Person::take_straightedge(SurveyBuilder& b, int wall, double from, double to, double z) {
+  std::vector<std::pair<double, double>> gaps;
+  const auto out = [&](double at) { return room_.out(wall, room_.base(wall, at, z), z); };
+  const double middle = (from + to) / 2, bow = out(middle) - (out(from) + out(to)) / 2;
+  // It rests on the hump in the middle or on both ends.
+  const double ends = std::max(bow, 0.0), gap = std::max(-bow, 0.0);
+  gaps = {{from, read(ends, 0.3)}, {middle, read(gap, 0.3)}, {to, read(ends, 0.3)}};
+  b.straightedge(wall, z, gaps);
+}
+
+void Person::take(Survey& survey, const NextReading& next) {
+  SurveyBuilder b = builder();
+  b.survey = std::move(survey);
+  switch (next.kind) {
+    case NextReading::Kind::level:
+      take_level(b, next.of, next.at_mm, next.up_mm, next.to_mm);
+      break;
+    case NextReading::Kind::straightedge:
+      take_straightedge(b, next.of, next.at_mm, next.to_mm, next.up_mm);
+      break;
+    default:
+      take_diagonal(b, next.at_mm, next.to_mm, next.up_mm, 1);
+  }
+  survey = std::move(b.survey);
 }
 
 void Person::take_level(SurveyBuilder& b, int wall, double at, double from, double to) {

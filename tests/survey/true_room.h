@@ -2,12 +2,13 @@
 #pragma once
 
 #include <array>
-#include <functional>
+#include <map>
 #include <random>
 #include <vector>
 
 #include "base/vector.h"
 #include "room/survey.h"
+#include "survey/report.h"
 #include "survey_builder.h"
 
 namespace nook::test {
@@ -82,6 +83,9 @@ class Person {
   void take_level(SurveyBuilder& b, int wall, double at, double from, double to);
   void take_plumb(SurveyBuilder& b, int wall, double at);
   void take_string(SurveyBuilder& b, int wall, double z);
+  void take_straightedge(SurveyBuilder& b, int wall, double from, double to, double z);
+  /// Does what was advised.
+  void take(Survey& survey, const NextReading& next);
 
  private:
   SurveyBuilder builder() const;
@@ -89,6 +93,7 @@ class Person {
   const TrueRoom& room_;
   Random& random_;
   double scale_, stretch_;
+  std::map<std::array<double, 3>, double> straight_;  // true, by marks and height as laid off
 };
 
 }  // namespace nook::test

@@ -1,0 +1,48 @@
+// What further readings would change before they are taken: covariances of what is undecided and of
+// readings that can be taken.
+#pragma once
+
+#include <vector>
+
+#include "survey/report.h"
+#include "survey/solution.h"
+
+namespace nook {
+
+/// A reading that a person can take: foretold by `of`, read with variance `noise`, mm^2.
+struct Takable {
+  NextReading reading;
+  Functional of;
+  double noise = 0;
+  double minutes = 0;
+};
+
+/// Free angles, lengths and heights have wide priors here, so that also what nothing says yet has a
+/// variance. Readings taken are marked off; quantities are divided by their tolerance.
+class Outlook {
+ public:
+  /// `wanted` are functionals over their tolerance. What neither readings nor wide priors determine
+  /// is left out.
+  Outlook(const RoomModel& model, const Solution& solution, std::vector<Functional> wanted,
+          std::vector<Takable> takable);
+
+  const std::vector<Takable>& takable() const { return takable_; }
+  /// Sum of the variances of what is wanted.
+  double open() const;
+  /// The largest of them.
+  double worst() const;
+  /// How much of open() a reading would take away.
+  double drop(int reading) const;
+  /// The reading that takes away most, a minute; -1 where none takes any.
+  int best() const;
+  void take(int reading);
+  /// The redundancy that a reading taken just now would have.
+  double redundancy(int reading) const;
+
+ private:
+  std::vector<Takable> takable_;
+  int wanted_ = 0;
+  Table covariance_;  // wanted first
+};
+
+}  // namespace nook
