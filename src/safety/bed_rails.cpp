@@ -150,8 +150,7 @@ void judge_wall_gap(const Bed& bed, const Side& side, Cautions& cautions) {
   const Station* worst = nullptr;
   const double middle = (mm(Of::bed_wall_small) + mm(Of::bed_wall_large)) / 2;
   for (const Station& s : side.stations)
-    if (s.kind == Station::Kind::wall &&
-        (!worst || std::abs(s.gap - middle) < std::abs(worst->gap - middle)))
+    if (s.wall >= 0 && (!worst || std::abs(s.gap - middle) < std::abs(worst->gap - middle)))
       worst = &s;
   if (!worst) return;
   const Vec3 edge = side.sight.room({worst->s, 0});

@@ -10,16 +10,21 @@ namespace {
 
 constexpr double kExact = 1e-3;  // mm: what is known exactly keeps its limit to within this; chosen
 
+// Each document once, by what of it is known least.
 std::string cited(const Found& found) {
-  std::vector<std::string> sources;
+  std::vector<Limit> cited_limits;
   for (Of which : found.limits) {
-    const std::string source = cited(limit(which));
-    if (std::find(sources.begin(), sources.end(), source) == sources.end())
-      sources.push_back(source);
+    const Limit& l = limit(which);
+    const auto same = [&](const Limit& other) { return other.source == l.source; };
+    const auto known = std::find_if(cited_limits.begin(), cited_limits.end(), same);
+    if (known == cited_limits.end())
+      cited_limits.push_back(l);
+    else if (l.known > known->known)
+      *known = l;
   }
-  if (!found.source.empty()) sources.push_back(found.source);
   std::string text;
-  for (const std::string& source : sources) text += (text.empty() ? "" : "; ") + source;
+  for (const Limit& l : cited_limits) text += (text.empty() ? "" : "; ") + cited(l);
+  if (!found.source.empty()) text += (text.empty() ? "" : "; ") + found.source;
   return text;
 }
 

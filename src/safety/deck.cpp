@@ -143,15 +143,16 @@ bool goes_on(const std::vector<Top>& set, const Top& own, Vec2 p, Vec2 out) {
 }
 
 Station station_at(const Scene& scene, const Side& side, double s) {
-  Station station{s, Station::Kind::open, -1, 0};
+  Station station{s, Station::Kind::open, -1, kWallReach};
   const Vec3 p = side.sight.room({s, 0}), n = side.sight.n;
   for (int k = 0; scene.room_known() && k < static_cast<int>(scene.in.room.walls.size()); ++k) {
     const WallShape& wall = scene.in.room.walls[k];
     const double facing = -dot(n, {wall.out.x, wall.out.y, 0});
     if (facing < 0.5) continue;  // the wall runs away from the edge
     const double gap = before(wall, p) / facing;
-    if (gap < mm(Of::head_large)) station = {s, Station::Kind::wall, k, gap};
+    if (gap < station.gap) station.wall = k, station.gap = gap;
   }
+  if (station.wall >= 0 && station.gap < mm(Of::head_large)) station.kind = Station::Kind::wall;
   return station;
 }
 

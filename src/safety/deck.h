@@ -10,12 +10,15 @@ namespace nook::safe {
 
 /// A spot of a deck's edge and what stands there.
 struct Station {
-  enum class Kind { open, wall, inner };  // inner: the deck goes on behind another piece's edge
-  double s = 0;                           // along the side's sight
+  /// wall: one stands closer than the width of a head; inner: the deck goes on behind another
+  /// piece's edge.
+  enum class Kind { open, wall, inner };
+  double s = 0;  // along the side's sight
   Kind kind = Kind::open;
-  int wall = -1;   // that stands beside it, within the reach of a head
-  double gap = 0;  // mm to that wall
+  int wall = -1;   // the nearest one that faces the edge, within kWallReach
+  double gap = 0;  // mm to it
 };
+inline constexpr double kWallReach = 300;  // mm; chosen, more than any gap that a limit is about
 
 /// A straight side of a deck. The sight looks at it from outside: t = 0 is the deck's top, s runs
 /// along the edge, depth is outward.

@@ -39,8 +39,8 @@ View view_round(const Scene& scene, const Deck& deck, const Side& side) {
 }
 
 Station::Kind kind_at(const Side& side, double s) {
-  Station::Kind kind = Station::Kind::inner;  // beyond the ends
-  double nearest = kStationStep;
+  Station::Kind kind = Station::Kind::inner;               // beyond the ends
+  double nearest = mm(Of::head_small) / 2 + kStationStep;  // slats may lie so far apart
   for (const Station& station : side.stations)
     if (std::abs(station.s - s) < nearest) nearest = std::abs(station.s - s), kind = station.kind;
   return kind;
@@ -50,8 +50,11 @@ Station::Kind kind_at(const Side& side, double s) {
 
 Fence::Fence(const Scene& scene, const Deck& deck, const Side& side,
              const std::vector<Stretch>& ways_up, double need)
-    : side_(side), view_(view_round(scene, deck, side)), need_(need) {
-  const double pad = mm(Of::head_small);
+    : side_(side),
+      view_(view_round(scene, deck, side)),
+      need_(need),
+      sphere_(mm(scene.audience.children ? Of::head_small : Of::guard_sphere)) {
+  const double pad = sphere_;
   const int count = 1 + static_cast<int>((side.to - side.from + 2 * pad) / kStep);
   for (int i = 0; i < count; ++i) {
     const double s = side.from - pad + (i + 0.5) / count * (side.to - side.from + 2 * pad);
@@ -73,7 +76,7 @@ double Fence::raw_top(double s, Owner& owner) const {
 // Closing of the outline by a sphere's width: raised to the highest within half of it, then lowered
 // to the lowest of those.
 void Fence::fill_dips() {
-  const int reach = static_cast<int>(mm(Of::head_small) / 2 / kStep);
+  const int reach = static_cast<int>(std::ceil(sphere_ / 2 / kStep));  // leaks are measured exactly
   const int count = static_cast<int>(spots_.size());
   const auto extreme = [&](const std::vector<Spot>& from, int i, bool highest) {
     Spot best = from[i];

@@ -26,8 +26,8 @@ class Fence {
   const Side& side() const { return side_; }
   /// Stretches of the edge with nothing on them, but for those beside a wall.
   std::vector<FenceStretch> bare() const;
-  /// The lowest place where something stands; a dip narrower than a sphere of 3.5 in counts as
-  /// filled. Nothing where all is bare or a wall.
+  /// The lowest place where something stands; a dip that a sphere does not pass (3.5 in, 4 in for
+  /// adults) counts as filled. Nothing where all is bare or a wall.
   std::optional<FenceStretch> lowest() const;
   /// The lowest place that rises over `height`, beside walls too; nothing where nothing does.
   std::optional<FenceStretch> lowest_over(double height) const;
@@ -52,7 +52,7 @@ class Fence {
 
   const Side& side_;
   View view_;
-  double need_;
+  double need_, sphere_;
   std::vector<Spot> spots_;
 };
 

@@ -42,15 +42,6 @@ bool closed(const Scene& scene, Owner a, Owner b) {
                      });
 }
 
-// The sd that the fit has for the gap between a piece and a wall, pushed home as it will be.
-std::optional<double> fitted_sd(const Scene& scene, Owner a, Owner b) {
-  if (!scene.in.fit) return {};
-  if (a.kind != Owner::Kind::piece) std::swap(a, b);
-  for (const ContactFit& contact : scene.in.fit->contacts)
-    if (contact.piece == a.index && contact.meets == name_of(scene, b)) return contact.gap_sd;
-  return {};
-}
-
 struct Gap {
   Slot slot;
   Sight sight;
@@ -101,18 +92,14 @@ std::map<Pair, Gap> gaps_of(const std::vector<Seen>& seen, const Catch& by) {
 }
 
 Measured width_of(const Scene& scene, const Gap& gap) {
-  const auto& [a, b] = gap.slot.sides;
-  const auto fitted = fitted_sd(scene, a.owner, b.owner);
-  return {gap.slot.across, fitted ? *fitted : rim_sd(scene, gap.sight, {a, b})};
+  return {gap.slot.across, rim_sd(scene, gap.sight, {gap.slot.sides[0], gap.slot.sides[1]})};
 }
 
 void judge(const Scene& scene, const Gap& gap, const Catch& by, Cautions& cautions) {
   const Measured width = width_of(scene, gap);
   const double caught =
       chance_at_least(width, mm(by.small)) + chance_at_most(width, mm(by.large)) - 1;
-  const std::string a = name_of(scene, gap.slot.sides[0].owner);
-  const std::string b = name_of(scene, gap.slot.sides[1].owner);
-  const std::string where = a == b ? a : "between " + joined({std::min(a, b), std::max(a, b)});
+  const std::string where = between(scene, {gap.slot.sides[0].owner, gap.slot.sides[1].owner});
   Words text{
       "A gap of {} (from {} to {} along its length): {} to {} holds {}. Close it, or change it.",
       {width, Measured{gap.least}, Measured{gap.most}, by.small, by.large, by.what}};

@@ -9,7 +9,6 @@ namespace nook::safe {
 namespace {
 
 constexpr double kDoubt = 6;  // mm beyond the limits that a wide plus-or-minus may reach; chosen
-constexpr double kSamePlace = 100;  // mm: the same opening seen in two planes; chosen
 
 struct Trap {
   LeftOpening opening;
@@ -27,31 +26,37 @@ std::vector<Trap> traps_in(const Scene& scene, const Look& look) {
   return traps;
 }
 
-// "aft porthole of front panel", where the circle lies in a cutout of a piece in the plane.
-std::string cutout_at(const Scene& scene, const Trap& trap) {
+/// A cutout that the circle lies in.
+struct Pierced {
+  const Cutout* cutout = nullptr;
+  int piece = -1;
+};
+
+Pierced pierced_at(const Scene& scene, const Trap& trap) {
   for (const Touch& touch : trap.opening.rim) {
     if (touch.owner.kind != Owner::Kind::piece) continue;
-    const Body& body = scene.bodies[touch.owner.index];
-    const Vec3 q = body.frame.piece_from_room(trap.at);
+    const Vec3 q = scene.bodies[touch.owner.index].frame.piece_from_room(trap.at);
     for (const Cutout& cutout : scene.part(touch.owner.index).cutouts)
-      if (contains({cutout.outline, {}}, {q.x, q.y}))
-        return (cutout.name.empty() ? "cutout" : cutout.name) + " of " + body.piece->name;
+      if (contains({cutout.outline, {}}, {q.x, q.y})) return {&cutout, touch.owner.index};
   }
   return {};
 }
 
+// "aft porthole of front panel, as crossed by deck", or what stands round it.
 std::string where(const Scene& scene, const Trap& trap) {
-  const std::string cutout = cutout_at(scene, trap);
+  const Pierced pierced = pierced_at(scene, trap);
+  std::vector<Owner> others;
+  for (const Touch& touch : trap.opening.rim)
+    if (touch.owner != Owner{Owner::Kind::piece, pierced.piece}) others.push_back(touch.owner);
+  if (!pierced.cutout) return between(scene, others);
+  const std::string& name = pierced.cutout->name;
+  const std::string hole =
+      (name.empty() ? "cutout" : name) + " of " + scene.piece(pierced.piece).name;
+  if (others.empty()) return hole;
   std::vector<std::string> names;
-  for (const Touch& touch : trap.opening.rim) {
-    const std::string name = name_of(scene, touch.owner);
-    const bool told = cutout.ends_with(" of " + name) && !cutout.empty();
-    if (!name.empty() && !told && std::find(names.begin(), names.end(), name) == names.end())
-      names.push_back(name);
-  }
-  std::sort(names.begin(), names.end());
-  if (cutout.empty()) return names.size() < 2 ? joined(names) : "between " + joined(names);
-  return names.empty() ? cutout : cutout + ", as crossed by " + joined(names);
+  std::sort(others.begin(), others.end());
+  for (Owner owner : others) names.push_back(name_of(scene, owner));
+  return hole + ", as crossed by " + joined(names);
 }
 
 Severity severity(const Audience& audience) {
@@ -79,7 +84,8 @@ void head_traps(const Scene& scene, const std::vector<Look>& looks, Cautions& ca
   std::vector<Trap> all;
   for (const Look& look : looks)
     for (Trap& trap : traps_in(scene, look)) {
-      const auto same = [&](const Trap& t) { return norm(t.at - trap.at) < kSamePlace; };
+      // Circles that overlap are in one opening, seen in two planes.
+      const auto same = [&](const Trap& t) { return norm(t.at - trap.at) < t.opening.across; };
       if (std::none_of(all.begin(), all.end(), same)) all.push_back(std::move(trap));
     }
   for (const Trap& trap : all) judge(scene, trap, cautions);

@@ -3,13 +3,15 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 #include <queue>
 
 namespace nook::safe {
 namespace {
 
-constexpr double kGood = 0.01;  // mm of radius; far under what a saw follows
-constexpr double kRim = 0.5;    // mm: what is this near to the circle bounds it; chosen
+constexpr double kGood = 0.01;     // mm of radius; far under what a saw follows
+constexpr double kRim = 0.5;       // mm: what is this near to the circle bounds it; chosen
+constexpr double kOpposite = 150;  // degrees between two that hold a circle; chosen
 
 struct Square {
   Vec2 middle;
@@ -108,6 +110,20 @@ bool stands_on_floor(const Air& air, const Grid& grid, const Pool& pool, double 
                      [](const Touch& t) { return t.owner.kind == Owner::Kind::floor; });
 }
 
+// Two that hold the circle between them say all there is; else everything it touches.
+std::vector<Touch> holders(const std::vector<Touch>& rim, Vec2 middle) {
+  const double opposite = std::cos(kOpposite * std::numbers::pi / 180);
+  std::vector<Touch> best = rim;
+  double least = opposite;
+  for (std::size_t i = 0; i < rim.size(); ++i)
+    for (std::size_t k = 0; k < i; ++k) {
+      const Vec2 a = rim[i].at - middle, b = rim[k].at - middle;
+      const double cosine = dot(a, b) / (norm(a) * norm(b));
+      if (cosine < least) least = cosine, best = {rim[k], rim[i]};
+    }
+  return best;
+}
+
 }  // namespace
 
 std::vector<LeftOpening> openings(const Air& air, const Grid& grid, double least, double most) {
@@ -120,7 +136,8 @@ std::vector<LeftOpening> openings(const Air& air, const Grid& grid, double least
     const Square best = largest(air.near(middle, reach), grid, cells);
     const double across = 2 * best.clear;
     if (across <= least || across >= most) continue;
-    found.push_back({best.middle, across, air.within(best.middle, best.clear + kRim),
+    found.push_back({best.middle, across,
+                     holders(air.within(best.middle, best.clear + kRim), best.middle),
                      stands_on_floor(air, grid, pool, least / 2)});
   }
   return found;

@@ -10,6 +10,7 @@ namespace nook::safe {
 namespace {
 
 constexpr double kSamePlace = 300;  // mm: circles of one V or slot lie closer; chosen
+constexpr double kSameWidth = 10;   // mm: of one slot all along; chosen
 constexpr double kParallel = 5;     // degrees: less is a slot, not a V; chosen
 constexpr double kSideways = -0.2;  // a V that opens further down lets a neck fall out; chosen
 
@@ -39,21 +40,32 @@ double doubt(const Slot& slot) {
   return std::abs(slot.across - middle);
 }
 
-void keep(std::vector<Neck>& necks, Neck neck) {
-  for (Neck& known : necks)
-    if (norm(known.at - neck.at) < kSamePlace) {
-      const double angle = std::min(known.slot.angle_deg, neck.slot.angle_deg);
-      if (doubt(neck.slot) < doubt(known.slot)) known = neck;
-      known.slot.angle_deg = angle;
-      return;
-    }
-  necks.push_back(neck);
+bool same_place(const Neck& a, const Neck& b) {
+  const auto parallel = [](const Neck& n) { return n.slot.angle_deg <= kParallel; };
+  const bool alike = std::is_permutation(
+      std::begin(a.slot.sides), std::end(a.slot.sides), std::begin(b.slot.sides),
+      std::end(b.slot.sides), [](const Touch& p, const Touch& q) { return p.owner == q.owner; });
+  const bool one_slot = alike && parallel(a) && parallel(b) && a.look == b.look &&
+                        std::abs(a.slot.across - b.slot.across) < kSameWidth;
+  return one_slot || norm(a.at - b.at) < kSamePlace;
 }
 
-std::string where(const Scene& scene, const Neck& neck) {
-  const std::string a = name_of(scene, neck.slot.sides[0].owner);
-  const std::string b = name_of(scene, neck.slot.sides[1].owner);
-  return a == b ? a : "between " + joined({std::min(a, b), std::max(a, b)});
+// A slot is told by its lowest place, a V by where a neck fits best.
+bool better(const Neck& neck, const Neck& known) {
+  if (std::max(neck.slot.angle_deg, known.slot.angle_deg) <= kParallel)
+    return neck.at.z < known.at.z - 1e-6;
+  return doubt(neck.slot) < doubt(known.slot) - 1e-6;
+}
+
+void keep(std::vector<Neck>& necks, Neck neck) {
+  for (Neck& known : necks) {
+    if (!same_place(known, neck)) continue;
+    const double angle = std::min(known.slot.angle_deg, neck.slot.angle_deg);
+    if (better(neck, known)) known = neck;
+    known.slot.angle_deg = angle;
+    return;
+  }
+  necks.push_back(neck);
 }
 
 Measured across(const Scene& scene, const Neck& neck) {
@@ -66,7 +78,9 @@ void judge(const Scene& scene, const Neck& neck, Cautions& cautions) {
   const double out =
       chance_at_most(wide, mm(Of::neck_width)) + chance_at_least(wide, mm(Of::head_large));
   const Measured height = height_of(scene, neck.slot.sides[0].owner, neck.at);
-  Found found{"neck-trap", where(scene, neck), {}, {Of::neck_angle}, "", wide};
+  Found found{"neck-trap", between(scene, {neck.slot.sides[0].owner, neck.slot.sides[1].owner}),
+              {},          {Of::neck_angle},
+              "",          wide};
   if (neck.slot.angle_deg > kParallel)
     found.text = {
         "A V of {} degrees, {} above the floor: under {} a neck may be wedged in it. Fill it, "

@@ -21,7 +21,7 @@ struct SafetyInput {
   const std::vector<RoomShape>& draws;
   const std::vector<Piece>& pieces;
   const std::vector<Frame>& frames;  // of each piece as placed
-  const FitAnswer* fit = nullptr;    // the gaps as measured and treated, how feet sink
+  const FitAnswer* fit = nullptr;    // where pieces stand in each draw, how feet sink
   bool complete = true;
   double sure = 0.95;
 };

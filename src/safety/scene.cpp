@@ -52,20 +52,30 @@ Vec3 wall_drift(const Scene& scene, int wall, Vec3 p, const RoomShape& draw) {
   return moved * Vec3{found.out.x, found.out.y, 0};
 }
 
+// How far a spot of a piece is from where it was found, in a draw that the fit has placed it in.
+Vec3 piece_drift(const Scene& scene, int piece, Vec3 p, int draw) {
+  if (!scene.in.fit || scene.in.fit->frames_in_draws.empty()) return {};
+  const Frame& drawn = scene.in.fit->frames_in_draws[draw][piece];
+  return drawn.room_from_piece(scene.in.frames[piece].piece_from_room(p)) - p;
+}
+
 // How far the surface at a spot is from where it was found, in one draw.
-Vec3 drift(const Scene& scene, const Spot& spot, const RoomShape& draw) {
+Vec3 drift(const Scene& scene, const Spot& spot, int number) {
   const Vec2 p{spot.at.x, spot.at.y};
-  const RoomShape& room = scene.in.room;
+  const RoomShape &room = scene.in.room, &draw = scene.in.draws[number];
   switch (spot.owner.kind) {
+    case Owner::Kind::piece:
+      return piece_drift(scene, spot.owner.index, spot.at, number);
     case Owner::Kind::wall:
       return wall_drift(scene, spot.owner.index, spot.at, draw);
     case Owner::Kind::floor:
       return {0, 0, draw.floor.z(p) - room.floor.z(p)};
     case Owner::Kind::ceiling:
       return {0, 0, draw.ceiling->z(p) - room.ceiling->z(p)};
-    default:
+    case Owner::Kind::fill:
       return {};
   }
+  return {};
 }
 
 double sink_sd(const Scene& scene, const Spot& spot) {
@@ -111,13 +121,21 @@ std::string name_of(const Scene& scene, Owner owner) {
   return {};
 }
 
+std::string between(const Scene& scene, std::vector<Owner> owners) {
+  std::sort(owners.begin(), owners.end());
+  owners.erase(std::unique(owners.begin(), owners.end()), owners.end());
+  std::vector<std::string> names;
+  for (Owner owner : owners)
+    if (owner.kind != Owner::Kind::fill) names.push_back(name_of(scene, owner));
+  return names.size() < 2 ? joined(names) : "between " + joined(names);
+}
+
 double spread(const Scene& scene, const Spot& a, const Spot& b, Vec3 direction) {
   if (move_together(scene, a, b)) return 0;
   const int count = std::min<int>(kDrawsTried, static_cast<int>(scene.in.draws.size()));
   double sum = 0, squares = 0;
   for (int d = 0; d < count; ++d) {
-    const RoomShape& draw = scene.in.draws[d];
-    const double x = dot(direction, drift(scene, b, draw) - drift(scene, a, draw));
+    const double x = dot(direction, drift(scene, b, d) - drift(scene, a, d));
     sum += x, squares += x * x;
   }
   const double variance = count > 1 ? (squares - sum * sum / count) / (count - 1) : 0;

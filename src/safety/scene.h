@@ -29,6 +29,10 @@ Scene scene_of(const SafetyInput& input);
 /// "front panel", "left wall", "floor"; empty for fills.
 std::string name_of(const Scene& scene, Owner owner);
 
+/// "between deck, rung 3 and left wall", or the one name: pieces in file order, then walls. Fills
+/// are left out.
+std::string between(const Scene& scene, std::vector<Owner> owners);
+
 /// A spot of something.
 struct Spot {
   Owner owner;

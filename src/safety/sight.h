@@ -1,6 +1,7 @@
 // A plane looked at square on, and what stands before it: the pieces and the room as flat shadows.
 #pragma once
 
+#include <compare>
 #include <optional>
 #include <vector>
 
@@ -41,7 +42,7 @@ struct Owner {
   Kind kind = Kind::piece;
   int index = 0;  // of the piece or the wall
 
-  friend bool operator==(const Owner&, const Owner&) = default;
+  friend auto operator<=>(const Owner&, const Owner&) = default;
 };
 
 struct Shadow {

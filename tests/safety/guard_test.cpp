@@ -1,0 +1,134 @@
+// Guards as they stand round a deck.
+#include <catch2/catch.hpp>
+
+#include "limit_rows.h"
+
+namespace nook::test {
+namespace {
+
+constexpr double kIn = kMillimetresPerInch;
+
+double value_of(const SafetyAnswer& answer, const std::string& id) {
+  const auto caution = find(answer, id);
+  REQUIRE(caution);
+  REQUIRE(caution->value);
+  return caution->value->value / kIn;
+}
+
+}  // namespace
+
+TEST_CASE("guard: 38 above the deck on both open sides, walls on the others, is enough") {
+  const SafetyAnswer answer = platform(42, 38).answer();
+  for (const char* id : {"guard-missing", "guard-low", "guard-opening", "head-trap", "neck-trap"})
+    CHECK(severity_of(answer, id).empty());
+}
+
+TEST_CASE("guard: the height is that from the deck to the lowest place along the side") {
+  Loft loft = platform(42, 38);
+  Polygon& front = loft.design.parts[1].outline;
+  front = {{0, 0},
+           {36 * kIn, 0},
+           {36 * kIn, 80 * kIn},
+           {20 * kIn, 80 * kIn},
+           {18 * kIn, 72 * kIn},
+           {8 * kIn, 72 * kIn},
+           {6 * kIn, 80 * kIn},
+           {0, 80 * kIn}};
+  CHECK(value_of(loft.answer(), "guard-low") == Approx(30));
+  CHECK(find(loft.answer(), "guard-low")->where == "deck, edge away from the right wall");
+}
+
+TEST_CASE("guard: a dip narrower than 3.5 in counts as filled") {
+  Loft loft = platform(42, 38);
+  loft.design.parts[1].outline = {{0, 0},
+                                  {36 * kIn, 0},
+                                  {36 * kIn, 80 * kIn},
+                                  {13 * kIn, 80 * kIn},
+                                  {13 * kIn, 70 * kIn},
+                                  {10 * kIn, 70 * kIn},
+                                  {10 * kIn, 80 * kIn},
+                                  {0, 80 * kIn}};
+  CHECK(severity_of(loft.answer(), "guard-low").empty());
+}
+
+TEST_CASE("guard: a side without a panel is told with its length and its drop") {
+  Loft loft = platform(42, 38);
+  loft.design.parts.pop_back();
+  const SafetyAnswer answer = loft.answer();
+  const auto missing = find(answer, "guard-missing");
+  REQUIRE(missing);
+  CHECK(missing->severity == Severity::danger);
+  CHECK(missing->where == "deck, edge away from the left wall");
+  CHECK(answer.verdict == Verdict::does_not_fit);
+  const std::string text = spoken(missing->text, usual_rounding(Unit::inch));
+  CHECK(text ==
+        "Nothing guards 46\" of the edge, 42\" above the floor. Over 30 in it wants a guard "
+        "that is 38 in high; only the way up stays open.");
+}
+
+TEST_CASE("guard: the way up stays open where the ladder is, and nowhere else") {
+  CHECK(severity_of(with_ladder(44, {11, 22, 33}).answer(), "guard-missing").empty());
+  Loft loft = with_ladder(44, {11, 22, 33});
+  for (Vec2& p : loft.design.parts[2].outline)
+    p.x = std::min(p.x, 23 * kIn);  // 6 beside the ladder
+  const auto missing = find(loft.answer(), "guard-missing");
+  REQUIRE(missing);
+  CHECK_THAT(std::get<Measured>(missing->text.said[0]).value / kIn, Catch::WithinAbs(6, 0.001));
+}
+
+TEST_CASE("guard: rails with room for a small body between them are an opening") {
+  Loft loft = platform(42, 38);
+  loft.design.parts.erase(loft.design.parts.begin() + 1);
+  for (double up : {46.0, 54.0, 62.0, 70.0, 76.5})
+    loft.board("rail " + std::to_string(static_cast<int>(up)), 37, 3.5, {46, 0, up}, "+y", "+z");
+  // From the deck up: 4, three times 4 1/2, and 3, which lets nobody through.
+  std::vector<double> found;
+  for (const Caution& caution : all(loft.answer(), "guard-opening"))
+    found.push_back(caution.value->value / kIn);
+  std::sort(found.begin(), found.end());
+  REQUIRE(found.size() == 4);
+  CHECK_THAT(found.front(), Catch::WithinAbs(4, 0.001));
+  CHECK_THAT(found.back(), Catch::WithinAbs(4.5, 0.001));
+  CHECK(severity_of(loft.answer(), "guard-low").empty());
+}
+
+TEST_CASE("guard: under 36 in it is also a caution for the smallest, by the building code") {
+  Loft loft = platform(42, 30);
+  loft.use(User::child, 3, 4, Purpose::play);
+  CHECK(severity_of(loft.answer(), "guard-low") == "caution");
+  CHECK(find(loft.answer(), "guard-low")->source == "IRC R312.1");
+}
+
+TEST_CASE("guard: without ages a guard that suits some of them cannot be told") {
+  Loft loft = platform(42, 37);
+  loft.design.use.ages[0] = loft.design.use.ages[1] = {};
+  const SafetyAnswer answer = loft.answer();
+  CHECK(severity_of(answer, "ages-not-stated") == "caution");
+  CHECK(answer.verdict == Verdict::does_not_fit);  // nothing screws the panels to a wall
+  CHECK(severity_of(platform(42, 38).answer(), "ages-not-stated").empty());
+}
+
+TEST_CASE("guard: without [use] a deck cannot be told, a desk is none") {
+  Loft loft = platform(42, 38);
+  loft.design.use = {};
+  const SafetyAnswer answer = loft.answer();
+  CHECK(severity_of(answer, "use-not-stated") == "caution");
+  CHECK(answer.verdict == Verdict::cannot_tell);
+  loft.design.use.purpose = Purpose::desk;
+  CHECK(severity_of(loft.answer(), "use-not-stated").empty());
+  CHECK(severity_of(loft.answer(), "not-checked") == "note");
+}
+
+TEST_CASE("guard: slats side by side are one deck") {
+  Loft loft = platform(42, 38);
+  loft.design.parts.erase(loft.design.parts.begin());
+  for (int k = 0; k < 9; ++k)
+    loft.board("slat " + std::to_string(k + 1), 46, 3.5, {0, 4.0 * k, 41.25}, "+x", "+y");
+  const SafetyAnswer answer = loft.answer();
+  CHECK(all(answer, "fall-height").size() == 1);
+  CHECK(severity_of(answer, "guard-missing").empty());
+  loft.design.parts.erase(loft.design.parts.begin());  // the front panel
+  CHECK(all(loft.answer(), "guard-missing").size() == 1);
+}
+
+}  // namespace nook::test
