@@ -81,11 +81,12 @@ struct Strength {
   std::optional<double> ratio;       // of the worst screw
   std::string mode;                  // "IV", "withdrawal", ... or why there is no figure
   std::string source;
-  std::string worst_hole;          // id
-  double worst_load_n = 0;         // on that screw
-  double screw_n = 0;              // its capacity
-  double lift_n = 0;               // largest upward load on one stud
-  std::vector<std::string> notes;  // assumptions and remedies
+  std::string worst_hole;           // id
+  double worst_load_n = 0;          // on that screw
+  double screw_n = 0;               // its capacity
+  double lift_n = 0;                // largest upward load on one stud
+  std::vector<std::string> notes;   // what is taken for granted
+  std::vector<std::string> advice;  // what to do
 };
 
 struct Unreachable {

@@ -27,7 +27,7 @@ Distances usual_for(const Screw& screw) {
 Distances tight_for(const Screw& screw) {
   Distances d = usual_for(screw);
   d.edge = diameter_of(screw);
-  d.end = 5 * diameter_of(screw);
+  d.end = 4 * diameter_of(screw);
   return d;
 }
 

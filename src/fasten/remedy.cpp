@@ -62,6 +62,15 @@ std::string between(const Hanging& h, const Neighbors& n) {
       h.say.at_least(apart + 2 * std::max(h.distances.end, h.distances.edge)));
 }
 
+// A stud that lies behind the piece, too near one of its ends.
+const StudLine* near_end(const Hanging& h, const WallStuds& studs) {
+  const Stretch piece = extent_of(h);
+  const double z = middle_z(h);
+  for (const StudLine& s : studs.lines)
+    if (s.centre(z) > piece.from && s.centre(z) < piece.to && longer_by(h, s) > 0) return &s;
+  return nullptr;
+}
+
 }  // namespace
 
 Stretch extent_of(const Hanging& h) {
@@ -73,7 +82,11 @@ Stretch extent_of(const Hanging& h) {
 
 std::string no_stud_reason(const Hanging& h, const WallStuds& studs) {
   const Neighbors n = neighbors(h, studs);
-  std::string reason = "no stud lies behind it where a screw may go" + between(h, n);
+  std::string reason = "no stud lies behind it where a screw may go";
+  if (const StudLine* s = near_end(h, studs))
+    reason = fmt::format("the stud {} lies nearer than {} to its end", where(h, *s),
+                         h.say.at_least(std::max(h.distances.end, h.distances.edge)));
+  reason += between(h, n);
   if (!n.before || !n.after) reason += ": let in blocking between the studs";
   return reason + longer(h, n);
 }

@@ -133,10 +133,10 @@ void note_short(Strength& out, const Loaded& l, const Saying& say) {
   for (const LoadedScrew& s : l.screws) shallowest = std::min(shallowest, s.embedment);
   if (out.capacity_n || shallowest >= least) return;
   if (l.wood_depth > least)
-    out.notes.push_back(
+    out.advice.push_back(
         fmt::format("use screws at least {} longer", say.at_least(least - shallowest)));
   else
-    out.notes.push_back(
+    out.advice.push_back(
         fmt::format("the wood is only {} thick: use thinner screws, or bolt through",
                     say.length(l.wood_depth)));
 }
@@ -160,7 +160,7 @@ Strength strength_of(const Loaded& l, const Saying& say) {
   out.load_n ? rate(out, l) : count_up(out, l);
   note_short(out, l, say);
   if (out.ratio && *out.ratio > 1)
-    out.notes.push_back(
+    out.advice.push_back(
         fmt::format("its worst screw carries {}, {:.1f} times the {} it may: use "
                     "more screws, or rated ones",
                     say.load(out.worst_load_n), *out.ratio, say.load(out.screw_n)));

@@ -18,8 +18,9 @@ std::string place_of(const StudLine& s, const WallFrame& frame, const Saying& sa
 // Out of plumb over the height that a 4 ft level spans.
 std::string leaning(const StudLine& s, const std::string& place, const Saying& say) {
   constexpr double kSpan = 1219.2;
+  constexpr double kTold = 3;  // mm, 1/8 in. Chosen
   const double off = s.belief.lean() * kSpan;
-  if (!s.leans || std::abs(off) < say.step()) return {};
+  if (!s.leans || std::abs(off) < kTold) return {};
   return fmt::format("{} leans {} {} the corner in {} going up", place, say.length(std::abs(off)),
                      off > 0 ? "away from" : "toward", say.length(kSpan));
 }
@@ -45,13 +46,15 @@ void add_doubt(std::vector<Doubt>& doubts, const WallDrill& wall, const Hole& h)
 std::vector<std::string> stud_notes(const WallContext& context, const Survey& survey, int wall,
                                     const Saying& say) {
   std::vector<std::string> notes;
+  constexpr double kEven = .9;  // certainty from which a wall has an even spacing. Chosen
+  const bool even = context.studs.pattern && context.studs.pattern->certainty > kEven;
   for (const StudLine& s : context.studs.lines) {
     if (s.found == StudReport::Found::inferred) continue;
     const std::string place = place_of(s, context.frame, say);
     if (s.belief.plies() > 1)
       notes.push_back(
           fmt::format("{} is {}", place, s.belief.plies() == 2 ? "doubled" : "tripled"));
-    if (!s.on_pattern) notes.push_back(place + " stands outside the even spacing");
+    if (!s.on_pattern && even) notes.push_back(place + " stands outside the even spacing");
     if (auto note = leaning(s, place, say); !note.empty()) notes.push_back(std::move(note));
   }
   for (const std::string& box : boxes_without_stud(survey, context.room, wall, context.studs))

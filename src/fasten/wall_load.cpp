@@ -88,7 +88,7 @@ class WallLoad {
     const double x = load_place(h_), load = l.load.value_or(0), pull = l.pull.value_or(0);
     const auto down = shares(at, load, x), out = shares(at, pull, x);
     if (down.empty() || out.empty()) {
-      l.no_figure = "one screw and a load beside it: the piece turns about the screw";
+      l.no_figure = "one screw and a load beside it: the piece turns about it, give it two";
       return {};
     }
     for (std::size_t i = 0; i < at.size(); ++i) {
@@ -121,7 +121,7 @@ class WallLoad {
         fmt::format("the load stands {} past the last stud and levers: the studs carry {}",
                     say_.length(past), listed(studs, say_));
     if (const StudLine* next = next_stud(studs, after)) note += reaching(*next, after);
-    out.notes.push_back(note);
+    out.advice.push_back(note);
   }
 
   const StudLine* next_stud(const std::vector<std::pair<double, double>>& studs, bool after) const {

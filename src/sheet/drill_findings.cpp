@@ -25,8 +25,8 @@ std::string joint_name(const Strength& s) {
   return fmt::format("{} at the {}", s.part, s.to);
 }
 
-std::string joined(const std::vector<std::string>& notes) {
-  return fmt::format("{}", fmt::join(notes, "; "));
+std::string joined(const std::vector<std::string>& words) {
+  return fmt::format("{}", fmt::join(words, "; "));
 }
 
 std::string source_words(const Strength& s) {
@@ -37,26 +37,33 @@ Finding weak(const Strength& s, const Saying& say) {
   return {Verdict::does_not_fit, kWeak + *s.ratio, joint_name(s),
           fmt::format("holds {} of the {} it is to carry ({})", say.load(*s.capacity_n),
                       say.load(*s.load_n), source_words(s)),
-          joined(s.notes)};
+          joined(s.advice)};
 }
 
 Finding holds(const Strength& s, const Saying& say) {
   return {Verdict::fits, s.ratio.value_or(0), joint_name(s),
           fmt::format("holds {}, is to carry {} ({})", say.load(*s.capacity_n), say.load(*s.load_n),
                       source_words(s)),
-          joined(s.notes)};
+          ""};
 }
 
 Finding no_figure(const Strength& s) {
   return {Verdict::cannot_tell, kNoFigure, joint_name(s), "what it holds is not known: " + s.mode,
-          s.notes.empty()
+          s.advice.empty()
               ? "use screws and wood that have a figure, or let a licensed person decide"
-              : joined(s.notes)};
+              : joined(s.advice)};
 }
 
 Finding of_strength(const Strength& s, const Saying& say) {
   if (!s.capacity_n) return no_figure(s);
   return s.ratio && *s.ratio > 1 ? weak(s, say) : holds(s, say);
+}
+
+// What no screw holds is told as unreachable, what carries no stated load only in the JSON.
+bool judged(const Strength& s, const DrillAnswer& answer) {
+  if (s.capacity_n) return s.load_n.has_value();
+  return std::none_of(answer.unreachable.begin(), answer.unreachable.end(),
+                      [&](const Unreachable& u) { return u.part == s.part; });
 }
 
 std::string plural(std::size_t count) {
@@ -103,7 +110,7 @@ std::vector<Finding> drill_findings(const DrillAnswer& answer, const Style& styl
   for (const std::string& m : answer.missing)
     findings.push_back(split(Verdict::cannot_tell, kMissing, "holes", m));
   for (const Strength& s : answer.strength)
-    if (s.load_n || !s.capacity_n) findings.push_back(of_strength(s, say));
+    if (judged(s, answer)) findings.push_back(of_strength(s, say));
   for (const WallDrill& wall : answer.walls) add_doubts(findings, wall.name + " wall", wall.holes);
   for (const JointDrill& joint : answer.parts) add_joint_doubts(findings, joint);
   sort(findings);

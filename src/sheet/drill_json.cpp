@@ -81,7 +81,8 @@ Json json_of(const Strength& s) {
           {"screw_load_n", s.worst_load_n},
           {"screw_capacity_n", s.screw_n},
           {"lift_n", s.lift_n},
-          {"notes", s.notes}};
+          {"notes", s.notes},
+          {"advice", s.advice}};
 }
 
 Json json_of(const StoryPole& pole) {

@@ -28,6 +28,7 @@ class DrillPage {
     add_joints();
     add_probes();
     add_poles();
+    add_notes();
     return text_ + "\n" + std::string(kCautions);
   }
 
@@ -51,8 +52,8 @@ class DrillPage {
   }
 
   void add_wall(const WallDrill& wall) {
-    text_ += fmt::format("\nThe {} wall, facing it; its corner is on the {}\n", wall.name,
-                         wall.runs_left ? "right" : "left");
+    text_ += fmt::format("\nThe {} wall, facing it; along counts from the corner on its {}\n",
+                         wall.name, wall.runs_left ? "right" : "left");
     if (wall.datum)
       say(fmt::format(
           "Strike a plumb line through the middle of the proven stud: {} from the corner, "
@@ -101,7 +102,7 @@ class DrillPage {
   }
 
   void row(const std::vector<std::string>& cells) {
-    static constexpr int kWidths[] = {6, 15, 15, 14, 14, 7, 5};
+    static constexpr int kWidths[] = {6, 15, 15, 13, 13, 8, 7};
     std::string line = " ";
     for (std::size_t i = 0; i < cells.size(); ++i)
       line += fmt::format("{:>{}}", cells[i], kWidths[i]);
@@ -113,7 +114,7 @@ class DrillPage {
     const Hole& h = holes.front();
     const bool line = h.from_line_mm.has_value();
     row({"hole", h.from_datum_mm ? "plumb line" : "from corner", line ? "level line" : "from floor",
-         h.end + " end", h.edge + " edge", "shim", "go"});
+         h.end + " end", h.edge + " edge", "shim", "drive"});
     for (const Hole& x : holes)
       row({fmt::format("{} {}", x.id.substr(x.id.rfind(' ') + 1), x.probe_first ? "○" : "●"),
            x.from_datum_mm ? beside(wall, *x.from_datum_mm) : bare(x.along_mm),
@@ -178,6 +179,18 @@ class DrillPage {
     if (answer_.probes.empty()) return;
     text_ += "\nProbe next\n";
     for (const NextReading& probe : answer_.probes) say(probe.reading);
+  }
+
+  // What the figures take for granted, each once.
+  void add_notes() {
+    std::vector<std::string> told;
+    for (const Strength& s : answer_.strength)
+      for (const std::string& note : s.notes)
+        if (s.load_n && std::find(told.begin(), told.end(), note) == told.end())
+          told.push_back(note);
+    if (!told.empty())
+      text_ += "\n" + wrapped(fmt::format("{}.", fmt::join(told, "; ")), kPageWidth,
+                              "Taken for granted: ");
   }
 
   // Of the walls and what hangs on them: joints stand in running order above.

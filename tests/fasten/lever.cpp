@@ -72,7 +72,7 @@ TEST_CASE("lever: reaching a third stud brings -16, 67 and 149 lb, 75 a screw", 
 TEST_CASE("lever: the text tells of the third stud in the same numbers") {
   const DrillAnswer answer = lever().drilled();
   bool told = false;
-  for (const std::string& note : answer.strength[0].notes)
+  for (const std::string& note : answer.strength[0].advice)
     told |= note.find("levers") != std::string::npos && note.find("and 1") != std::string::npos;
   CHECK(told);
 }
