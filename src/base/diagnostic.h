@@ -25,11 +25,11 @@ struct Mention {
 
 /// One fault of a user's file.
 struct Diagnostic {
-  std::string file;   // as the user named it
+  std::string file;  // as the user named it
   Place place;
-  std::string what;   // one line, no full stop
-  std::string code;   // kebab-case, permanent
-  std::string help;   // what to do; may be empty
+  std::string what;  // one line, no full stop
+  std::string code;  // kebab-case, permanent
+  std::string help;  // what to do; may be empty
 
   friend bool operator==(const Diagnostic&, const Diagnostic&) = default;
 };

@@ -1,4 +1,5 @@
-// A check that names the invariant, on in every build: what it catches is our bug, never the user's.
+// A check that names the invariant, on in every build: what it catches is our bug, never the
+// user's.
 #pragma once
 
 #include <stdexcept>

@@ -1,4 +1,5 @@
-// Lengths and angles as types, so that a bare double never says inches to code that hears millimetres.
+// Lengths and angles as types, so that a bare double never says inches to code that hears
+// millimetres.
 #pragma once
 
 #include <compare>
@@ -52,7 +53,8 @@ constexpr double in_degrees(Angle x) {
   return x.rad * 180 / std::numbers::pi;
 }
 
-/// Sine and cosine, exact at multiples of 90 degrees (a square design stays square to the last bit).
+/// Sine and cosine, exact at multiples of 90 degrees (a square design stays square to the last
+/// bit).
 struct Direction {
   double cos = 1, sin = 0;
 };

@@ -3,7 +3,8 @@
 
 namespace nook {
 
-/// A value with its standard deviation, both in the same unit (millimetres unless the name says else).
+/// A value with its standard deviation, both in the same unit (millimetres unless the name says
+/// else).
 struct Measured {
   double value = 0;
   double sd = 0;

@@ -1,4 +1,5 @@
-// Readings as they are said on site: `41 3/8 strong`, `3' 5 3/8"`, `104.2 cm`, and lengths printed back.
+// Readings as they are said on site: `41 3/8 strong`, `3' 5 3/8"`, `104.2 cm`, and lengths printed
+// back.
 #pragma once
 
 #include <string>
@@ -27,14 +28,14 @@ struct NotationFault {
 
 /// A length as typed. `smallest_mark` is the mark that `strong` and `shy` halve.
 struct Notation {
-  Length value;          // with strong, shy and burned worked in
-  bool burned = false;   // the tape was held at a burned mark
-  bool metric = false;   // written in mm, cm or m
+  Length value;         // with strong, shy and burned worked in
+  bool burned = false;  // the tape was held at a burned mark
+  bool metric = false;  // written in mm, cm or m
 };
 
-/// The length that `text` says; a bare number is in `unit`. `smallest_mark` is what the tape is read
-/// to; for a reading in the other system it is 1/16 in or 1 mm.
-/// Fractions, primes and double primes may be Unicode; a decimal comma is refused with a hint.
+/// The length that `text` says; a bare number is in `unit`. `smallest_mark` is what the tape is
+/// read to; for a reading in the other system it is 1/16 in or 1 mm. Fractions, primes and double
+/// primes may be Unicode; a decimal comma is refused with a hint.
 tl::expected<Notation, NotationFault> read_length(std::string_view text, Unit unit,
                                                   Length smallest_mark);
 

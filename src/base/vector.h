@@ -49,7 +49,8 @@ inline double norm(Vec3 a) {
   return std::sqrt(dot(a, a));
 }
 
-/// A simple closed outline without its first point repeated; anticlockwise where it bounds material.
+/// A simple closed outline without its first point repeated; anticlockwise where it bounds
+/// material.
 using Polygon = std::vector<Vec2>;
 
 /// An outline with holes.
