@@ -14,7 +14,7 @@ namespace {
 
 constexpr std::uint64_t kSeed = 29;
 constexpr int kReadings = 3;
-constexpr double kAllow = 8;  // mm that the second wall may stand off where a piece meets it
+constexpr double kAllow = 12;  // mm that the second wall may stand off where a piece meets it
 
 // Where an upright edge, 1.1 m from the corner and tight to the first wall, meets the second.
 constexpr double kAlong = 1100, kHeights[] = {300, 1000, 1700};
