@@ -272,7 +272,7 @@ Drawing assembly(const JobScene& scene, int count, const Canvas& canvas) {
   const std::vector<InstallStep> steps = steps_of(scene);
   Drawing drawing = view(scene, steps, count, canvas, true);
   drawing.name = fmt::format("step-{}", count);
-  drawing.title = fmt::format("InstallStep {}: {}", count, steps[count - 1].name);
+  drawing.title = fmt::format("Step {}: {}", count, steps[count - 1].name);
   drawing.description = "Hatched: what goes in now. Seen as one looks into the corner.";
   return drawing;
 }

@@ -43,6 +43,7 @@ struct Text {
   Align align = Align::start;
   double turn_deg = 0;  // anticlockwise about `at`
   bool bold = false;
+  bool rim = true;  // of paper round it, so that a line behind does not strike it out
 };
 
 /// One shape, and what it shows ("stud 2", "hole 7"); empty where nobody asks.

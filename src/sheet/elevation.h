@@ -13,6 +13,9 @@ namespace nook {
 /// a question mark. A sure hole is a filled spot, one to probe first an open circle.
 Drawing elevation(const JobScene& scene, int wall, const Canvas& canvas);
 
+/// The part of it round what hangs there and the level line, larger.
+Drawing elevation_of_work(const JobScene& scene, int wall, const Canvas& canvas);
+
 /// The wall without pieces, with the spots where its readings were taken.
 Drawing where_measured(const JobScene& scene, int wall, const Canvas& canvas);
 

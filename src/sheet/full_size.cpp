@@ -51,10 +51,15 @@ class Clipper {
  private:
   void put(const Polyline& f) { line(f.points, f.closed, f.line); }
   void put(const Patch& f) {
+    if (f.paint != Paint::none) fill(f);
     line(f.region.outline, true, f.line);
     for (const Polygon& hole : f.region.holes) line(hole, true, f.line);
   }
   void put(const Circle& f) {
+    if (inside(box_on_page(DrawnShape{f, {}}))) {
+      out_.add(layer_, f, name_);
+      return;
+    }
     std::vector<Vec2> points;
     for (int k = 0; k < kCirclePoints; ++k) {
       const Direction turn = direction(degrees(360.0 * k / kCirclePoints));
@@ -63,10 +68,36 @@ class Clipper {
     line(points, true, f.line);
   }
   void put(const Text& f) {
-    const PageBox box = box_on_page(f);
-    if (box.low.x >= window_.low.x && box.high.x <= window_.high.x && box.low.y >= window_.low.y &&
-        box.high.y <= window_.high.y)
-      out_.add(layer_, f, name_);
+    if (inside(box_on_page(f))) out_.add(layer_, f, name_);
+  }
+  bool inside(const PageBox& box) const {
+    return box.low.x >= window_.low.x && box.high.x <= window_.high.x &&
+           box.low.y >= window_.low.y && box.high.y <= window_.high.y;
+  }
+
+  void fill(const Patch& f) {
+    Patch part{{cut(f.region.outline), {}}, f.paint, LineKind::none};
+    for (const Polygon& hole : f.region.holes)
+      if (Polygon left = cut(hole); !left.empty()) part.region.holes.push_back(std::move(left));
+    if (!part.region.outline.empty()) out_.add(layer_, part, name_);
+  }
+  // What of a ring lies inside the window, one side after the other (Sutherland and Hodgman 1974).
+  Polygon cut(Polygon ring) const {
+    ring = cut(ring, {1, 0}, window_.low.x);
+    ring = cut(ring, {-1, 0}, -window_.high.x);
+    ring = cut(ring, {0, 1}, window_.low.y);
+    return cut(ring, {0, -1}, -window_.high.y);
+  }
+  // The part where n . p >= least.
+  static Polygon cut(const Polygon& ring, Vec2 n, double least) {
+    Polygon kept;
+    for (std::size_t i = 0; i < ring.size(); ++i) {
+      const Vec2 a = ring[i], b = ring[(i + 1) % ring.size()];
+      const double over_a = dot(n, a) - least, over_b = dot(n, b) - least;
+      if (over_a >= 0) kept.push_back(a);
+      if ((over_a >= 0) != (over_b >= 0)) kept.push_back(a + over_a / (over_a - over_b) * (b - a));
+    }
+    return kept;
   }
 
   void line(std::vector<Vec2> points, bool closed, LineKind kind) {

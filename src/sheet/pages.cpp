@@ -16,6 +16,7 @@ namespace {
 constexpr double kMargin = 15, kFooter = 8;  // mm. Chosen
 constexpr double kBody = 4;                  // mm of the em: 11 points
 constexpr double kLeading = 1.3;             // lines are 1.3 ems apart
+constexpr double kFairFigure = 90;           // mm of height that big type leaves a picture. Chosen
 constexpr double kLeastFigure = 60;          // mm of height below which a figure goes over the page
 
 // What is being set: pages so far, and where the next line goes.
@@ -26,7 +27,7 @@ class Setter {
 
   void section(const SheetSection& section) {
     if (pages_.empty() || section.one_page) new_page();
-    words(section.heading, 1.35 * body_, true, 0, 3 * body_);
+    words(section.heading, 1.35 * body_, true, 0, 9 * body_);
     gap(0.4);
     for (const SheetBlock& block : section.blocks)
       std::visit([&](const auto& form) { put(form); }, block);
@@ -41,8 +42,13 @@ class Setter {
   /// How far down the last page is filled, mm from its top.
   double filled() const { return paper_.y - y_; }
   double room() const { return y_ - kMargin - kFooter; }
-  /// The height figures may take; 0 = whatever is left of a page.
+  /// The height that figures without a limit of their own may take; 0 = what is left of a page.
   double figure_height = 0;
+  /// How high a figure comes out at most, its caption included.
+  double height_of(const SheetFigure& figure) const {
+    const Drawing drawing = figure.draw({width(), figure.tallest, std::max(body_, 4.0)});
+    return drawing.extent.height() * drawing.scale + 3 * kLeading * body_;
+  }
 
  private:
   double width() const { return paper_.x - 2 * kMargin; }
@@ -60,7 +66,7 @@ class Setter {
     if (room() < height) new_page();
   }
   void line(double x, const std::string& text, double size, bool bold) {
-    pages_.back().add("words", Text{{kMargin + x, y_}, text, size, Align::start, 0, bold});
+    pages_.back().add("words", Text{{kMargin + x, y_}, text, size, Align::start, 0, bold, false});
   }
   // Lines from x to the right margin; `keep` mm must be free below the first, else a new page.
   void words(const std::string& text, double size, bool bold, double x, double keep) {
@@ -135,11 +141,14 @@ class Setter {
 
   void put(const SheetFigure& figure) {
     const double caption = 2 * kLeading * body_;
-    const double most = figure_height > 0 ? figure_height : paper_.y - 2 * kMargin - kFooter - 40;
+    const double whole = paper_.y - 2 * kMargin - kFooter - 40;
+    const double most = figure.tallest > 0  ? figure.tallest
+                        : figure_height > 0 ? figure_height
+                                            : whole;
     Drawing drawing = figure.draw({width(), most, std::max(body_, 4.0)});
     const double high = drawing.extent.height() * drawing.scale;
     if (room() < high + caption) {
-      if (figure_height <= 0 && room() > kLeastFigure + caption)
+      if (figure_height <= 0 && figure.tallest <= 0 && room() > kLeastFigure + caption)
         drawing = figure.draw({width(), room() - caption, std::max(body_, 4.0)});
       if (room() < drawing.extent.height() * drawing.scale + caption) new_page();
     }
@@ -161,21 +170,38 @@ class Setter {
   std::vector<Drawing> pages_;
 };
 
-// One side of paper: the biggest type that leaves its figure a fair height.
+// What the figures of a section have: those with a limit of their own, and how many have none.
+struct Figures {
+  double limited = 0;  // mm together
+  int open = 0;
+};
+Figures figures_of(const SheetSection& section, const Setter& setter) {
+  Figures figures;
+  for (const SheetBlock& block : section.blocks)
+    if (const auto* figure = std::get_if<SheetFigure>(&block)) {
+      if (figure->tallest > 0)
+        figures.limited += setter.height_of(*figure);
+      else
+        ++figures.open;
+    }
+  return figures;
+}
+
+// One side of paper: the biggest type that leaves its pictures a fair height.
 std::vector<Drawing> one_page(const Sheet& sheet, const SheetSection& section) {
   SheetSection bare = section;
   std::erase_if(bare.blocks,
                 [](const SheetBlock& b) { return std::holds_alternative<SheetFigure>(b); });
-  const auto figures = static_cast<double>(section.blocks.size() - bare.blocks.size());
-  for (double body : {7.0, 6.0, 5.5, 5.0, 4.5, 4.0, 3.5, 3.0}) {
+  for (double body : {7.0, 6.5, 6.0, 5.5, 5.0, 4.5, 4.0, 3.5, 3.0}) {
     Setter trial(sheet, body);
     trial.section(bare);
-    const double room = trial.room();
+    const Figures figures = figures_of(section, trial);
+    const double room = trial.room() - figures.limited;
     if (std::move(trial).pages().size() > 1) continue;
-    const double each = figures > 0 ? (room - 4 * body) / figures - 3 * body : 0;
-    if (figures > 0 && each < 80 && body > 4) continue;
+    const double each = figures.open > 0 ? room / figures.open - 4 * kLeading * body : 0;
+    if (figures.open > 0 && each < (body > 4 ? kFairFigure : 30)) continue;
     Setter setter(sheet, body);
-    setter.figure_height = std::max(each, 30.0);
+    setter.figure_height = each;
     setter.section(section);
     std::vector<Drawing> pages = std::move(setter).pages();
     if (pages.size() == 1) return pages;

@@ -186,22 +186,20 @@ class Pen {
     c_.select_font_face(to_, "DejaVu Sans", CAIRO_FONT_SLANT_NORMAL,
                         f.bold ? CAIRO_FONT_WEIGHT_BOLD : CAIRO_FONT_WEIGHT_NORMAL);
     c_.set_font_size(to_, size);
-    halo(f.words, -back, kCapHeight / 2 * size, 0.22 * size);
+    if (f.rim) rim(f.words, -back, kCapHeight / 2 * size, 0.22 * size);
+    source(kInk);
+    c_.move_to(to_, -back, kCapHeight / 2 * size);
     c_.show_text(to_, f.words.c_str());
     c_.restore(to_);
     c_.new_path(to_);
   }
-  // A rim of paper, so that a line behind words does not strike them out; the point is left at (x,
-  // y).
-  void halo(const std::string& words, double at_x, double at_y, double width) {
+  void rim(const std::string& words, double at_x, double at_y, double width) {
     c_.move_to(to_, at_x, at_y);
     c_.text_path(to_, words.c_str());
     source(kPaper);
     c_.set_line_width(to_, width);
     c_.set_dash(to_, nullptr, 0, 0);
     c_.stroke(to_);
-    source(kInk);
-    c_.move_to(to_, at_x, at_y);
   }
 
   const Cairo& c_ = Cairo::loaded();

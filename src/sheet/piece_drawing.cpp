@@ -52,19 +52,21 @@ struct Measures {
 
 class PiecePicture {
  public:
-  PiecePicture(const PieceView& piece, const Canvas& canvas, const Rounding& rounding)
+  PiecePicture(const PieceView& piece, const Canvas& canvas, const Rounding& rounding, Vec2 free)
       : piece_(piece),
         box_(whole_of(piece)),
         finished_(around(piece.outline)),
-        draft_(drafted(canvas, rounding, box_, {15 * canvas.text, 11 * canvas.text})) {}
+        draft_(drafted(canvas, rounding, box_, free)) {}
 
-  Drawing drawn() {
+  Drawing drawn(bool with_dimensions) {
     name_it();
     outline();
     cutouts();
     holes();
-    across();
-    up();
+    if (with_dimensions) {
+      across();
+      up();
+    }
     faces();
     place_labels(draft_, labels_, marks_, box_);
     return finished(std::move(draft_));
@@ -173,12 +175,8 @@ class PiecePicture {
 
   void faces() {
     const Vec2 middle = 0.5 * (finished_.low + finished_.high);
-    const bool small = finished_.height() * draft_.drawing.scale < 3 * draft_.canvas.text;
-    if (!small) {
-      labels_.push_back({"TOP", {middle.x, finished_.high.y - draft_.text()}, 0, true, 0, "top"});
-      labels_.push_back(
-          {"LEFT", {finished_.low.x + 2 * draft_.text(), middle.y}, 0, true, 0, "left"});
-    }
+    labels_.push_back({"TOP", {middle.x, finished_.high.y}, 0, true, 0, "top"});
+    labels_.push_back({"LEFT", {finished_.low.x, middle.y}, 0, true, 0, "left"});
     const char* face = piece_.show == ShowFace::front  ? "SHOW FACE"
                        : piece_.show == ShowFace::back ? "BACK OF SHOW FACE"
                        : piece_.show == ShowFace::both ? "BOTH FACES SHOW"
@@ -231,7 +229,13 @@ std::vector<Vec2> corners_of(const Polygon& outline) {
 }
 
 Drawing piece_drawing(const PieceView& piece, const Canvas& canvas, const Rounding& rounding) {
-  return PiecePicture(piece, canvas, rounding).drawn();
+  const Vec2 free{15 * canvas.text, 11 * canvas.text};
+  return PiecePicture(piece, canvas, rounding, free).drawn(true);
+}
+
+Drawing piece_picture(const PieceView& piece, const Canvas& canvas, const Rounding& rounding) {
+  const Vec2 free{2 * canvas.text, 4 * canvas.text};
+  return PiecePicture(piece, canvas, rounding, free).drawn(false);
 }
 
 Drawing gap_drawing(const PieceView& piece, const Canvas& canvas, const Rounding& rounding) {

@@ -11,6 +11,9 @@ namespace nook {
 /// where those are left wild or out of square), running from one start.
 Drawing piece_drawing(const PieceView& piece, const Canvas& canvas, const Rounding& rounding);
 
+/// The same without dimensions, low enough to stand beside a table that has them.
+Drawing piece_picture(const PieceView& piece, const Canvas& canvas, const Rounding& rounding);
+
 /// The gaps along its edges, drawn large by the printed factor outside the outline they belong to.
 Drawing gap_drawing(const PieceView& piece, const Canvas& canvas, const Rounding& rounding);
 

@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "design/design.h"
+#include "sheet/scene.h"
 
 // Piece frame: u to the right, v up, as seen from the front (design/piece.h).
 
@@ -52,6 +53,10 @@ struct PieceView {
   bool shy_of_left = false, shy_of_bottom = false;
   ShowFace show = ShowFace::front;
 };
+
+/// The piece as drawn with the holes to bore in it on the bench, counted from the edges they hook
+/// on.
+PieceView bench_view(const JobScene& scene, int piece);
 
 /// Sides of an outline with dimensions worth a tape: points where it bends by more than 15 degrees
 /// and that are not nearer than 10 mm to the one before. Chosen.

@@ -28,6 +28,7 @@ struct SheetTable {
 /// A picture, drawn for the canvas it gets: narrow for a phone, wide for paper.
 struct SheetFigure {
   std::function<Drawing(const Canvas&)> draw;
+  double tallest = 0;  // mm of paper it needs at most; 0 = what there is
 };
 using SheetBlock = std::variant<SheetWords, SheetList, SheetTable, SheetFigure>;
 

@@ -6,6 +6,7 @@
 #include <algorithm>
 
 #include "sheet/floor_spot.h"
+#include "sheet/full_size.h"
 
 namespace nook {
 namespace {
@@ -56,8 +57,12 @@ void draw_stud(WallDraft& wall, const StudReport& stud, const std::string& numbe
     wall.add("studs",
              Polyline{{foot[side], head[side]}, false, found ? LineKind::normal : LineKind::dashed},
              name + (side ? " far edge" : " near edge"));
+  const double spot = wall.shown.low.y + 0.9 * wall.shown.height();
   wall.labels.push_back({"S" + number + (found ? "" : "?"),
-                         wall.faced.page(a, low + 0.9 * (high - low)), 0, false, 0,
+                         {wall.faced.page(a, 0).x, spot},
+                         0,
+                         false,
+                         0,
                          "label " + name});
 }
 
@@ -107,6 +112,7 @@ void draw_obstacles(WallDraft& wall) {
     PageBox box;
     box.take_in(a);
     box.take_in(b);
+    box.high.y = std::min(box.high.y, wall.shown.high.y);
     wall.add("obstacles", Patch{region_of(box), Paint::paper, LineKind::normal}, o.name);
     hatch(wall.draft, "obstacles", region_of(box), 135, 1.4);
     wall.marks.push_back(box);
@@ -125,6 +131,12 @@ void draw_cables(WallDraft& wall) {
         "cable");
 }
 
+// A spot of the page's width near the end away from the corner.
+double far_side(const WallDraft& wall) {
+  const double share = wall.faced.side() > 0 ? 0.85 : 0.15;
+  return wall.shown.low.x + share * wall.shown.width();
+}
+
 void draw_level_line(WallDraft& wall) {
   if (!wall.scene.room.line_z) return;
   const double z = *wall.scene.room.line_z;
@@ -136,7 +148,11 @@ void draw_level_line(WallDraft& wall) {
   wall.labels.insert(
       wall.labels.begin(),
       {fmt::format("level line, {} above high spot", wall.draft.said(z - high_spot(wall.scene).z)),
-       wall.faced.page(0.15 * ends.x + 0.85 * ends.y, z), 0.5, true, 0, "label level line"});
+       {far_side(wall), z},
+       0.5,
+       true,
+       0,
+       "label level line"});
 }
 
 bool holds_cable(ObstacleKind kind) {
@@ -161,13 +177,20 @@ void WallDraft::mark(const std::string& layer, Vec2 at, double radius, Paint pai
   marks.push_back(box.grown(draft.paper(radius)));
 }
 
-WallDraft wall_draft(const JobScene& scene, int wall, const Canvas& canvas) {
-  const FacedWall faced(scene.room, wall);
-  const double top = usual_top(scene);
-  const Vec2 free{canvas.text, 11 * canvas.text};
-  WallDraft it{
-      scene, wall, faced, top, drafted(canvas, scene.rounding, extent_on(faced, top), free),
-      {},    {}};
+PageBox whole_wall(const JobScene& scene, int wall) {
+  return extent_on(FacedWall(scene.room, wall), usual_top(scene));
+}
+
+WallDraft wall_draft(const JobScene& scene, int wall, const Canvas& canvas, const PageBox& shown) {
+  const Vec2 free{canvas.text, 8 * canvas.text};
+  WallDraft it{scene,
+               wall,
+               FacedWall(scene.room, wall),
+               usual_top(scene),
+               shown,
+               drafted(canvas, scene.rounding, shown, free),
+               {},
+               {}};
   it.draft.drawing.name = "wall-" + it.survey().name;
   it.draft.drawing.title = it.survey().name + " wall, as one faces it";
   return it;
@@ -183,13 +206,21 @@ void draw_wall(WallDraft& wall) {
   draw_level_line(wall);
 }
 
-Drawing finished(WallDraft wall) {
-  place_labels(wall.draft, wall.labels, wall.marks, box_on_page(wall));
-  return finished(std::move(wall.draft));
+void cut_to_shown(WallDraft& wall) {
+  const Drawing all = std::move(wall.draft.drawing);
+  wall.draft.drawing = clipped(all, wall.shown);
+  wall.draft.drawing.description = all.description;
+  const auto outside = [&](Vec2 p) {
+    const PageBox& box = wall.shown;
+    return p.x < box.low.x || p.x > box.high.x || p.y < box.low.y || p.y > box.high.y;
+  };
+  std::erase_if(wall.labels, [&](const Label& label) { return outside(label.about); });
+  std::erase_if(wall.marks, [&](const PageBox& mark) { return !overlap(mark, wall.shown); });
 }
 
-PageBox box_on_page(const WallDraft& wall) {
-  return extent_on(wall.faced, wall.top);
+Drawing finished(WallDraft wall) {
+  place_labels(wall.draft, wall.labels, wall.marks, wall.shown);
+  return finished(std::move(wall.draft));
 }
 
 std::vector<CableRun> cable_runs(const JobScene& scene, int wall) {

@@ -15,7 +15,8 @@ struct WallDraft {
   const JobScene& scene;
   int index;
   FacedWall faced;
-  double top;  // z where the drawing ends if no ceiling was measured
+  double top;     // z where the drawing ends if no ceiling was measured
+  PageBox shown;  // the part of the wall that is drawn
   Draft draft;
   std::vector<Label> labels;   // most important first
   std::vector<PageBox> marks;  // never covered by a label
@@ -31,11 +32,17 @@ struct WallDraft {
   void mark(const std::string& layer, Vec2 at, double radius, Paint paint, const std::string& name);
 };
 
-/// An empty draft of that wall whose scale brings the whole wall onto the canvas.
-WallDraft wall_draft(const JobScene& scene, int wall, const Canvas& canvas);
+/// What a wall covers on the page.
+PageBox whole_wall(const JobScene& scene, int wall);
+
+/// An empty draft of that wall whose scale brings `shown` onto the canvas.
+WallDraft wall_draft(const JobScene& scene, int wall, const Canvas& canvas, const PageBox& shown);
 
 /// Ground, studs, baseboard, floor, ceiling, corners, obstacles, cable runs, level line.
 void draw_wall(WallDraft& wall);
+
+/// Cuts everything drawn so far, and the labels, to what is shown.
+void cut_to_shown(WallDraft& wall);
 
 /// Places the labels and hands the drawing out.
 Drawing finished(WallDraft wall);
@@ -46,8 +53,5 @@ struct CableRun {
   Vec2 from, to;
 };
 std::vector<CableRun> cable_runs(const JobScene& scene, int wall);
-
-/// What the wall covers on the page.
-PageBox box_on_page(const WallDraft& wall);
 
 }  // namespace nook

@@ -55,7 +55,7 @@ class Spots {
 }  // namespace
 
 Drawing where_measured(const JobScene& scene, int wall, const Canvas& canvas) {
-  WallDraft draft = wall_draft(scene, wall, canvas);
+  WallDraft draft = wall_draft(scene, wall, canvas, whole_wall(scene, wall));
   draft.draft.drawing.name += "-measured";
   draft.draft.drawing.description = fmt::format(
       "Where level, straightedge, plumb line and string were held. The corner stands at the "

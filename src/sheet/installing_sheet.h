@@ -1,0 +1,16 @@
+// The sheet for the afternoon of installing.
+#pragma once
+
+#include "sheet/sheet.h"
+#include "sheet/sheet_job.h"
+
+namespace nook {
+
+/// Order of work with its pictures, a page to tape on each wall, holes from piece to piece, story
+/// poles, the way in where it is tight, what does not hold or fit yet, cautions.
+Sheet installing_sheet(const SheetJob& job);
+
+/// The cautions that end every sheet: each with its source, and who decides.
+SheetSection caution_section(const SheetJob& job);
+
+}  // namespace nook

@@ -1,0 +1,56 @@
+// Volume times density.
+#include "sheet/lift.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+
+#include "safety/holding.h"
+#include "safety/limit.h"
+#include "solid/polygon.h"
+
+namespace nook {
+namespace {
+
+constexpr double kNewtonsPerKilogram = 9.80665;    // standard gravity
+constexpr double kKilogramsPerPound = 0.45359237;  // international pound, exact
+constexpr double kLongForOne = 2100;               // mm. Chosen
+
+double longest_side(const Polygon& outline) {
+  Vec2 low{1e300, 1e300}, high{-1e300, -1e300};
+  for (Vec2 p : outline) {
+    low = {std::min(low.x, p.x), std::min(low.y, p.y)};
+    high = {std::max(high.x, p.x), std::max(high.y, p.y)};
+  }
+  return std::max(high.x - low.x, high.y - low.y);
+}
+
+}  // namespace
+
+std::optional<double> weight_kg(const Design& design, const Piece& piece) {
+  const Stock& stock = design.stock[piece.drawn->stock];
+  double density = 0;
+  if (stock.density)
+    density = *stock.density;
+  else if (stock.gravity)
+    density = *stock.gravity * safe::kDensityOfGravity;
+  else
+    return std::nullopt;
+  double area = std::abs(signed_area(piece.drawn->outline));
+  for (const Cutout& cutout : piece.drawn->cutouts) area -= std::abs(signed_area(cutout.outline));
+  return area * piece.thickness * 1e-9 * density;
+}
+
+std::string lift_words(const Design& design, const Piece& piece, Unit unit) {
+  const std::optional<double> kg = weight_kg(design, piece);
+  const bool is_long = longest_side(piece.drawn->outline) > kLongForOne;
+  if (!kg) return is_long ? "weight not known, two people" : "weight not known";
+  const bool heavy = *kg * kNewtonsPerKilogram > newtons(Of::one_person);
+  const std::string weight = unit == Unit::inch
+                                 ? fmt::format("{:.0f} lb", std::ceil(*kg / kKilogramsPerPound))
+                                 : fmt::format("{:.0f} kg", std::ceil(*kg));
+  return weight + (heavy || is_long ? ", two people" : ", one person");
+}
+
+}  // namespace nook

@@ -1,0 +1,82 @@
+// Sections of the measuring sheet.
+#include "sheet/measuring_sheet.h"
+
+#include <fmt/format.h>
+
+#include "sheet/elevation.h"
+#include "sheet/installing_sheet.h"
+#include "sheet/plan.h"
+#include "sheet/profile.h"
+#include "sheet/reading_rows.h"
+#include "sheet/room_text.h"
+#include "sheet/stop_numbers.h"
+
+namespace nook {
+namespace {
+
+constexpr const char* kBlank = "__________";
+
+SheetSection next_section(const SheetJob& job) {
+  SheetSection section{"Take next", {}};
+  SheetList list{{}, true};
+  for (const Finding& f : room_findings(job.scene.report, job.style))
+    list.items.push_back(f.where + ": " + f.what + (f.next.empty() ? "" : "; " + f.next));
+  for (const NextReading& next : job.scene.report.measure_next) list.items.push_back(next.reading);
+  for (const NextReading& probe : job.scene.drill ? job.drill().probes : std::vector<NextReading>{})
+    list.items.push_back(probe.reading);
+  const std::string diagonal = diagonal_words(job);
+  if (!diagonal.empty())
+    list.items.push_back("Before anything is cut, " + diagonal + " If not: do not cut.");
+  if (list.items.empty())
+    list.items.push_back("Nothing: every reading agrees and nothing is missing.");
+  section.blocks.push_back(std::move(list));
+  return section;
+}
+
+SheetSection room_section(const SheetJob& job) {
+  SheetSection section{"The room as found", {}};
+  section.blocks.push_back(
+      SheetFigure{[&job](const Canvas& canvas) { return plan(job.scene, canvas); }, 130});
+  section.blocks.push_back(
+      SheetFigure{[&job](const Canvas& canvas) { return plan_made_large(job.scene, canvas); }, 90});
+  return section;
+}
+
+SheetSection wall_section(const SheetJob& job, int wall) {
+  SheetSection section{job.scene.room.walls[wall].name + " wall", {}};
+  section.blocks.push_back(SheetFigure{
+      [&job, wall](const Canvas& canvas) { return where_measured(job.scene, wall, canvas); }, 130});
+  section.blocks.push_back(SheetFigure{
+      [&job, wall](const Canvas& canvas) { return profile(job.scene, wall, canvas); }, 90});
+  return section;
+}
+
+SheetSection readings_section(const SheetJob& job) {
+  SheetSection section{"Readings, in walking order", {}};
+  section.blocks.push_back(SheetWords{
+      "Along counts from the corner, height from the floor. Write what the tape says: 41 3/8 "
+      "strong, 3' 5 3/8\", 104.2 cm. Look first: list outlets, switches, vents, pipes."});
+  for (const ReadingGroup& group :
+       readings_in_walking_order(job.scene.survey, job.style.rounding)) {
+    SheetTable table{group.name, {"What", "Where", "Read", "Again"}, {}};
+    for (const ReadingRow& row : group.rows)
+      table.rows.push_back({row.what, row.where, row.read.empty() ? kBlank : row.read, kBlank});
+    section.blocks.push_back(std::move(table));
+  }
+  return section;
+}
+
+}  // namespace
+
+Sheet measuring_sheet(const SheetJob& job, bool known) {
+  Sheet sheet{"measuring", "Measuring: " + job.scene.survey.title, {}};
+  sheet.sections.push_back(next_section(job));
+  if (known) sheet.sections.push_back(room_section(job));
+  sheet.sections.push_back(readings_section(job));
+  for (int wall = 0; known && wall < static_cast<int>(job.scene.room.walls.size()); ++wall)
+    sheet.sections.push_back(wall_section(job, wall));
+  sheet.sections.push_back(caution_section(job));
+  return sheet;
+}
+
+}  // namespace nook
