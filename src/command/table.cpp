@@ -15,6 +15,15 @@ const std::vector<Command>& commands() {
        {"nookfit check rooms/lookout", "nookfit check . --json"},
        {},
        run_check},
+      {"survey",
+       "guided entry of the readings, one question at a time",
+       "Asks for one reading after the other, in the order in which one walks through the room, and "
+       "writes each accepted one into room.toml before the next question. ? shows where to hold the "
+       "tape; back, skip, again and done do as they say. An entry that was broken off goes on where "
+       "it stopped.",
+       {"nookfit survey rooms/lookout"},
+       {},
+       run_survey},
       {"room",
        "the room as found, readings that cannot be right, what to measure next",
        "Brings all readings into one room and says how surely each angle, lean and length is "
@@ -42,6 +51,30 @@ const std::vector<Command>& commands() {
        {"nookfit drill rooms/lookout", "nookfit drill . --units mm"},
        {},
        run_drill},
+      {"verify",
+       "pieces as cut against pieces as needed, and how to save a wrong one",
+       "Holds the measured pieces of pieces.toml against what the room needs: forgotten cuts, notches "
+       "on the wrong side or without clearance, tapers, squareness, pieces swapped. Says which edge to "
+       "trim and what that spoils, or that a piece has to be cut again, before paint.",
+       {"nookfit verify rooms/lookout", "nookfit verify . --json"},
+       {},
+       run_verify},
+      {"carry",
+       "the way in: doors, turns, tipping up under the ceiling",
+       "Takes each piece and group through the doors and turns of [access] in room.toml, up under the "
+       "ceiling beside what already stands, and into an alcove; says how to hold it, and how much "
+       "room is left or missing.",
+       {"nookfit carry rooms/lookout", "nookfit carry . --units mm"},
+       {},
+       run_carry},
+      {"safety",
+       "cautions with their sources",
+       "Looks at the design as it will stand: openings that trap, guards and rails, ladders, loads, "
+       "what tips over, what lies in the wall. Each caution names its source; your local code and a "
+       "licensed person decide.",
+       {"nookfit safety rooms/lookout", "nookfit safety . --json"},
+       {},
+       run_safety},
       {"sheet",
        "the sheets to hold: measuring, cutting, installing",
        "Writes the measuring, cutting and installing sheets as HTML and PDF, the page to tape on each "

@@ -16,9 +16,13 @@ const Command* command_named(std::string_view name);
 
 /// Each row's own file defines its run.
 ExitStatus run_check(const Request& request);
+ExitStatus run_survey(const Request& request);
 ExitStatus run_room(const Request& request);
 ExitStatus run_fit(const Request& request);
 ExitStatus run_drill(const Request& request);
+ExitStatus run_verify(const Request& request);
+ExitStatus run_carry(const Request& request);
+ExitStatus run_safety(const Request& request);
 ExitStatus run_sheet(const Request& request);
 
 }  // namespace nook

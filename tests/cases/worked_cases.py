@@ -246,11 +246,14 @@ units = "mm"
 sd = "0"
 [[wall]]
 name = "left"
+{plumb}
 [[wall]]
 name = "back"
 length = {back}
+{plumb}
 [[wall]]
 name = "right"
+{plumb}
 [[corner]]
 walls = ["left", "back"]
 height = "450"
@@ -279,8 +282,9 @@ def alcove(program):
     def side(degrees, out):
         return out * math.tan(math.radians(degrees - 90))
 
+    plumb = "[[wall.plumb]]\nat = '400'\nline = [" + ", ".join(f'["{h}", {exact(50)}]' for h in (200, 2000)) + "]"
     across = back + side(at_left, 300) + side(at_right, 300)
-    text = ALCOVE.format(back=exact(back), first=diagonals(at_left), second=diagonals(at_right), across=exact(across))
+    text = ALCOVE.format(back=exact(back), first=diagonals(at_left), second=diagonals(at_right), across=exact(across), plumb=plumb)
     room_found = Job(text).json(program, "room")
     angles = {tuple(c["walls"]): c["angle_deg"] for c in room_found["corners"]}
     near(angles[("left", "back")], at_left, 1e-7, "left angle")

@@ -1,0 +1,27 @@
+// `nookfit safety`: cautions with their sources.
+#include "safety/safety.h"
+
+#include "command/output.h"
+#include "command/style.h"
+#include "command/table.h"
+#include "command/worked.h"
+#include "sheet/safety_json.h"
+#include "sheet/safety_text.h"
+
+namespace nook {
+
+ExitStatus run_safety(const Request& request) {
+  const auto job = designed_job(request.job);
+  if (!job) return told(request, job.error());
+  const Style style = style_of(request, job->survey.units);
+  const RoomWorked room = drawn_room_of(*job);
+  const FitAnswer fit = fit_of(*job, room, style.sure);
+  const SafetyAnswer answer =
+      safety({job->survey, *job->design, room.adjustment.room(), room.draws, fit.pieces, fit.frames,
+              &fit, room.adjustment.complete(), style.sure});
+  return told(
+      request, answer.verdict,
+      request.has("--json") ? safety_json_text(answer, request.job) : safety_text(answer, style));
+}
+
+}  // namespace nook

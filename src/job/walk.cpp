@@ -1,0 +1,90 @@
+// First questions of a new file, and the order of the others.
+#include "job/walk.h"
+
+#include <algorithm>
+#include <sstream>
+
+#include "job/walk_part.h"
+
+namespace nook {
+namespace {
+
+using Done = TextEdit::Done;
+using Answers = std::vector<std::string>;
+
+Done refused(const std::string& why) {
+  return tl::unexpected(why);
+}
+
+Done write_units(TextEdit& edit, const Answers& answers) {
+  const std::string& unit = answers.back();
+  if (unit != "inch" && unit != "mm" && unit != "cm") return refused("say inch, mm or cm");
+  return edit.set(key_path("units"), quoted(unit));
+}
+
+Done write_walls(TextEdit& edit, const Answers& answers) {
+  const std::vector<std::string> names = parts_of(answers.back());
+  if (names.size() < 2) return refused("name two walls or three, from left to right");
+  Done done;
+  for (const std::string& name : names)
+    if (done) done = edit.append_table(key_path("wall"), "name = " + quoted(name) + "\n");
+  for (std::size_t k = 0; done && k + 1 < names.size(); ++k)
+    done = edit.append_table(key_path("corner"),
+                             "walls = [" + quoted(names[k]) + ", " + quoted(names[k + 1]) + "]\n");
+  return done;
+}
+
+Done write_tape(TextEdit& edit, const Answers& answers) {
+  TextEdit longer(edit.text() + "\n[tape]\n");
+  const Done done = longer.set(key_path("tape.corner"), quoted(answers.back()));
+  if (done) edit = longer;
+  return done;
+}
+
+}  // namespace
+
+std::vector<std::string> parts_of(const std::string& answer) {
+  std::vector<std::string> parts;
+  std::stringstream stream(answer);
+  for (std::string part; std::getline(stream, part, ',');) {
+    const auto from = part.find_first_not_of(' ');
+    if (from != std::string::npos)
+      parts.push_back(part.substr(from, part.find_last_not_of(' ') - from + 1));
+  }
+  return parts;
+}
+
+std::vector<Question> first_questions(const std::string& text) {
+  const auto lacks = [&](const char* key) { return text.find(key) == std::string::npos; };
+  std::vector<Question> questions;
+  if (lacks("units"))
+    questions.push_back({"units", "In which unit do you read the tape: inch, mm or cm?", "inch",
+                         "\n  Readings may still be typed in any unit.\n", false, write_units});
+  if (lacks("[tape]"))
+    questions.push_back(
+        {"tape", "How is the tape's end set in a corner: bent, case, block or burned?", "block",
+         "\n  block: a block of known length in the corner, added on: the best.\n"
+         "  case: the length of the tape's case added on. burned: held at a mark.\n",
+         false, write_tape});
+  if (lacks("[[wall]]"))
+    questions.push_back({"walls", "Names of the walls, from left to right as you face the corner?",
+                         "left, right", "\n  Two make a corner, three an alcove.\n", false,
+                         write_walls});
+  return questions;
+}
+
+std::vector<Question> open_questions(const Survey& survey, const Design* design) {
+  std::vector<Question> questions;
+  const Walk walk{survey, spots_of(survey, design)};
+  add_lengths(walk, questions);
+  add_floor(walk, questions);
+  add_corners(walk, questions);
+  add_levels(walk, questions);
+  add_strings(walk, questions);
+  add_studs(walk, questions);
+  add_obstacles(walk, questions);
+  add_doors(walk, questions);
+  return questions;
+}
+
+}  // namespace nook

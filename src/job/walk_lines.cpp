@@ -1,0 +1,206 @@
+// Lengths, the floor, diagonals across corners, levels and strings beside the pieces.
+#include <algorithm>
+#include <cmath>
+
+#include "job/walk_part.h"
+#include "job/walk_sketch.h"
+
+namespace nook {
+namespace {
+
+using Done = TextEdit::Done;
+using Answers = std::vector<std::string>;
+
+std::string wall_path(int wall) {
+  return "wall[" + std::to_string(wall) + "]";
+}
+
+bool is_near(double a, double b) {
+  return std::abs(a - b) < 60;  // mm: the same spot, chosen
+}
+
+// "[left, 6, 4, reading]" for a drop from the level line.
+void ask_floor(const Walk& walk, int wall, double along, std::vector<Question>& to) {
+  const Survey& survey = walk.survey;
+  const std::string name = survey.walls[wall].name, at = easy(survey, along),
+                    out = easy(survey, 100);
+  for (const DropReading& drop : survey.floor.down)
+    if (drop.wall == wall && is_near(drop.along.mm, along)) return;
+  const bool first = survey.floor.down.empty();
+  to.push_back({"floor " + name + " " + at,
+                "Level line down to the floor, " + at + " along the " + name + " wall, " + out +
+                    " out from it?",
+                survey.units == Unit::inch ? "40 1/8" : "1020", kFloorSketch, false,
+                [=](TextEdit& edit, const Answers& answers) {
+                  const std::string item = "[" + quoted(name) + ", " + quoted(at) + ", " +
+                                           quoted(out) + ", " + readings(answers) + "]";
+                  if (!first) return edit.append(key_path("floor.down"), item);
+                  const Done made = edit.set(key_path("floor.down"), "[" + item + "]");
+                  if (made) return made;
+                  // The file has no [floor] yet: one table of that name, with its first key.
+                  TextEdit longer(edit.text() + "\n[floor]\n");
+                  const Done added = longer.set(key_path("floor.down"), "[" + item + "]");
+                  if (added) edit = longer;
+                  return added;
+                }});
+}
+
+struct Marks {
+  double first, second;
+};
+
+void ask_diagonal(const Walk& walk, int corner, Marks marks, std::vector<Question>& to) {
+  const Survey& survey = walk.survey;
+  const Corner& entry = survey.corners[corner];
+  for (const Diagonal& diagonal : entry.diagonals)
+    if (is_near(diagonal.first.value.mm, marks.first) &&
+        is_near(diagonal.second.value.mm, marks.second))
+      return;
+  const std::string left = survey.walls[entry.walls[0]].name,
+                    right = survey.walls[entry.walls[1]].name;
+  const std::string a = easy(survey, marks.first), b = easy(survey, marks.second);
+  const std::string path = "corner[" + std::to_string(corner) + "]", list = path + ".diagonals";
+  const bool first = entry.diagonals.empty();
+  const std::string height = easy(
+      survey, first ? walk.spots[entry.walls[0]].height : entry.diagonals.front().height.value.mm);
+  to.push_back({"diagonal " + left + "/" + right + " " + a + " " + b,
+                "Straight tape from a mark " + a + " along the " + left + " wall to one " + b +
+                    " along the " + right + " wall, from the corner, both " + height + " up?",
+                survey.units == Unit::inch ? "60 7/8" : "1502", kDiagonalSketch, false,
+                [=](TextEdit& edit, const Answers& answers) {
+                  const std::string item =
+                      "[" + quoted(a) + ", " + quoted(b) + ", " + readings(answers) + "]";
+                  if (!first) return edit.append(key_path(list), item);
+                  return edit.set(key_path(path + ".height"), quoted(height)).and_then([&] {
+                    return edit.set(key_path(list), "[" + item + "]");
+                  });
+                }});
+}
+
+// "1/4 top" -> the gap and where it is.
+Done write_level(TextEdit& edit, const std::string& list, const std::string& spot,
+                 const Answers& answers) {
+  std::vector<std::string> gaps;
+  std::string end = "top";
+  for (std::string answer : answers) {
+    for (const std::string word : {"top", "bottom"})
+      if (answer.ends_with(" " + word)) {
+        end = word;
+        answer = answer.substr(0, answer.size() - word.size() - 1);
+      }
+    gaps.push_back(answer);
+  }
+  return edit.append_table(key_path(list),
+                           spot + "gap = " + readings(gaps) + "\ngap_at = " + quoted(end) + "\n");
+}
+
+void ask_level(const Walk& walk, int wall, double along, std::vector<Question>& to) {
+  const Survey& survey = walk.survey;
+  const Wall& entry = survey.walls[wall];
+  for (const LevelReading& level : entry.levels)
+    if (is_near(level.at.mm, along)) return;
+  const double foot = std::max(200.0, entry.baseboard ? entry.baseboard->height.mm + 50 : 200.0);
+  const std::string at = easy(survey, along), from = easy(survey, foot),
+                    until = easy(survey, foot + survey.level.length.mm);
+  const std::string spot =
+      "at = " + quoted(at) + "\nfrom = " + quoted(from) + "\nto = " + quoted(until) + "\n";
+  to.push_back({"level " + entry.name + " " + at,
+                "Level held plumb on the " + entry.name + " wall " + at +
+                    " from the corner, from " + from + " to " + until +
+                    " up: the gap, and at which end?",
+                survey.units == Unit::inch ? "3/16 top" : "5 top", kLevelSketch, false,
+                [=](TextEdit& edit, const Answers& answers) {
+                  return write_level(edit, wall_path(wall) + ".level", spot, answers);
+                }});
+}
+
+double string_height(const Walk& walk, int wall) {
+  const Wall& entry = walk.survey.walls[wall];
+  return entry.strings.empty() ? walk.spots[wall].height : entry.strings.front().height.value.mm;
+}
+
+void ask_string(const Walk& walk, int wall, double along, std::vector<Question>& to) {
+  const Survey& survey = walk.survey;
+  const Wall& entry = survey.walls[wall];
+  const bool first = entry.strings.empty();
+  if (!first)
+    for (const Station& station : entry.strings.front().line)
+      if (is_near(station.at.mm, along)) return;
+  const std::string at = easy(survey, along), height = easy(survey, string_height(walk, wall));
+  to.push_back({"string " + entry.name + " " + at,
+                "String or level laser along the " + entry.name + " wall, " + height +
+                    " up: line to wall " + at + " from the corner?",
+                survey.units == Unit::inch ? "1 1/16" : "26", kStringSketch, false,
+                [=](TextEdit& edit, const Answers& answers) {
+                  const std::string item = "[" + quoted(at) + ", " + readings(answers) + "]";
+                  const std::string list = wall_path(wall) + ".string";
+                  if (!first) return edit.append(key_path(list + "[0].line"), item);
+                  return edit.append_table(
+                      key_path(list), "height = " + quoted(height) + "\nline = [" + item + "]\n");
+                }});
+}
+
+}  // namespace
+
+void add_lengths(const Walk& walk, std::vector<Question>& to) {
+  for (int wall = 0; wall < static_cast<int>(walk.survey.walls.size()); ++wall) {
+    const Wall& entry = walk.survey.walls[wall];
+    if (entry.length.empty())
+      to.push_back({"length " + entry.name,
+                    "Length of the " + entry.name + " wall, from the corner to its far end?",
+                    walk.survey.units == Unit::inch ? "118 3/8" : "3007", kLengthSketch, false,
+                    [wall](TextEdit& edit, const Answers& answers) {
+                      return edit.set(key_path(wall_path(wall) + ".length"), readings(answers));
+                    }});
+    if (entry.baseboard) continue;
+    to.push_back(
+        {"baseboard " + entry.name,
+         "Baseboard on the " + entry.name + " wall: its height and thickness? (skip: none)",
+         walk.survey.units == Unit::inch ? "5 1/4, 9/16" : "120, 15", "", false,
+         [wall](TextEdit& edit, const Answers& answers) -> Done {
+           const Answers parts = parts_of(answers.back());
+           if (parts.size() != 2)
+             return tl::unexpected(std::string("say its height, a comma, its thickness"));
+           return edit.set(
+               key_path(wall_path(wall) + ".baseboard"),
+               "{ height = " + quoted(parts[0]) + ", thickness = " + quoted(parts[1]) + " }");
+         }});
+  }
+}
+
+void add_floor(const Walk& walk, std::vector<Question>& to) {
+  for (int wall = 0; wall < static_cast<int>(walk.spots.size()) && wall < 2; ++wall)
+    for (const double along : {walk.spots[wall].along.front(), walk.spots[wall].reach})
+      ask_floor(walk, wall, along, to);
+}
+
+void add_corners(const Walk& walk, std::vector<Question>& to) {
+  const double unit = walk.survey.units == Unit::inch ? 12 * kMillimetresPerInch : 300;
+  for (int corner = 0; corner < static_cast<int>(walk.survey.corners.size()); ++corner)
+    for (const Marks marks :
+         {Marks{3 * unit, 4 * unit}, Marks{4 * unit, 3 * unit}, Marks{5 * unit, 5 * unit}}) {
+      const int* walls = walk.survey.corners[corner].walls;
+      const auto ends = [&](int wall) {
+        const Readings& length = walk.survey.walls[wall].length;
+        return length.empty() ? 6 * unit : length.front().value.mm;
+      };
+      if (marks.first < ends(walls[0]) && marks.second < ends(walls[1]))
+        ask_diagonal(walk, corner, marks, to);
+    }
+}
+
+void add_levels(const Walk& walk, std::vector<Question>& to) {
+  for (int wall = 0; wall < static_cast<int>(walk.spots.size()); ++wall)
+    for (const double along : walk.spots[wall].along)
+      if (walk.survey.walls[wall].plumbs.empty()) ask_level(walk, wall, along, to);
+}
+
+void add_strings(const Walk& walk, std::vector<Question>& to) {
+  // Every 16 in (400 mm) is usual: common practice, no source.
+  const double step = walk.survey.units == Unit::inch ? 16 * kMillimetresPerInch : 400;
+  for (int wall = 0; wall < static_cast<int>(walk.spots.size()); ++wall)
+    for (double along = step / 8; along < walk.spots[wall].reach + step / 2; along += step)
+      ask_string(walk, wall, along, to);
+}
+
+}  // namespace nook

@@ -1,0 +1,41 @@
+// The stretches of the walk, each adding the questions that are still open.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "job/walk.h"
+
+namespace nook {
+
+/// Where readings matter on one wall, mm from its corner and above the floor.
+struct WallSpots {
+  std::vector<double> along;  // of upright edges
+  double height = 0;          // of what hangs on it
+  double reach = 0;           // how far along the pieces come
+};
+
+struct Walk {
+  const Survey& survey;
+  std::vector<WallSpots> spots;  // one a wall
+};
+
+/// Where the edges of a design's pieces meet each wall; usual places without a design.
+std::vector<WallSpots> spots_of(const Survey& survey, const Design* design);
+
+/// A length rounded to an easy number of the job's unit, as it is typed.
+std::string easy(const Survey& survey, double mm);
+
+/// One answer as a TOML value, several as a list of repeats.
+std::string readings(const std::vector<std::string>& answers);
+
+void add_lengths(const Walk& walk, std::vector<Question>& to);
+void add_floor(const Walk& walk, std::vector<Question>& to);
+void add_corners(const Walk& walk, std::vector<Question>& to);
+void add_levels(const Walk& walk, std::vector<Question>& to);
+void add_strings(const Walk& walk, std::vector<Question>& to);
+void add_studs(const Walk& walk, std::vector<Question>& to);
+void add_obstacles(const Walk& walk, std::vector<Question>& to);
+void add_doors(const Walk& walk, std::vector<Question>& to);
+
+}  // namespace nook

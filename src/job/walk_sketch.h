@@ -1,0 +1,59 @@
+// Sketches in characters of where to hold the tape, 60 columns wide.
+#pragma once
+
+namespace nook {
+
+inline constexpr const char* kDiagonalSketch = R"(
+        seen from above
+        left wall, away from the corner -->
+      o------------------x------   x = marks, both at one height
+      |               .
+      |           .       <- the straight tape between the marks
+      |       .
+      x   .
+      |
+      v  right wall
+)";
+inline constexpr const char* kLengthSketch = R"(
+        seen from above
+      o============================| far end, casing or corner
+      ^ set the tape's end here, always in the same way
+)";
+inline constexpr const char* kLevelSketch = R"(
+        seen along the wall
+      |  |#     # = the level, bubble centered: plumb
+      |  |#
+      |  |#  <- here it touches, there it gaps:
+      |  |#     say the gap and at which end, top or bottom
+      |  |#
+     wall
+)";
+inline constexpr const char* kStringSketch = R"(
+        seen from above
+      o================================ wall
+      .    |    |    |    |   <- measure from the line
+      .--------------------------------    square to the wall
+        string or level laser, an inch or so off the wall
+)";
+inline constexpr const char* kFloorSketch = R"(
+      - - - - - - - - - - - - - - -  level line
+            |
+            |  <- hook the tape down from the line
+            |
+      ______v______________________  floor as walked on
+)";
+inline constexpr const char* kStudSketch = R"(
+        seen from above
+      o=====[##]===========[##]======== wallboard
+      |<-->|                edge nearer to the corner
+      |<------>|            edge further from it
+      or one number: its center. Say how: nail, magnet, finder
+)";
+inline constexpr const char* kBoxSketch = R"(
+      |<-- from -->+-----+   along the wall: from, to
+                   |     |
+                   +-----+   height: from, to
+      floor ____________________________________________
+)";
+
+}  // namespace nook
