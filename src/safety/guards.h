@@ -9,6 +9,9 @@ namespace nook::safe {
 /// What is wanted of a deck that nobody sleeps on: barrier or guard, its height, openings in it.
 void guards(const Scene& scene, const std::vector<Deck>& decks, const std::vector<Ladder>& ladders,
             Cautions& cautions);
+/// Cutouts of decks that let a head through.
+void deck_holes(const Scene& scene, const std::vector<Deck>& decks,
+                const std::vector<Ladder>& ladders, Cautions& cautions);
 /// What is wanted of a high bed: rails on each side, the wall side too, gaps beside them, the gap
 /// to the wall, the age of the sleeper.
 void bed_rails(const Scene& scene, const std::vector<Deck>& decks,

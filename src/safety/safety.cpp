@@ -55,6 +55,7 @@ void check_climbed(const Scene& scene, const std::vector<Deck>& decks, const Hol
     bed_rails(scene, decks, ladders, cautions);
   else
     guards(scene, decks, ladders, cautions);
+  deck_holes(scene, decks, ladders, cautions);
   for (const Ladder& ladder : ladders) {
     rungs(scene, decks, ladder, cautions);
     ladder_hold(scene, ladder, holding, cautions);

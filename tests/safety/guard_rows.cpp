@@ -32,6 +32,17 @@ Loft holed(double wide) {
   return loft;
 }
 
+// A deck with a square hatch.
+Loft hatched(double wide) {
+  Loft loft = platform(42, 38);
+  Cutout hatch;
+  for (Vec2 p :
+       {Vec2{10, 10}, Vec2{10 + wide, 10}, Vec2{10 + wide, 10 + wide}, Vec2{10, 10 + wide}})
+    hatch.outline.push_back(kMillimetresPerInch * p);
+  loft.design.parts[0].cutouts.push_back(hatch);
+  return loft;
+}
+
 Loft narrow(double width) {
   Loft loft;
   loft.use(User::child, 6, 8, Purpose::play);
@@ -69,6 +80,7 @@ std::vector<LimitRow> guard_rows() {
       {Of::guard_height, "guard-low", "danger", 36.1, 35.9,
        [](double x) { return for_adults(platform(42, x)); }},
       {Of::guard_sphere, "guard-opening", "danger", 3.95, 4.05, holed},
+      {Of::head_large, "hole-in-deck", "danger", 8.95, 9.05, hatched},
       {Of::deck_width, "fall-height", "note", 9.9, 10.1, narrow},
       {Of::deck_room, "guard-missing", "danger", 17.9, 18.1, roofed},
   };

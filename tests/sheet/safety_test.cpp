@@ -1,0 +1,112 @@
+// The cautions as page, findings and JSON.
+#include <catch2/catch.hpp>
+#include <nlohmann/json.hpp>
+#include <sstream>
+
+#include "sheet/safety_json.h"
+#include "sheet/safety_text.h"
+
+namespace nook {
+namespace {
+
+Caution trap() {
+  return {"head-trap",
+          Severity::danger,
+          {"An opening of {}: over {} a body goes through, under {} a head does not follow.",
+           {Measured{149.225, 0.8}, Of::head_small, Of::head_large}},
+          "porthole of front panel, as crossed by deck",
+          "CPSC 325, B.2.5.1",
+          Measured{149.225, 0.8},
+          true};
+}
+Caution rung() {
+  Caution caution{"rungs-uneven",
+                  Severity::caution,
+                  {"They differ by {}.", {Measured{6.5, 0.5}}},
+                  "rung 1 to rung 3",
+                  "CPSC 325, 5.2.2 (from memory)",
+                  Measured{6.5, 0.5},
+                  false};
+  return caution;
+}
+Caution note() {
+  return {"lifting",
+          Severity::note,
+          {"The heaviest piece, {}.", {Load{200}}},
+          "front panel",
+          "common practice, no source",
+          {},
+          true};
+}
+
+SafetyAnswer answer() {
+  return {Verdict::does_not_fit, {trap(), rung(), note()}};
+}
+
+Style inches() {
+  Style style;
+  style.rounding = usual_rounding(Unit::inch);
+  return style;
+}
+
+}  // namespace
+
+TEST_CASE("safety page: verdict and counts, each caution with its source, who decides") {
+  CHECK(safety_text(answer(), inches()) ==
+        "Safety: DOES NOT FIT - 1 danger, 1 caution, 1 note\n"
+        "\n"
+        "danger   porthole of front panel, as crossed by deck: An opening of 5 7/8\", give\n"
+        "         or take 1/16\": over 3.5 in a body goes through, under 9 in a head does\n"
+        "         not follow.\n"
+        "         [head-trap] CPSC 325, B.2.5.1\n"
+        "caution  rung 1 to rung 3: They differ by 1/4\", give or take 1/16\".\n"
+        "         [rungs-uneven] CPSC 325, 5.2.2 (from memory)\n"
+        "note     front panel: The heaviest piece, 45 lb.\n"
+        "         [lifting] common practice, no source\n"
+        "\n"
+        "These are the usual cautions, not a certificate: your local code and a licensed\n"
+        "person decide.\n");
+}
+
+TEST_CASE("safety page: in millimetres limits keep their published figure") {
+  Style style;
+  style.rounding = usual_rounding(Unit::mm);
+  const std::string text = safety_text({Verdict::does_not_fit, {trap()}}, style);
+  CHECK(text.find("An opening of 149 mm, give or take") != std::string::npos);
+  CHECK(text.find("3.5 in (89 mm)") != std::string::npos);
+}
+
+TEST_CASE("safety findings: dangers and what cannot be told, the rest counted") {
+  const auto findings = safety_findings(answer(), inches());
+  REQUIRE(findings.size() == 3);
+  CHECK(findings[0].verdict == Verdict::does_not_fit);
+  CHECK(findings[0].where == "porthole of front panel, as crossed by deck");
+  CHECK(findings[0].what.find("(CPSC 325, B.2.5.1)") != std::string::npos);
+  CHECK(findings[1].verdict == Verdict::cannot_tell);
+  CHECK(findings[2].verdict == Verdict::fits);
+  CHECK(findings[2].what == "1 more caution or note in `nookfit safety`");
+}
+
+TEST_CASE("safety JSON: the opening, the keys of each caution, millimetres not rounded") {
+  const Json json = safety_json(answer(), "rooms/lookout");
+  CHECK(json["answer"] == "safety");
+  CHECK(json["job"] == "rooms/lookout");
+  CHECK(json["verdict"] == "does not fit");
+  REQUIRE(json["cautions"].size() == 3);
+  const Json& first = json["cautions"][0];
+  CHECK(first["id"] == "head-trap");
+  CHECK(first["severity"] == "danger");
+  CHECK(first["source"] == "CPSC 325, B.2.5.1");
+  CHECK(first["where"] == "porthole of front panel, as crossed by deck");
+  CHECK(first["text"] ==
+        "An opening of 149.2 mm, give or take 1.6 mm: over 3.5 in (88.9 mm) a body goes through, "
+        "under 9 "
+        "in (228.6 mm) a head does not follow.");
+  CHECK(first["value_mm"] == 149.225);
+  CHECK(first["sd_mm"] == 0.8);
+  CHECK(json["cautions"][1]["decided"] == false);
+  CHECK(json["cautions"][2]["value_mm"].is_null());
+  CHECK(json["decides"].get<std::string>().find("local code") != std::string::npos);
+}
+
+}  // namespace nook
