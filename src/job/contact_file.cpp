@@ -124,9 +124,9 @@ void read_allowances(const Table& table, Contact& contact) {
   if (const Node* by = table.find({"by"})) read_by(source, *by, contact);
   contact.clearance = table.length({"clearance"}).value_or(contact.clearance);
   using W = Word<bool>;
-  contact.notch_profile =
-      table.word<bool>({"notch"}, {W{"square", false}, W{"profile", true}}).value_or(false);
-  if (table.has("notch") && !contact.notch)
+  const auto profile = table.word<bool>({"notch"}, {W{"square", false}, W{"profile", true}});
+  contact.notch_profile = profile.value_or(false);
+  if (profile && !contact.notch)
     source.fault(table.place_of("notch"), "a notch that 'by' does not ask for",
                  "key-without-meaning", "add \"notch\" to by");
   contact.shop = table.flag({"shop"}).value_or(false);
