@@ -16,7 +16,7 @@ namespace nook {
 namespace {
 
 constexpr const char* kWords =
-    "  ? where to measure   back the last one again   skip   again the same once more   done\n";
+    "  ?: where to measure  back: the last one anew  again: once more  skip  done\n";
 
 std::string trimmed(const std::string& line) {
   const auto from = line.find_first_not_of(" \t\r");

@@ -1,14 +1,13 @@
-#!/usr/bin/env python3
 """Worked cases of the trade, computed here with ordinary geometry, against the program's JSON answers.
 
-usage: worked_cases.py PROGRAM
 Common practice, no source: the geometry is schoolbook, the situations are those of any corner.
 """
 
 import math
-import sys
+import unittest
 
 from corner import EXACT, INCH, LEVEL_FLOOR, Job, cosine_law, exact, room
+from program import NOOKFIT, TOP
 
 PLY = """
 [stock.ply]
@@ -296,26 +295,36 @@ def alcove(program):
     assert found["suspects"] and found["verdict"] == "cannot tell", "an inch too much is noticed"
 
 
-CASES = [exact_square_corner, law_of_cosines, open_corner, closed_corner, board_read_as_wall, leaning_walls,
-         lever, hall, alcove]
+class WorkedCases(unittest.TestCase):
+    """Each case against the answers of the program under test."""
 
+    def test_exact_square_corner(self):
+        exact_square_corner(str(TOP / NOOKFIT))
 
-def main():
-    program = sys.argv[1]
-    only = set(sys.argv[2:])
-    passed = failed = 0
-    for case in CASES:
-        if only and case.__name__ not in only:
-            continue
-        try:
-            case(program)
-            passed += 1
-        except (AssertionError, KeyError, IndexError, TypeError) as fault:
-            failed += 1
-            print(f"worked case {case.__name__}: FAILED: {type(fault).__name__}: {fault}")
-    print(f"worked cases: {passed} passed, {failed} failed")
-    return 1 if failed else 0
+    def test_law_of_cosines(self):
+        law_of_cosines(str(TOP / NOOKFIT))
+
+    def test_open_corner(self):
+        open_corner(str(TOP / NOOKFIT))
+
+    def test_closed_corner(self):
+        closed_corner(str(TOP / NOOKFIT))
+
+    def test_board_read_as_wall(self):
+        board_read_as_wall(str(TOP / NOOKFIT))
+
+    def test_leaning_walls(self):
+        leaning_walls(str(TOP / NOOKFIT))
+
+    def test_lever(self):
+        lever(str(TOP / NOOKFIT))
+
+    def test_hall(self):
+        hall(str(TOP / NOOKFIT))
+
+    def test_alcove(self):
+        alcove(str(TOP / NOOKFIT))
 
 
 if __name__ == "__main__":
-    sys.exit(main())
+    unittest.main()
