@@ -119,6 +119,7 @@ class DrillMap {
     number_drives(screws.holes);
     answer_.strength.push_back(strength_on_wall(h, contexts_[w], screws));
     wall.pieces.push_back(hung(h));
+    wall.pieces.back().notes = screws.left_out;
     append(wall.holes, screws.holes);
     append(answer_.unreachable, screws.unreachable);
   }
@@ -133,13 +134,13 @@ class DrillMap {
       const Vec2 at = h.face.wall_from_face(h.ruler.at(from_end, half));
       return frame.along(at.x, at.y);
     };
-    HungPiece piece{h.piece.name,
-                    std::min(end(0), end(h.ruler.length())),
-                    std::max(end(0), end(h.ruler.length())),
-                    bottom.y - floor,
-                    top.y - floor,
-                    std::nullopt,
-                    screw_words(h.fastening.screw, say_)};
+    HungPiece piece;
+    piece.part = h.piece.name;
+    piece.near_mm = std::min(end(0), end(h.ruler.length()));
+    piece.far_mm = std::max(end(0), end(h.ruler.length()));
+    piece.bottom_mm = bottom.y - floor;
+    piece.top_mm = top.y - floor;
+    piece.screw = screw_words(h.fastening.screw, say_);
     if (in_.room.line_z) piece.top_from_line_mm = top.y - *in_.room.line_z;
     return piece;
   }

@@ -57,6 +57,7 @@ struct HungPiece {
   double bottom_mm = 0, top_mm = 0;        // height, at its middle
   std::optional<double> top_from_line_mm;  // up (+) from the level line
   std::string screw;                       // "#10 x 3" wood screw"
+  std::vector<std::string> notes;          // studs behind it that get no screw, and why
 };
 struct WallDrill {
   std::string name;

@@ -35,10 +35,11 @@ double chance_on(const Hanging& h, const StudLine& stud, const Seated& s) {
   return stud.belief.chance(strike, h.distances.stud_edge, std::hypot(kLayingOut, stud.tape_sd));
 }
 
-bool clear_of_services(const Hanging& h, Seated& s) {
-  const auto hit = service_at(h.services, s.at, s.embedment);
+// The service that keeps a screw out of a place; one that does not is kept as a caution.
+std::optional<ServiceHit> kept_out(const Hanging& h, Seated& s) {
+  auto hit = service_at(h.services, s.at, s.embedment);
   if (hit) s.caution = hit->caution;
-  return !hit || !hit->forbidden;
+  return hit && hit->forbidden ? hit : std::nullopt;
 }
 
 // The place `off` beside the middle of the ply nearest to `toward`, in one row.
@@ -53,7 +54,7 @@ Seated place_in(const Hanging& h, const StudLine& stud, double from_edge, double
 }
 
 bool usable(const Hanging& h, Seated& s) {
-  return h.free.free(s.uv) && clear_of_services(h, s);
+  return h.free.free(s.uv) && !kept_out(h, s);
 }
 
 // The places of `rows` with a stagger of `off`, outwards first; empty where one is not usable or
@@ -112,13 +113,13 @@ StudHoles holes_on(const Hanging& h, const StudLine& stud) {
     Seated s = place_in(h, stud, row, 0);
     if (!h.free.free(s.uv)) continue;
     found.beside = false;
-    if (clear_of_services(h, s))
-      rows.push_back(row);
+    if (auto service = kept_out(h, s))
+      found.blocked_by = std::move(service);
     else
-      found.blocked_by = s.caution;
+      rows.push_back(row);
   }
   if (rows.empty()) return found;
-  found.blocked_by.clear();
+  found.blocked_by.reset();
   const auto chosen = spread_over(rows, h.fastening.per_stud, h.distances.apart);
   for (double off = std::floor(kStaggered / h.say.step()) * h.say.step();
        chosen.size() > 1 && off >= h.say.step() / 2 && found.seats.empty(); off -= h.say.step())
@@ -145,15 +146,15 @@ StudHoles holes_in(const Hanging& h, Vec2 low, Vec2 high) {
     Seated s = seat_at(h, end, row);
     if (s.at.x < low.x + edge || s.at.x > high.x - edge || !h.free.free(s.uv)) continue;
     found.beside = false;
-    if (clear_of_services(h, s))
-      ends.push_back(end);
+    if (auto service = kept_out(h, s))
+      found.blocked_by = std::move(service);
     else
-      found.blocked_by = s.caution;
+      ends.push_back(end);
   }
-  if (!ends.empty()) found.blocked_by.clear();
+  if (!ends.empty()) found.blocked_by.reset();
   for (double end : spread_over(ends, h.fastening.per_stud, h.distances.apart)) {
     Seated s = seat_at(h, end, row);
-    clear_of_services(h, s);
+    kept_out(h, s);
     const auto within = [&](double x, double from, double to) {
       return normal_below(to - edge - x, sd) - normal_below(from + edge - x, sd);
     };

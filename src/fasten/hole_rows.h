@@ -49,9 +49,9 @@ inline constexpr double kLayingOut = 1;
 inline constexpr double kSureHit = 0.999;
 
 struct StudHoles {
-  std::vector<Seated> seats;  // from the top; fewer than asked where no more fit
-  bool beside = false;        // the stud passes beside the piece's free face
-  std::string blocked_by;     // a service, where it leaves no place
+  std::vector<Seated> seats;             // from the top; fewer than asked where no more fit
+  bool beside = false;                   // the stud passes beside the piece's free face
+  std::optional<ServiceHit> blocked_by;  // a service that leaves no place
 };
 /// Up to `per_stud` places on the stud: one near the top, the last near the bottom, staggered as
 /// far as every one of them stays sure.

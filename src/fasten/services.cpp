@@ -139,7 +139,9 @@ std::optional<ServiceHit> service_at(const std::vector<ServiceZone>& zones, Vec2
   for (const ServiceZone& z : zones) {
     if (at.x < z.low.x || at.x > z.high.x || at.y < z.low.y || at.y > z.high.y) continue;
     const bool forbidden = !z.deep_only || embedment > kServiceDepth;
-    if (!hit || (forbidden && !hit->forbidden)) hit = ServiceHit{forbidden, z.what};
+    // The strictest zone speaks.
+    if (!hit || (forbidden && !hit->forbidden) || (hit->shallow_allowed && !z.deep_only))
+      hit = ServiceHit{forbidden, z.deep_only, z.what};
   }
   return hit;
 }

@@ -28,7 +28,8 @@ std::vector<ServiceZone> services_on(const Survey& survey, const RoomShape& room
 
 struct ServiceHit {
   bool forbidden = false;
-  std::string caution;  // what lies there
+  bool shallow_allowed = false;  // a screw no deeper than kServiceDepth may still go in
+  std::string caution;           // what lies there
 };
 /// For a screw at `at` (base-line coordinates) that goes `embedment` into the stud; none: clear.
 std::optional<ServiceHit> service_at(const std::vector<ServiceZone>& zones, Vec2 at,

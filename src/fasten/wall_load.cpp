@@ -64,6 +64,7 @@ class WallLoad {
     if (!screws_.holes.empty()) studs = load_screws(l);
     Strength out = strength_of(l, say_);
     note_woods(out);
+    out.advice.insert(out.advice.end(), screws_.left_out.begin(), screws_.left_out.end());
     if (studs.size() > 1) note_lever(out, studs);
     if (std::any_of(screws_.holes.begin(), screws_.holes.end(),
                     [](const Hole& h) { return h.probe_first; }))

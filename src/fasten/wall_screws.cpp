@@ -61,13 +61,26 @@ class ScrewSetter {
     const StudLine& line = context_.studs.lines[i];
     if (!reaches(line)) return false;
     const StudHoles found = holes_on(h_, line);
-    if (!found.blocked_by.empty()) blocked_ = found.blocked_by;
+    if (found.blocked_by) leave_out(line, *found.blocked_by);
     if (found.seats.empty()) return false;
     for (const Seated& s : found.seats) {
       if (!deep_right(s)) return false;
       add(s, static_cast<int>(i), static_cast<int>(found.seats.size()));
     }
     return true;
+  }
+
+  void leave_out(const StudLine& line, const ServiceHit& service) {
+    blocked_ = service;
+    const WallFrame& frame = h_.face.wall();
+    out_.left_out.push_back(
+        fmt::format("the stud {} from the corner gets no screw: {} may be in it{}",
+                    say_.length(frame.along(line.centre(line.z), line.z)), service.caution,
+                    shallower(service)));
+  }
+  std::string shallower(const ServiceHit& service) const {
+    if (!service.shallow_allowed) return {};
+    return fmt::format("; one no deeper than {} would do", say_.length(kServiceDepth));
   }
 
   // An inferred stud is worth a probe only where it is likelier there than not.
@@ -90,7 +103,7 @@ class ScrewSetter {
     const double a1 = h_.face.wall().base(b.along[1].mm, z, b.from_right);
     const StudHoles found = holes_in(h_, {std::min(a0, a1), std::min(*z0, *z1)},
                                      {std::max(a0, a1), std::max(*z0, *z1)});
-    if (!found.blocked_by.empty()) blocked_ = found.blocked_by;
+    if (found.blocked_by) blocked_ = *found.blocked_by;
     for (const Seated& s : found.seats) {
       if (!deep_right(s)) return;
       add(s, -1, static_cast<int>(found.seats.size()));
@@ -121,11 +134,9 @@ class ScrewSetter {
   }
 
   void nowhere() {
-    if (!blocked_.empty())
-      refuse(
-          fmt::format("every place on its studs may reach {}: keep the screws no deeper than {} in "
-                      "the stud there, or move the piece",
-                      blocked_, say_.length(kServiceDepth)));
+    if (blocked_)
+      refuse(fmt::format("every place on its studs may reach {}: move the piece{}",
+                         blocked_->caution, shallower(*blocked_)));
     else
       refuse(no_stud_reason(h_, context_.studs));
   }
@@ -215,7 +226,7 @@ class ScrewSetter {
   const WallContext& context_;
   const Saying& say_;
   double gravity_ = kUsualGravity;
-  std::string blocked_;
+  std::optional<ServiceHit> blocked_;
   WallScrews out_;
 };
 

@@ -30,7 +30,8 @@ struct WallScrews {
   std::vector<Hole> holes;
   std::vector<Seated> seats;  // of each hole
   std::vector<Unreachable> unreachable;
-  std::string no_figure;  // why the NDS says nothing about this wall
+  std::vector<std::string> left_out;  // studs behind it that a service keeps free of screws
+  std::string no_figure;              // why the NDS says nothing about this wall
   bool in_blocking = false;
 };
 WallScrews wall_screws(const Hanging& hanging, const WallContext& context);

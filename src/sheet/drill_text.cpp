@@ -87,6 +87,7 @@ class DrillPage {
     say(bits(h));
     table(wall, holes);
     for (const auto& warning : warnings(holes)) say(warning, "  ! ");
+    for (const std::string& note : piece.notes) say(note, "  ! ");
   }
   std::string on_line(double up) const {
     if (bare(up) == "0") return "on";

@@ -60,6 +60,11 @@ TEST_CASE("holes: a stud that carries a box takes shallow screws, with a caution
   answer = bench.drilled();
   REQUIRE(answer.walls[0].holes.size() == 2);
   CHECK(*answer.walls[0].holes[0].stud == 0);
+  REQUIRE(answer.walls[0].pieces[0].notes.size() == 1);
+  CHECK(answer.walls[0].pieces[0].notes[0] ==
+        "the stud 31 3/8\" from the corner gets no screw: the cable of the outlet may be in it; "
+        "one no "
+        "deeper than 1 1/4\" would do");
 }
 
 TEST_CASE("holes: a cable runs level from box to box, round the corner too") {
