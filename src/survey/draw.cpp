@@ -159,23 +159,38 @@ Matrix square_root_times(const Matrix& b, const Matrix& x) {
 
 // Free unknowns given the rest: least squares on what the rest leaves.
 struct Free {
-  Matrix left;   // B less what the free unknowns take
+  Matrix left;   // B less what the free unknowns take, turned
   Matrix shift;  // change of the shape with the rest
   Matrix root;   // symmetric root of the shape's covariance, given the rest
 };
-Free free_part(const Sides& sides, const Parting& parts) {
-  const Eigen::Index m = sides.free.cols();
+// Least squares on the free unknowns, columns scaled, unseen directions held (their rows last).
+Matrix held(const Matrix& free, const Table& unseen, const Parting& parts) {
+  const Eigen::Index n = free.rows(), m = free.cols();
+  Matrix out = Matrix::Zero(std::max<Eigen::Index>(n + unseen.cols, m), m);
+  out.topRows(n) = free;
+  for (Eigen::Index j = 0; j < m; ++j)
+    for (int k = 0; k < unseen.cols; ++k) out(n + k, j) = unseen(parts.free[j], k);
+  return out;
+}
+
+Free free_part(const Sides& sides, const Table& unseen, const Parting& parts) {
+  const Eigen::Index n = sides.free.rows(), m = sides.free.cols();
+  const auto shapes = static_cast<Eigen::Index>(parts.shape.size());
+  if (m == 0) return {sides.prior, Matrix(0, sides.prior.cols()), Matrix(0, 0)};
   Vector scale = sides.free.colwise().norm().transpose();
   for (double& s : scale) s = s > 0 ? 1 / s : 1;
-  const Eigen::CompleteOrthogonalDecomposition<Matrix> solver(sides.free * scale.asDiagonal());
-  const Matrix pseudo = scale.asDiagonal() * solver.pseudoInverse();
-  Matrix rows(static_cast<Eigen::Index>(parts.shape.size()), pseudo.cols());
-  for (std::size_t i = 0; i < parts.shape.size(); ++i)
-    rows.row(static_cast<Eigen::Index>(i)) = pseudo.row(parts.shape[i]);
+  const Eigen::HouseholderQR<Matrix> qr(held(sides.free * scale.asDiagonal(), unseen, parts));
+  Matrix prior = Matrix::Zero(qr.rows(), sides.prior.cols());
+  prior.topRows(n) = sides.prior;
+  prior.applyOnTheLeft(qr.householderQ().adjoint());
+  // Rows of R^-1 for the shape: what they take of Q' B, and their covariance.
+  Matrix rows = Matrix::Zero(m, shapes);
+  for (Eigen::Index i = 0; i < shapes; ++i) rows(parts.shape[i], i) = scale[parts.shape[i]];
+  qr.matrixQR().topRows(m).triangularView<Eigen::Upper>().transpose().solveInPlace(rows);
   Free out;
-  out.left = m > 0 ? sides.prior - sides.free * (pseudo * sides.prior) : sides.prior;
-  out.shift = -rows * sides.prior;
-  out.root = Eigen::SelfAdjointEigenSolver<Matrix>(rows * rows.transpose()).operatorSqrt();
+  out.shift = -rows.transpose() * prior.topRows(m);
+  out.root = Eigen::SelfAdjointEigenSolver<Matrix>(rows.transpose() * rows).operatorSqrt();
+  out.left = prior.bottomRows(qr.rows() - m);
   return out;
 }
 
@@ -204,7 +219,7 @@ std::vector<State> draw_states(const RoomModel& model, const Solution& solution,
   const Parting parts = parting(model, solution);
   const Linearised problem = linearised(model, solution.rows, solution.state);
   const Sides both = sides(model, problem, parts);
-  const Free free = free_part(both, parts);
+  const Free free = free_part(both, solution.linear->unseen(), parts);
   const int draws = (count + 3) / 4;
   const Matrix prior =
       square_root_times(free.left, normals(prior_seats(model, parts), draws, seed));

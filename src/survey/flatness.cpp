@@ -1,7 +1,11 @@
 // Restricted likelihood of the readings under each flatness.
 #include "survey/flatness.h"
 
+#include <algorithm>
 #include <cmath>
+
+#include "survey/quantiles.h"
+#include "survey/room_report.h"
 
 namespace nook {
 namespace {
@@ -23,17 +27,23 @@ Table scaled(const RoomModel& model, Table field, double by) {
   return field;
 }
 
-// Log of one plus the odds of a slip somewhere: one slip must not pass for wavy walls.
+// Log of one plus the odds of a slip somewhere: one slip must not pass for wavy walls. Where the
+// readings agree there is none to speak of.
 double slip_odds(const LeastSquares& linear, const std::vector<double>& sd) {
+  const int dof = static_cast<int>(sd.size()) - linear.rank();
+  if (dof <= 0 || linear.chi2() < chi2_quantile(1 - kAlpha, dof)) return 0;
   const std::vector<double> redundancy = linear.redundancy();
-  double odds = 0;
+  double most = 0, odds = 1;  // over exp(most)
   for (std::size_t i = 0; i < redundancy.size(); ++i) {
     const double u = linear.error()[i] / (sd[i] * sd[i]);  // (W misfit)_i
     const double weight = redundancy[i] / (sd[i] * sd[i]), wide = 1 / (kSlipSize * kSlipSize);
-    odds += kSlipRate * std::sqrt(wide / (weight + wide)) *
-            std::exp(std::min(600.0, u * u / (2 * (weight + wide))));
+    const double log_odds =
+        std::log(kSlipRate) + std::log(wide / (weight + wide)) / 2 + u * u / (2 * (weight + wide));
+    const double now = std::max(most, log_odds);
+    odds = odds * std::exp(most - now) + std::exp(log_odds - now);
+    most = now;
   }
-  return std::log1p(odds);
+  return most + std::log(odds);
 }
 
 }  // namespace
@@ -41,10 +51,12 @@ double slip_odds(const LeastSquares& linear, const std::vector<double>& sd) {
 double likeliest_flatness(const RoomModel& model, const Solution& solution) {
   const Linearised problem = linearised(model, solution.rows, solution.state);
   const double now = model.surfaces.front().sd;
+  const bool all_seen = solution.linear->unseen().cols == 0;
   double best = now, most = -1e300;
   for (const auto& [sd, share] : kCandidates) {
-    const auto whitening = std::make_shared<Whitening>(scaled(model, problem.field, sd / now));
-    const LeastSquares linear(problem.linear, whitening);
+    const auto whitening =
+        std::make_shared<Whitening>(scaled(model, problem.field, sd / now), model.blocks());
+    const LeastSquares linear(problem.linear, whitening, all_seen);
     const double likelihood =
         std::log(share) + linear.log_likelihood() + slip_odds(linear, problem.linear.sd);
     if (likelihood > most) most = likelihood, best = sd;

@@ -124,7 +124,7 @@ void solve(Parts& p, const Linear& linear) {
   const Vector step = p.root.triangularView<Eigen::Upper>().solve(upper.topRightCorner(m, 1));
   p.x = plain(p.scale.cwiseProduct(step));
   p.solved = matrix(p.whitening->solve(table(misfit - p.design * step)));
-  p.w = plain(matrix(p.whitening->field()).transpose() * p.solved);
+  p.w = plain(matrix(p.whitening->transposed_times(table(p.solved))));
   p.error = plain(p.solved.cwiseProduct(p.sd));
   p.chi2 = qr.rows() > m ? upper(m, m) * upper(m, m) : 0;
   p.log_det = 2 * p.root.diagonal().array().abs().log().sum() - 2 * p.scale.array().log().sum();
@@ -132,13 +132,14 @@ void solve(Parts& p, const Linear& linear) {
 
 }  // namespace
 
-LeastSquares::LeastSquares(Linear linear, std::shared_ptr<const Whitening> whitening)
+LeastSquares::LeastSquares(const Linear& linear, std::shared_ptr<const Whitening> whitening,
+                           bool all_seen)
     : parts_(std::make_unique<Parts>(scaled(linear))) {
   Parts& p = *parts_;
   p.whitening = std::move(whitening);
   const std::vector<int> free = free_columns(linear);
   p.free = static_cast<int>(free.size());
-  p.kernel = null_space(p.design, free);
+  p.kernel = all_seen ? Matrix(p.design.cols(), 0) : null_space(p.design, free);
   p.unseen = table(p.kernel);
   p.half_design = matrix(p.whitening->half(table(p.design)));
   solve(p, linear);
@@ -175,7 +176,7 @@ bool LeastSquares::determined(int unknown) const {
 std::vector<double> LeastSquares::redundancy() const {
   const Parts& p = *parts_;
   // V^-1 A root^-1: its rows' squares are what the unknowns take from V^-1.
-  const Matrix solved = matrix(p.whitening->solve(table(p.design)));
+  const Matrix solved = matrix(p.whitening->rest(table(p.half_design)));
   const Matrix taken = p.root.transpose().triangularView<Eigen::Lower>().solve(solved.transpose());
   std::vector<double> out = p.whitening->inverse_diagonal();
   for (std::size_t i = 0; i < out.size(); ++i)
@@ -211,9 +212,9 @@ Table LeastSquares::covariance(const std::vector<Functional>& functionals) const
     w.col(i) = vector(functionals[i].w);
   }
   // Prior of the weights, less what the readings saw of them, plus what the unknowns leave open.
-  const Matrix seen = matrix(p.whitening->field()) * w;
-  const Matrix half = matrix(p.whitening->half(table(seen)));
-  const Matrix left = x - p.design.transpose() * matrix(p.whitening->solve(table(seen)));
+  const Table half_table = p.whitening->half(p.whitening->times(table(w)));
+  const Matrix half = matrix(half_table);
+  const Matrix left = x - p.design.transpose() * matrix(p.whitening->rest(half_table));
   const Matrix free = p.root.transpose().triangularView<Eigen::Lower>().solve(left);
   return table(w.transpose() * w - half.transpose() * half + free.transpose() * free);
 }

@@ -29,8 +29,10 @@ struct Functional {
 ///    the priors: errors e = W misfit, redundancy numbers r = diag W (Baarda 1968).
 class LeastSquares {
  public:
-  /// `whitening` is that of the field divided by sd row by row.
-  LeastSquares(Linear linear, std::shared_ptr<const Whitening> whitening);
+  /// `whitening` is that of the field divided by sd row by row. `all_seen`: it is known that the
+  /// readings determine all that is free.
+  LeastSquares(const Linear& linear, std::shared_ptr<const Whitening> whitening,
+               bool all_seen = false);
   ~LeastSquares();
   LeastSquares(LeastSquares&&) noexcept;
 

@@ -23,28 +23,37 @@ double wide_prior(UnknownKind kind) {
   }
 }
 
-LeastSquares foreseen(const RoomModel& model, const Solution& solution) {
+bool all_known(const RoomModel& model, const Solution& solution) {
+  for (std::size_t j = 0; j < model.unknowns.size(); ++j)
+    if (wide_prior(model.unknowns[j].kind) > 0 && !solution.linear->determined(static_cast<int>(j)))
+      return false;
+  return true;
+}
+
+// Where the readings say all that wide priors would, those would not be felt.
+std::shared_ptr<const LeastSquares> foreseen(const RoomModel& model, const Solution& solution) {
+  if (all_known(model, solution)) return solution.linear;
   Linear linear = linearised(model, solution.rows, solution.state).linear;
   for (std::size_t j = 0; j < model.unknowns.size(); ++j)
     if (linear.prior_sd[j] == 0) linear.prior_sd[j] = wide_prior(model.unknowns[j].kind);
-  return LeastSquares(std::move(linear), solution.linear->whitening());
+  return std::make_shared<LeastSquares>(linear, solution.linear->whitening());
 }
 
 }  // namespace
 
 Outlook::Outlook(const RoomModel& model, const Solution& solution, std::vector<Functional> wanted,
                  std::vector<Takable> takable) {
-  const LeastSquares linear = foreseen(model, solution);
+  const auto linear = foreseen(model, solution);
   std::vector<Functional> all;
   for (Functional& f : wanted)
-    if (linear.determined(f)) all.push_back(std::move(f));
+    if (linear->determined(f)) all.push_back(std::move(f));
   wanted_ = static_cast<int>(all.size());
   for (Takable& t : takable) {
-    if (!linear.determined(t.of)) continue;
+    if (!linear->determined(t.of)) continue;
     all.push_back(t.of);
     takable_.push_back(std::move(t));
   }
-  covariance_ = linear.covariance(all);
+  covariance_ = linear->covariance(all);
 }
 
 double Outlook::open() const {

@@ -129,6 +129,13 @@ WallShape wall_of(const RoomModel& model, const State& state, int k, const Varie
 
 }  // namespace
 
+std::vector<int> RoomModel::blocks() const {
+  std::vector<int> out;
+  for (const SurfaceField& surface : surfaces)
+    if (surface.basis) out.push_back(surface.first);
+  return out;
+}
+
 double wall_reach(const Survey& survey) {
   return survey.flatness.reach ? survey.flatness.reach->mm : kWallReach;
 }

@@ -96,6 +96,8 @@ struct RoomModel {
   int floor_field() const { return walls(); }
   int ceiling_field() const { return floor_field() + 1; }
   int add(Unknown unknown);
+  /// The first weight of each surface that is not flat.
+  std::vector<int> blocks() const;
 };
 
 /// The reach of the walls' humps and hollows, as stated or 400 mm.

@@ -10,8 +10,8 @@ namespace {
 
 constexpr int kMostSteps = 60;
 constexpr double kDone = 1e-10;  // mm (rad): a step that moves no reading by more is the last
-constexpr double kRenew = 1e-3;  // mm: the fields' share is taken afresh after a larger step.
-                                 // Smaller ones change it by less than 1e-6 of itself
+constexpr double kRenew = 0.02;  // mm: the fields' share is taken afresh after a larger step. A
+                                 // smaller one shifts spots by less than 1e-4 of a reach
 constexpr double kWorse = 1e-6;  // share by which rounding may seem to make a sum of squares worse
 
 // Adds the slopes of one reading to its rows; returns what the field contributes, mm.
@@ -131,6 +131,7 @@ Solution solve(const RoomModel& model, Rows rows, State start) {
   Solution out{std::move(rows), start, nullptr, false};
   std::shared_ptr<const Whitening> whitening;
   State before = start;
+  bool all_seen = false;
   double best = std::numeric_limits<double>::infinity(), change = best;
   for (int step = 0; step < kMostSteps && !out.converged; ++step) {
     Linearised problem = linearised(model, out.rows, out.state);
@@ -138,8 +139,9 @@ Solution solve(const RoomModel& model, Rows rows, State start) {
       out.state = halfway(before, out.state);
       continue;
     }
-    if (change > kRenew) whitening = std::make_shared<Whitening>(problem.field);
-    auto linear = std::make_shared<LeastSquares>(problem.linear, whitening);
+    if (change > kRenew) whitening = std::make_shared<Whitening>(problem.field, model.blocks());
+    auto linear = std::make_shared<LeastSquares>(problem.linear, whitening, all_seen);
+    all_seen = linear->unseen().cols == 0;
     change = largest(problem, linear->x(), minus(linear->w(), out.state.weights));
     out.converged = change < kDone;
     best = problem.objective;

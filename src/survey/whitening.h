@@ -15,12 +15,19 @@ namespace nook {
 class Whitening {
  public:
   enum class Space { whichever, readings, weights };
-  explicit Whitening(Table field, Space space = Space::whichever);
+  /// `blocks`: where in the columns a new surface starts, so that what it does not touch costs
+  /// nothing.
+  explicit Whitening(Table field, std::vector<int> blocks = {}, Space space = Space::whichever);
   ~Whitening();
 
   const Table& field() const;
+  /// F X and F' X.
+  Table times(const Table& x) const;
+  Table transposed_times(const Table& x) const;
   /// A square root of V^-1 times each column of X.
   Table half(const Table& x) const;
+  /// V^-1 X from half(X).
+  Table rest(const Table& half) const;
   /// V^-1 X.
   Table solve(const Table& x) const;
   /// log det V.
