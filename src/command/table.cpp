@@ -51,6 +51,14 @@ const std::vector<Command>& commands() {
        {"nookfit drill rooms/lookout", "nookfit drill . --units mm"},
        {},
        run_drill},
+      {"cut",
+       "cutting list and check measurements",
+       "Lists each piece as the room needs it, by stock and longest first: blank and finished size, "
+       "edges to leave wild, tapers, scribes, notches, cutouts, holes, and the measures that prove it "
+       "right; lays the pieces out on boards and sheets and says what to buy.",
+       {"nookfit cut rooms/lookout", "nookfit cut . --round 1/32"},
+       {},
+       run_cut},
       {"verify",
        "pieces as cut against pieces as needed, and how to save a wrong one",
        "Holds the measured pieces of pieces.toml against what the room needs: forgotten cuts, notches "

@@ -1,0 +1,21 @@
+// The cutting list in the words of the trade.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "sheet/answer.h"
+#include "shop/cut.h"
+
+namespace nook {
+
+/// A size that may not come out larger, or smaller, than it is: rounded to the safe side.
+std::string rounded_down(double mm, Rounding rounding);
+std::string rounded_up(double mm, Rounding rounding);
+
+/// The page that `nookfit cut` prints: the list by stock, each piece, boards and sheets, what to
+/// buy. 80 columns. Notches and blanks are rounded up; a size with a clearance beside it is rounded
+/// down.
+std::string cut_text(const CutAnswer& cut, const Style& style);
+
+}  // namespace nook

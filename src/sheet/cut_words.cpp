@@ -1,0 +1,231 @@
+// Sizes rounded to the safe side, then tapers, scribes, notches, holes, checks.
+#include "sheet/cut_words.h"
+
+#include <fmt/format.h>
+
+#include <cmath>
+
+#include "sheet/cut_text.h"
+#include "sheet/wrap.h"
+
+namespace nook {
+namespace {
+
+std::string size(double mm, Rounding rounding) {
+  return with_unit(millimetres(mm), rounding);
+}
+std::string bare(double mm, Rounding rounding) {
+  return written(millimetres(mm), rounding);
+}
+
+std::string line(const std::string& text) {
+  return wrapped(text, kPageWidth, "  ");
+}
+
+const char* name_of(EdgeSide side) {
+  switch (side) {
+    case EdgeSide::left:
+      return "left";
+    case EdgeSide::right:
+      return "right";
+    case EdgeSide::bottom:
+      return "bottom";
+    case EdgeSide::top:
+      return "top";
+  }
+  return "";
+}
+
+std::string kept_exact(double mm, bool exact, Rounding rounding) {
+  return exact ? rounded_down(mm, rounding) : size(mm, rounding);
+}
+
+std::string finished_words(const CutPiece& piece, Rounding rounding) {
+  const std::string width = kept_exact(piece.finished.width, piece.exact_across, rounding);
+  if (piece.stick) return width;
+  return width + " x " + kept_exact(piece.finished.height, piece.exact_up, rounding);
+}
+
+std::string sizes_line(const CutPiece& piece, Rounding rounding) {
+  const std::string blank = blank_words(piece, rounding);
+  const std::string finished = finished_words(piece, rounding);
+  std::string text = piece.stick ? "cut " + blank + " long" : "cut " + blank;
+  if (finished != blank) text += ", finished " + finished;
+  return line(text);
+}
+
+std::string wild_lines(const CutPiece& piece, Rounding rounding) {
+  std::string text;
+  for (const LeftWild& edge : piece.wild)
+    text += line(fmt::format("leave wild: {} edge, {} beyond its finished line", edge.edge,
+                             rounded_up(edge.beyond_mm, rounding)));
+  return text;
+}
+
+std::string taper_lines(const CutPiece& piece, Rounding rounding) {
+  std::string text;
+  for (const CutTaper& taper : piece.tapers)
+    text += line(fmt::format("taper the {} edge: {} {} at the {}, {} at the {}", taper.edge,
+                             size(taper.first_mm, rounding), taper.widths ? "wide" : "high",
+                             taper.widths ? "bottom" : "left", size(taper.last_mm, rounding),
+                             taper.widths ? "top" : "right"));
+  return text;
+}
+
+std::string spots_words(const CutScribe& scribe, Rounding rounding) {
+  std::string text;
+  for (const CutScribe::Spot& spot : scribe.spots)
+    text += fmt::format("{}{} at {}", text.empty() ? "" : ", ", size(spot.off, rounding),
+                        bare(spot.at, rounding));
+  return text;
+}
+
+std::string scribe_words(const CutScribe& scribe, Rounding rounding) {
+  if (scribe.shop)
+    return fmt::format("cut the {} edge to the line of the {} beforehand: off the blank {}",
+                       scribe.edge, scribe.meets, spots_words(scribe, rounding));
+  return fmt::format(
+      "scribe the {} edge to the {}: hold it parallel to its place, touching at {}, set the "
+      "scribers to {}; for roughing out, off the blank {}",
+      scribe.edge, scribe.meets, size(scribe.touches_at, rounding),
+      size(scribe.setting_mm, rounding), spots_words(scribe, rounding));
+}
+
+std::string scribe_lines(const CutPiece& piece, Rounding rounding) {
+  std::string text;
+  for (const CutScribe& scribe : piece.scribes) {
+    text += line(scribe_words(scribe, rounding));
+    if (scribe.bevel_mm >= rounding.step.mm)
+      text += line(fmt::format("its faces differ by {} there: bevel it, the longer face first",
+                               size(scribe.bevel_mm, rounding)));
+  }
+  return text;
+}
+
+std::string outline_words(const Polygon& polygon, Rounding rounding) {
+  std::string text;
+  for (const Vec2 p : polygon)
+    text += fmt::format(" ({}, {})", bare(p.x, rounding), bare(p.y, rounding));
+  return text;
+}
+
+std::string notch_lines(const CutPiece& piece, Rounding rounding) {
+  std::string text;
+  for (const CutNotch& notch : piece.notches) {
+    if (notch.corner.empty())
+      text += line(fmt::format("notch around {}, across and up from the lower left as drawn:{}",
+                               notch.around, outline_words(notch.polygon, rounding)));
+    else
+      text += line(fmt::format("notch {}: {} wide, {} high, around {}", notch.corner,
+                               rounded_up(notch.width_mm, rounding),
+                               rounded_up(notch.height_mm, rounding), notch.around));
+  }
+  return text;
+}
+
+std::string hole_words(const CutHole& hole, Rounding rounding) {
+  const std::string from =
+      fmt::format("{} from the {} edge, {} from the {}", size(hole.from_across_mm, rounding),
+                  name_of(hole.across), size(hole.from_up_mm, rounding), name_of(hole.up));
+  if (hole.diameter_mm)
+    return fmt::format("{}: {} across, its middle {}", hole.name, size(*hole.diameter_mm, rounding),
+                       from);
+  return fmt::format("{}: {} wide, {} high, its near sides {}", hole.name,
+                     size(hole.width_mm, rounding), size(hole.height_mm, rounding), from);
+}
+
+std::string hole_lines(const CutPiece& piece, Rounding rounding) {
+  std::string text;
+  for (const CutHole& hole : piece.holes) text += line(hole_words(hole, rounding));
+  return text;
+}
+
+std::string pilot_lines(const CutPiece& piece, Rounding rounding) {
+  std::string text;
+  for (const CutPilot& pilot : piece.pilots)
+    text += line(fmt::format("bore {}: {} from the {} end, {} from the {} edge{}", pilot.id,
+                             size(pilot.from_end_mm, rounding), pilot.end,
+                             size(pilot.from_edge_mm, rounding), pilot.edge,
+                             pilot.probe_first ? " (probe the wall first)" : ""));
+  return text;
+}
+
+std::string check_words(const std::vector<CutCheck>& checks, Rounding rounding) {
+  std::string text;
+  for (const CutCheck& check : checks)
+    text += fmt::format("{}{} at {}", text.empty() ? "" : ", ", size(check.value, rounding),
+                        bare(check.at, rounding));
+  return text;
+}
+
+std::string checks_line(const CutPiece& piece, Rounding rounding) {
+  if (piece.stick) return {};
+  return line(fmt::format(
+      "check before notching: width {}; height {}; diagonals {} and {}",
+      check_words(piece.checks.widths, rounding), check_words(piece.checks.heights, rounding),
+      size(piece.checks.diagonals[0], rounding), size(piece.checks.diagonals[1], rounding)));
+}
+
+std::string waste_words(double waste) {
+  return fmt::format("{:.0f} in 100 is waste", 100 * waste);
+}
+
+std::string board_lines(const BoardPlan& plan, Rounding rounding) {
+  std::string text;
+  for (const BoardCut& board : plan.boards) {
+    std::string parts;
+    for (const Stick& stick : board.sticks)
+      parts += fmt::format("{}{} {}", parts.empty() ? "" : ", ", stick.part,
+                           bare(stick.length, rounding));
+    text += line(fmt::format("a board of {}: {}", size(board.length, rounding), parts));
+  }
+  for (const Stick& stick : plan.too_long)
+    text += line(fmt::format("no board is long enough for {}: {}", stick.part,
+                             size(stick.length, rounding)));
+  return plan.boards.empty() ? text : text + line(waste_words(plan.waste()));
+}
+
+std::string sheet_lines(const SheetPlan& plan, Rounding rounding) {
+  std::string text;
+  for (const auto& sheet : plan.sheets) {
+    std::string parts;
+    for (const LaidPanel& panel : sheet)
+      parts += fmt::format("{}{} {} x {}{}", parts.empty() ? "" : ", ", panel.part,
+                           bare(panel.width, rounding), bare(panel.length, rounding),
+                           panel.turned ? " (across the grain)" : "");
+    text += line(fmt::format("a sheet of {} x {}: {}", bare(plan.width, rounding),
+                             size(plan.length, rounding), parts));
+  }
+  for (const Panel& panel : plan.too_large)
+    text += line(fmt::format("no sheet is large enough for {}: {} x {}", panel.part,
+                             bare(panel.across, rounding), size(panel.along, rounding)));
+  return plan.sheets.empty() ? text : text + line(waste_words(plan.waste()));
+}
+
+}  // namespace
+
+std::string blank_words(const CutPiece& piece, Rounding rounding) {
+  const bool wild = !piece.wild.empty();
+  const auto words = [&](double mm, bool exact) {
+    return wild ? rounded_up(mm, rounding) : kept_exact(mm, exact, rounding);
+  };
+  const std::string width = words(piece.blank.width, piece.exact_across);
+  return piece.stick ? width : width + " x " + words(piece.blank.height, piece.exact_up);
+}
+
+std::string piece_words(const CutPiece& piece, Rounding rounding) {
+  std::string text = piece.part;
+  if (piece.names.size() > 1) text += fmt::format(" ({} alike)", piece.names.size());
+  return text + "\n" + sizes_line(piece, rounding) + wild_lines(piece, rounding) +
+         taper_lines(piece, rounding) + scribe_lines(piece, rounding) +
+         notch_lines(piece, rounding) + hole_lines(piece, rounding) + pilot_lines(piece, rounding) +
+         checks_line(piece, rounding);
+}
+
+std::string layout_words(const StockCut& stock, Rounding rounding) {
+  if (stock.boards) return board_lines(*stock.boards, rounding);
+  if (stock.sheets) return sheet_lines(*stock.sheets, rounding);
+  return line("the design does not say what sheets it is sold in");
+}
+
+}  // namespace nook
