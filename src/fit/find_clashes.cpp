@@ -111,30 +111,42 @@ class ClashFinder {
   }
 
   void look_at_obstacles() {
-    const int walls = static_cast<int>(trials_.views[0].shape().walls.size());
-    for (int w = 0; w < walls; ++w)
-      for (const PieceSolid& solid : solids_) {
-        if (!look_at_blocks(0, w, solid)) continue;
-        for (int r = 1; r < trials_.rooms(); ++r) look_at_blocks(r, w, solid);
-      }
+    std::vector<NearObstacle> near;
+    for (int r = 0; r < trials_.rooms(); ++r) {
+      const auto blocks = trials_.layout.obstacles.in(trials_.layout.site, trials_.views[r]);
+      if (r == 0) near = near_obstacles(blocks);
+      for (const NearObstacle& n : near) look_at_block(r, blocks[n.block], n);
+    }
   }
 
-  // Whether any block is near at all.
-  bool look_at_blocks(int room, int wall, const PieceSolid& solid) {
-    const int p = solid.hull.piece;
-    const Frame& frame = trials_.placings[room].frames[p];
-    bool near = false;
-    for (const ObstacleSolid& block :
-         obstacles_near(trials_.views[room], wall, solid.hull, frame, kNear)) {
-      const double distance = apart(block.solid, block.frame, solid.hull, frame).distance;
-      near = near || distance < kNear;
-      if (distance >= 0) continue;
-      for (const CellSolid& cell : solid.cells) {
-        const double depth = -apart(block.solid, block.frame, cell, frame).distance;
-        if (depth > 0) note(p, block.name, room, depth, block.frame.at);
+  struct NearObstacle {
+    std::size_t block;
+    const CellSolid* cell;
+    Apart adjusted;
+  };
+
+  std::vector<NearObstacle> near_obstacles(const std::vector<ObstacleSolid>& blocks) const {
+    std::vector<NearObstacle> near;
+    for (const PieceSolid& solid : solids_)
+      for (std::size_t b = 0; b < blocks.size(); ++b) {
+        const Frame& frame = trials_.placings[0].frames[solid.hull.piece];
+        const auto apart_from = [&](const CellSolid& cell) {
+          return apart(blocks[b].solid, blocks[b].frame, cell, frame);
+        };
+        if (apart_from(solid.hull).distance > kNear) continue;
+        for (const CellSolid& cell : solid.cells)
+          if (const Apart a = apart_from(cell); a.distance < kNear) near.push_back({b, &cell, a});
       }
-    }
     return near;
+  }
+
+  void look_at_block(int room, const ObstacleSolid& block, const NearObstacle& near) {
+    const int p = near.cell->piece;
+    const Frame& frame = trials_.placings[room].frames[p];
+    if (apart_along(near.adjusted, block.solid, block.frame, *near.cell, frame) >= -kDeepest / 2)
+      return;
+    const double depth = -apart(block.solid, block.frame, *near.cell, frame).distance;
+    if (depth > 0) note(p, block.name, room, depth, block.frame.at);
   }
 
   void look_at_pieces() {

@@ -1,4 +1,4 @@
-// Each block as a prism on its side: the section in out and height, extruded along the wall.
+// Each length as a prism on its side: the section in out and height, extruded along the wall.
 #include "fit/obstacle_solid.h"
 
 #include <algorithm>
@@ -9,68 +9,62 @@ namespace {
 
 constexpr double kLength = 300;  // mm along the wall; chosen
 
-struct WallBox {
-  double a_low = 1e300, a_high = -1e300, out_low = 1e300, z_low = 1e300, z_high = -1e300;
-};
-WallBox box_on_wall(const WallShape& wall, const CellSolid& cell, const Frame& frame) {
-  WallBox box;
-  for (Vec3 p : cell.corners) {
-    const Vec3 q = frame.room_from_piece(p);
-    const Vec2 at = wall.wall_from_room(plan(q));
-    box.a_low = std::min(box.a_low, at.x);
-    box.a_high = std::max(box.a_high, at.x);
-    box.out_low = std::min(box.out_low, at.y);
-    box.z_low = std::min(box.z_low, q.z);
-    box.z_high = std::max(box.z_high, q.z);
-  }
-  return box;
-}
-
-// u = out, v = up, w = along: a section with a sloping front.
-ObstacleSolid solid_of(const SiteView& view, int wall, int index, Stretch along) {
-  const WallShape& shape = view.shape().walls[wall];
-  const BlockHere& here = view.blocks(wall)[index];
-  const Block& block = *here.block;
-  const double middle = (along.from + along.to) / 2;
-  const double low = view.z_of(block.height_from, wall, middle);
-  const double high = view.z_of(block.height_to, wall, middle);
-  const auto front = [&](double z) {
-    return shape.out_at(middle, z) + block.out_to + block.slope * (z - low);
-  };
-  const double back = shape.out_at(middle, low) + block.out_from;
-  const Polygon section{{back, low}, {front(low), low}, {front(high), high}, {back, high}};
-  const Vec2 start = shape.room_from_wall(along.from, 0);
-  const Vec3 w{shape.along.x, shape.along.y, 0};
-  ObstacleSolid solid{block.name, index, solid_of(section, along.to - along.from, -1), {}};
-  solid.frame = {{start.x, start.y, 0}, {shape.out.x, shape.out.y, 0}, {0, 0, 1}, w};
-  return solid;
+// A block without end is looked at this far beyond the wall's base line.
+Stretch bounded(const BlockHere& here, const WallShape& wall) {
+  constexpr double kBeyond = 300;
+  return {std::max(here.a_from, -kBeyond), std::min(here.a_to, wall.length + kBeyond)};
 }
 
 }  // namespace
 
-std::vector<ObstacleSolid> obstacles_near(const SiteView& view, int wall, const CellSolid& cell,
-                                          const Frame& frame, double reach) {
-  std::vector<ObstacleSolid> found;
-  const auto& blocks = view.blocks(wall);
-  if (blocks.empty()) return found;
-  const WallBox box = box_on_wall(view.shape().walls[wall], cell, frame);
-  for (int k = 0; k < static_cast<int>(blocks.size()); ++k) {
-    const Block& block = *blocks[k].block;
-    const double front = block.out_to + std::max(0.0, block.slope) * 1000;
-    if (box.out_low > front + reach + 100) continue;
-    const double from = std::max(blocks[k].a_from, box.a_low - reach);
-    const double to = std::min(blocks[k].a_to, box.a_high + reach);
-    if (from >= to) continue;
-    const double middle = (from + to) / 2;
-    if (view.z_of(block.height_from, wall, middle) > box.z_high + reach ||
-        view.z_of(block.height_to, wall, middle) < box.z_low - reach)
-      continue;
-    const int parts = std::max(1, static_cast<int>(std::ceil((to - from) / kLength)));
-    for (int i = 0; i < parts; ++i)
-      found.push_back(solid_of(
-          view, wall, k, {from + (to - from) * i / parts, from + (to - from) * (i + 1) / parts}));
-  }
-  return found;
+Obstacles::Obstacles(Site& site) {
+  const SiteView& view = site.adjusted();
+  for (int w = 0; w < static_cast<int>(view.shape().walls.size()); ++w)
+    for (int b = 0; b < static_cast<int>(view.blocks(w).size()); ++b) {
+      const BlockHere& here = view.blocks(w)[b];
+      const Stretch along = bounded(here, view.shape().walls[w]);
+      const int parts = static_cast<int>(std::ceil((along.to - along.from) / kLength));
+      for (int i = 0; i < parts; ++i) {
+        const double from = static_cast<double>(i) / parts, to = (i + 1.0) / parts;
+        const double a = along.from + (from + to) / 2 * (along.to - along.from);
+        const double z =
+            (view.z_of(here.block->height_from, w, a) + view.z_of(here.block->height_to, w, a)) / 2;
+        lengths_.push_back(
+            {w, b, from, to, site.fields().add({Surface::Kind::wall, w}, {a, z}, true)});
+      }
+    }
+}
+
+// u = out, v = up, w = along: a section with a sloping front.
+ObstacleSolid Obstacles::solid(const Site& site, const SiteView& view, const Length& length) const {
+  const WallShape& wall = view.shape().walls[length.wall];
+  const BlockHere& here = view.blocks(length.wall)[length.block];
+  const Block& block = *here.block;
+  const Stretch whole = bounded(here, wall);
+  const double from = whole.from + length.from * (whole.to - whole.from);
+  const double to = whole.from + length.to * (whole.to - whole.from), middle = (from + to) / 2;
+  const double low = view.z_of(block.height_from, length.wall, middle);
+  const double high = view.z_of(block.height_to, length.wall, middle);
+  const double field = site.fields().value(length.spot, view.room());
+  const auto front = [&](double z) {
+    return wall.lean * z + field + SiteView::buildup(wall, middle) + block.out_to +
+           block.slope * (z - low);
+  };
+  const double back = front(low) - block.out_to + block.out_from;
+  const Vec2 start = wall.room_from_wall(from, 0);
+  return {
+      block.name,
+      solid_of({{back, low}, {front(low), low}, {front(high), high}, {back, high}}, to - from, -1),
+      {{start.x, start.y, 0},
+       {wall.out.x, wall.out.y, 0},
+       {0, 0, 1},
+       {wall.along.x, wall.along.y, 0}}};
+}
+
+std::vector<ObstacleSolid> Obstacles::in(const Site& site, const SiteView& view) const {
+  std::vector<ObstacleSolid> all;
+  for (const Length& length : lengths_) all.push_back(solid(site, view, length));
+  return all;
 }
 
 }  // namespace nook

@@ -1,4 +1,4 @@
-// Blocks on a wall as convex solids, cut where the wall bends.
+// Blocks on the walls as convex solids, cut into lengths where the wall bends.
 #pragma once
 
 #include <string>
@@ -11,14 +11,26 @@ namespace nook {
 
 struct ObstacleSolid {
   std::string name;
-  int block = 0;
   CellSolid solid;  // in its frame
   Frame frame;
 };
 
-/// The blocks of a wall within `reach` of a cell, in lengths of at most 300 mm. Each follows the
-/// adjusted surface at its middle to 0.05 mm for a field of sd 10 mm and reach 400 mm.
-std::vector<ObstacleSolid> obstacles_near(const SiteView& view, int wall, const CellSolid& cell,
-                                          const Frame& frame, double reach);
+/// All blocks in lengths of at most 300 mm. Each length is straight and follows the surface at its
+/// middle: to 0.05 mm for a field of sd 10 mm and reach 400 mm.
+class Obstacles {
+ public:
+  explicit Obstacles(Site& site);
+  /// In one room, always in the same order.
+  std::vector<ObstacleSolid> in(const Site& site, const SiteView& view) const;
+
+ private:
+  struct Length {
+    int wall, block;
+    double from, to;  // share of the block's length
+    int spot;
+  };
+  ObstacleSolid solid(const Site& site, const SiteView& view, const Length& length) const;
+  std::vector<Length> lengths_;
+};
 
 }  // namespace nook

@@ -6,6 +6,7 @@
 
 #include "fit/assembly.h"
 #include "fit/guard.h"
+#include "fit/obstacle_solid.h"
 #include "fit/separation.h"
 
 namespace nook {
@@ -20,6 +21,7 @@ struct FootSpot {
 struct Layout {
   const Scene& scene;
   const Site& site;
+  Obstacles obstacles;
   int first_wall = 0;  // index of the left wall of the design's corner
   std::vector<Joint> joints;
   std::vector<Guard> guards;
