@@ -111,17 +111,51 @@ class DrillMap {
     return true;
   }
 
-  void hang(const Hanging& h, int w) {
+  // As many screws a stud as the design says; more where the load asks for them and they fit.
+  void hang(const Hanging& asked, int w) {
+    constexpr int kMore = 2;  // chosen: beyond that, rated screws
+    Hung hung = tried(asked, w);
+    for (int more = 1; more <= kMore && hung.strength.ratio.value_or(0) > 1; ++more) {
+      Fastening fastening = asked.fastening;
+      fastening.per_stud += more;
+      Hung next = tried(asked.with(fastening), w);
+      if (next.screws.holes.size() * asked.fastening.per_stud <
+          hung.asked_holes * static_cast<std::size_t>(fastening.per_stud))
+        break;
+      if (next.strength.ratio.value_or(2) > 1) continue;
+      next.strength.notes.push_back(
+          fmt::format("{} screws a stud for this load, where the design says {}",
+                      fastening.per_stud, asked.fastening.per_stud));
+      hung = std::move(next);
+    }
+    keep(hung, asked, w);
+  }
+
+  struct Hung {
+    WallScrews screws;
+    Strength strength;
+    std::size_t asked_holes = 0;
+  };
+  Hung tried(const Hanging& h, int w) const {
+    Hung hung;
+    hung.screws = wall_screws(h, contexts_[w]);
+    auto& holes = hung.screws.holes;
+    for (std::size_t i = 0; i < holes.size(); ++i)
+      holes[i].id =
+          fmt::format("{} {}", answer_.walls[w].name, answer_.walls[w].holes.size() + i + 1);
+    number_drives(holes);
+    hung.strength = strength_on_wall(h, contexts_[w], hung.screws);
+    hung.asked_holes = holes.size();
+    return hung;
+  }
+
+  void keep(const Hung& h, const Hanging& hanging, int w) {
     WallDrill& wall = answer_.walls[w];
-    WallScrews screws = wall_screws(h, contexts_[w]);
-    for (std::size_t i = 0; i < screws.holes.size(); ++i)
-      screws.holes[i].id = fmt::format("{} {}", wall.name, wall.holes.size() + i + 1);
-    number_drives(screws.holes);
-    answer_.strength.push_back(strength_on_wall(h, contexts_[w], screws));
-    wall.pieces.push_back(hung(h));
-    wall.pieces.back().notes = screws.left_out;
-    append(wall.holes, screws.holes);
-    append(answer_.unreachable, screws.unreachable);
+    wall.pieces.push_back(hung(hanging));
+    wall.pieces.back().notes = h.screws.left_out;
+    append(wall.holes, h.screws.holes);
+    append(answer_.unreachable, h.screws.unreachable);
+    answer_.strength.push_back(h.strength);
   }
 
   HungPiece hung(const Hanging& h) const {

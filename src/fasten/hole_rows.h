@@ -27,6 +27,11 @@ struct Hanging {
   Distances distances;
   double wallboard = 0;
   double sure = .999;  // a hole less sure than this is to be probed first
+
+  /// The same with other screws, which must outlive it.
+  Hanging with(const Fastening& other) const {
+    return {piece, other, face, ruler, free, services, design, say, distances, wallboard, sure};
+  }
 };
 
 /// A place for a screw.

@@ -161,9 +161,11 @@ Strength strength_of(const Loaded& l, const Saying& say) {
   note_short(out, l, say);
   if (out.ratio && *out.ratio > 1)
     out.advice.push_back(
-        fmt::format("its worst screw carries {}, {:.1f} times the {} it may: use "
-                    "more screws, or rated ones",
-                    say.load(out.worst_load_n), *out.ratio, say.load(out.screw_n)));
+        fmt::format("its worst screw carries {}, {:.1f} times the {} it may: {:.0f} screws in "
+                    "place of {}, or rated "
+                    "ones",
+                    say.load(out.worst_load_n), *out.ratio, say.load(out.screw_n),
+                    std::ceil(*out.ratio * static_cast<double>(l.screws.size())), l.screws.size()));
   return out;
 }
 

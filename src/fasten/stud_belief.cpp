@@ -14,9 +14,6 @@ namespace {
 
 // Chosen: what one look is worth. Nail: sd; finder and magnet: scale of a Student t with 4 degrees.
 constexpr double kNail = 1, kFinderEdge = 2, kCentre = 3;
-// A look that is a slip: 0.5 % per trivial act (Panko, human error rates; rounded), anywhere within
-// about a foot (sd 100 mm, chosen).
-constexpr double kSlip = .005, kSlipSd = 100;
 // How often a stud is single, doubled, tripled (chosen; doubled beside openings and at corners).
 constexpr double kPlies[] = {.90, .08, .02};
 constexpr double kVague = 200;      // mm, prior sd of the place beside the looks. Chosen
@@ -41,7 +38,7 @@ std::vector<Kernel> student_kernels(double scale) {
     kernels.push_back({weight, scale * scale / p, false});
     total += weight;
   }
-  for (Kernel& k : kernels) k.weight *= (1 - kSlip) / total;
+  for (Kernel& k : kernels) k.weight *= (1 - kSlipShare) / total;
   return kernels;
 }
 
@@ -50,10 +47,10 @@ std::vector<Kernel> meanings_of(const StudLook& sight) {
   const double sd = sight.sd.value_or(usual);
   std::vector<Kernel> kernels;
   if (sight.by == FoundBy::nail)
-    kernels = {{1 - kSlip, sd * sd, false}};
+    kernels = {{1 - kSlipShare, sd * sd, false}};
   else
     kernels = student_kernels(sd / std::numbers::sqrt2);  // sd = scale sqrt(4 / (4 - 2))
-  kernels.push_back({kSlip, kSlipSd * kSlipSd, true});
+  kernels.push_back({kSlipShare, kSlipSd * kSlipSd, true});
   return kernels;
 }
 

@@ -64,6 +64,10 @@ class StudBelief {
 /// stud may lean. Requires: at least one sight.
 StudBelief believe(std::vector<StudLook> sights, double width, double lean_sd);
 
+/// A look that is a slip: 0.5 % per trivial act (Panko, human error rates; rounded), anywhere
+/// within about a foot (sd 100 mm, chosen).
+inline constexpr double kSlipShare = .005, kSlipSd = 100;
+
 /// The sd of one look, mm: as stated, else by how it was found.
 double sight_sd(FoundBy by, bool edge);
 

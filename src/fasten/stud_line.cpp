@@ -21,6 +21,9 @@ constexpr double kSameStud = .6;
 // place. Chosen.
 constexpr double kBesidePlace = 1.0 / 3;
 
+// Studs are inferred from a pattern that is likelier than not. Chosen
+constexpr double kLikely = .5;
+
 struct Look {
   StudLook sight;
   double middle;  // of the stud as this look has it
@@ -187,7 +190,7 @@ WallStuds studs_on(const Survey& survey, const RoomShape& room, int wall, double
   for (StudLine& line : result.lines) line.on_pattern = false;
   for (std::size_t i = 0; i < plies.size(); ++i)
     if (result.pattern->number[i]) result.lines[line_of_ply[i]].on_pattern = true;
-  infer(result, frame, *studs, z);
+  if (result.pattern->certainty > kLikely) infer(result, frame, *studs, z);
   std::stable_sort(result.lines.begin(), result.lines.end(),
                    [&](const StudLine& a, const StudLine& b) { return a.centre(z) < b.centre(z); });
   return result;

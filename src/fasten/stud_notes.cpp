@@ -25,6 +25,15 @@ std::string leaning(const StudLine& s, const std::string& place, const Saying& s
                      off > 0 ? "away from" : "toward", say.length(kSpan));
 }
 
+// Odds that one of two edges is a slip, by the densities of `off` either way; the errors as normal.
+double slip_odds(double off, double sd) {
+  constexpr double kMost = 1e9;
+  const double slip = std::hypot(sd, kSlipSd);
+  const double as_slip = 2 * kSlipShare / slip * std::exp(-off * off / (2 * slip * slip));
+  const double as_error = (1 - 2 * kSlipShare) / sd * std::exp(-off * off / (2 * sd * sd));
+  return std::min(kMost, as_slip / std::max(as_error, 1e-300));
+}
+
 struct Doubt {
   const WallDrill* wall;
   int stud;
@@ -40,6 +49,31 @@ void add_doubt(std::vector<Doubt>& doubts, const WallDrill& wall, const Hole& h)
     }
   doubts.push_back({&wall, *h.stud, h.height_mm, 1 - h.hit_chance});
 }
+
+// Two edges of one stud as read.
+struct EdgePair {
+  const Reading& left;
+  const Reading& right;
+  FoundBy by;
+  double width;
+
+  double apart() const { return right.value.mm - left.value.mm; }
+  // Beside the nearest whole number of studs: a doubled stud agrees too.
+  double off() const { return apart() - std::clamp(std::round(apart() / width), 1.0, 3.0) * width; }
+  double sd() const {
+    const double usual = sight_sd(by, true);
+    return std::hypot(left.sd ? left.sd->mm : usual, right.sd ? right.sd->mm : usual);
+  }
+  bool disagree() const { return std::abs(off()) > 3 * sd(); }
+
+  Suspect suspect(const Saying& say) const {
+    return {{left.id, right.id},
+            fmt::format("the edges are {} apart, the stud is {} wide: probe both again",
+                        say.length(apart()), say.length(width)),
+            right.value.mm - width,
+            slip_odds(off(), sd())};
+  }
+};
 
 }  // namespace
 
@@ -84,28 +118,15 @@ std::vector<NextReading> probes_for(const std::vector<WallDrill>& walls, const S
 }
 
 std::vector<Suspect> stud_suspects(const Survey& survey) {
-  const Saying say{survey.units};
   std::vector<Suspect> suspects;
   for (const Wall& wall : survey.walls) {
     if (!wall.studs) continue;
-    const double width = wall.studs->width.mm;
     for (const StudFound& f : wall.studs->found)
       for (const Reading& left : f.left_edge)
         for (const Reading& right : f.right_edge) {
           if (left.struck || right.struck) continue;
-          const double apart = right.value.mm - left.value.mm;
-          const double usual = sight_sd(f.by, true);
-          const double sd =
-              std::hypot(left.sd ? left.sd->mm : usual, right.sd ? right.sd->mm : usual);
-          const double plies = std::clamp(std::round(apart / width), 1.0, 3.0);
-          const double off = apart - plies * width;
-          if (std::abs(off) <= 3 * sd) continue;
-          suspects.push_back(
-              {{left.id, right.id},
-               fmt::format("the edges are {} apart, the stud is {} wide: probe both again",
-                           say.length(apart), say.length(width)),
-               apart - width,
-               std::abs(off) / sd});
+          const EdgePair pair{left, right, f.by, wall.studs->width.mm};
+          if (pair.disagree()) suspects.push_back(pair.suspect({survey.units}));
         }
   }
   return suspects;

@@ -7,6 +7,11 @@ double WallFrame::floor_z(double base) const {
   return room_.floor.z(shape().room_from_wall(base, 0));
 }
 
+std::optional<double> WallFrame::ceiling_z(double base) const {
+  if (!room_.ceiling) return std::nullopt;
+  return room_.ceiling->z(shape().room_from_wall(base, 0));
+}
+
 std::optional<double> WallFrame::z(const Height& height, double base) const {
   if (!height.from_line) return floor_z(base) + height.value.mm;
   if (!room_.line_z) return std::nullopt;

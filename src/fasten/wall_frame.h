@@ -23,6 +23,8 @@ class WallFrame {
   double along(double base, double z) const { return room_.read_along(wall_, base, z); }
   /// Of the floor under the wall at `base`.
   double floor_z(double base) const;
+  /// Of the ceiling over it, where one was measured.
+  std::optional<double> ceiling_z(double base) const;
   /// z of a height read at `base`; none where it counts from a level line that nothing places.
   std::optional<double> z(const Height& height, double base) const;
   /// Whether the wall meets another one at its far end.

@@ -188,9 +188,21 @@ class ScrewSetter {
     if (s.embedment > kServiceDepth)
       w.push_back(fmt::format("goes {} into the stud: past {} it may reach a cable",
                               say_.length(s.embedment), say_.length(kServiceDepth)));
+    if (in_unmarked_zone(s))
+      w.push_back(
+          "within 150 mm of the corner or ceiling: in the UK a cable may run here unmarked");
     if (!s.caution.empty()) w.push_back(s.caution + " may run in this stud: no deeper");
     warn_bore(hole, s, count);
     if (s.shim > kShimTold) w.push_back(fmt::format("shim {} behind it", say_.length(s.shim)));
+  }
+
+  // BS 7671 522.6.202.
+  bool in_unmarked_zone(const Seated& s) const {
+    constexpr double kZone = 150;
+    const WallFrame& frame = h_.face.wall();
+    const bool far = frame.has_far_corner() && frame.end(s.at.y) - s.at.x < kZone;
+    return s.at.x - frame.start(s.at.y) < kZone || far ||
+           frame.ceiling_z(s.at.x).value_or(1e9) - s.at.y < kZone;
   }
 
   void warn_bore(Hole& hole, const Seated& s, int count) const {

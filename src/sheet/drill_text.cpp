@@ -13,7 +13,7 @@ namespace nook {
 namespace {
 
 constexpr std::string_view kCautions =
-    "Wood, cables and pipes are only as sure as the probing: probe before you drill.\n"
+    "Probe before you drill; a bit that stops on steel has met a plate: move it.\n"
     "Strength figures are a help; your local code and a licensed person decide.\n";
 
 class DrillPage {

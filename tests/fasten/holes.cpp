@@ -264,6 +264,33 @@ TEST_CASE("holes: a mirrored room has the mirrored map", "[property]") {
   }
 }
 
+TEST_CASE("holes: more screws a stud where the load asks for them and the piece has room") {
+  Bench bench = two_studs();
+  Part& ledger = bench.design.parts[0];
+  const double w = inches(5.5).mm, l = inches(46).mm;
+  ledger.outline = {{0, 0}, {l, 0}, {l, w}, {0, w}};
+  bench.design.fastenings[0].load_n = 220 * kNewtonsPerPound;
+  bench.design.fastenings[0].load_at = inches(46 - 23.3);  // between the studs
+  CHECK(bench.drilled().walls[0].holes.size() == 4);
+  bench.design.fastenings[0].load_n = 300 * kNewtonsPerPound;
+  DrillAnswer answer = bench.drilled();
+  CHECK(answer.walls[0].holes.size() == 6);
+  CHECK(*answer.strength[0].ratio <= 1);
+  bench.design.fastenings[0].load_n = 900 * kNewtonsPerPound;
+  answer = bench.drilled();  // no number that fits would do: as the design says
+  CHECK(answer.walls[0].holes.size() == 4);
+  CHECK(answer.verdict == Verdict::does_not_fit);
+}
+
+TEST_CASE("holes: BS 7671 522.6.202 - near the corner a cable may run unmarked", "[reference]") {
+  Bench bench = two_studs();
+  for (const Hole& h : bench.drilled().walls[0].holes) CHECK_FALSE(warns(h, "150 mm"));
+  bench.nailed(0, 4.5);
+  const auto holes = bench.drilled().walls[0].holes;
+  CHECK(warns(holes.front(), "within 150 mm of the corner"));
+  CHECK_FALSE(warns(holes.back(), "150 mm"));
+}
+
 TEST_CASE("holes: what is not wood gets no holes and no figure") {
   for (StudKind kind : {StudKind::steel, StudKind::masonry}) {
     Bench bench = two_studs();

@@ -109,7 +109,7 @@ ledger: upper edge 2 1/4" above the level line; #10 x 3" wood screw
     2 ○   16 1/16 left       3/4 down       31 3/8            3     1/8      2
   ! 2: probe first: no stud was found here, it follows from the spacing
 
-Wood, cables and pipes are only as sure as the probing: probe before you drill.
+Probe before you drill; a bit that stops on steel has met a plate: move it.
 Strength figures are a help; your local code and a licensed person decide.
 )";
   CHECK(drill_text(small_answer(true), inch_style()) == expected);
