@@ -45,18 +45,29 @@ CutChecks checks_of(const Polygon& blank) {
   return checks;
 }
 
-// A notch moved with its piece, and drawn out beyond the edges it opens to.
-Polygon to_cut_out(const NotchFit& notch, const Bounds& drawn, Vec2 closer) {
-  Polygon polygon = notch.polygon;
-  for (Vec2& p : polygon) {
-    const Vec2 was = p;
-    p = p - closer;
-    if (was.x < drawn.low.x + kAtEdge) p.x = drawn.low.x - kBeyond;
-    if (was.x > drawn.high.x - kAtEdge) p.x = drawn.high.x + kBeyond;
-    if (was.y < drawn.low.y + kAtEdge) p.y = drawn.low.y - kBeyond;
-    if (was.y > drawn.high.y - kAtEdge) p.y = drawn.high.y + kBeyond;
+// The way out of the piece where a point lies on a side of it, or on two; 0 inside.
+Vec2 way_out(Vec2 p, const Bounds& drawn) {
+  const auto at = [](double x, double low, double high) {
+    return x < low + kAtEdge ? -kBeyond : x > high - kAtEdge ? kBeyond : 0;
+  };
+  return {at(p.x, drawn.low.x, drawn.high.x), at(p.y, drawn.low.y, drawn.high.y)};
+}
+
+// A notch, and strips that carry it beyond the edges it opens to: the finished
+// edge may lie further out than the drawn one.
+void add_to_cut_out(std::vector<Polygon>& rings, const NotchFit& notch, const Bounds& drawn) {
+  const size_t n = notch.polygon.size();
+  rings.push_back(notch.polygon);
+  for (size_t i = 0; i < n; ++i) {
+    const Vec2 a = notch.polygon[i], b = notch.polygon[(i + 1) % n];
+    const Vec2 out_a = way_out(a, drawn), out_b = way_out(b, drawn);
+    if (out_a.x != 0 && out_a.x == out_b.x)
+      rings.push_back({a, b, b + Vec2{out_a.x, 0}, a + Vec2{out_a.x, 0}});
+    if (out_a.y != 0 && out_a.y == out_b.y)
+      rings.push_back({a, b, b + Vec2{0, out_a.y}, a + Vec2{0, out_a.y}});
+    if (out_a.x != 0 && out_a.y != 0)
+      rings.push_back({a, a + Vec2{out_a.x, 0}, a + out_a, a + Vec2{0, out_a.y}});
   }
-  return polygon;
 }
 
 Polygon largest(const Regions& regions) {
@@ -66,18 +77,16 @@ Polygon largest(const Regions& regions) {
   return best == regions.end() ? Polygon{} : best->outline;
 }
 
-// What is left of the fitted outline, and each notch as it lies in it.
-void cut_notches(CutPiece& cut, const CutInput& input, int k, const NeededPiece& needed) {
-  cut.outline = needed.fitted;
+// What is left of the fitted outline.
+Polygon notched(const CutInput& input, int k, const NeededPiece& needed) {
   const Bounds drawn = bounds_of(needed.drawn->outline);
-  Regions out;
-  for (const NotchFit& notch : input.fit.notches)
-    if (notch.piece == k && !notch.polygon.empty())
-      out.push_back({to_cut_out(notch, drawn, needed.closer), {}});
-  if (out.empty()) return;
   std::vector<Polygon> rings;
-  for (const Region& region : out) rings.push_back(region.outline);
-  cut.outline = largest(subtract(Regions{{needed.fitted, {}}}, unite(rings)));
+  for (const NotchFit& notch : input.fit.notches)
+    if (notch.piece == k && !notch.polygon.empty()) add_to_cut_out(rings, notch, drawn);
+  if (rings.empty()) return needed.fitted;
+  for (Polygon& ring : rings)
+    for (Vec2& p : ring) p = p - needed.closer;
+  return largest(subtract(Regions{{needed.fitted, {}}}, unite(rings)));
 }
 
 bool is_square(const Polygon& polygon) {
@@ -264,7 +273,7 @@ CutPiece cut_piece(const CutInput& input, int k, const NeededPiece& needed) {
   cut.exact_across = exact(needed, EdgeSide::left, EdgeSide::right);
   cut.exact_up = exact(needed, EdgeSide::bottom, EdgeSide::top);
   cut.checks = checks_of(blank);
-  cut_notches(cut, input, k, needed);
+  cut.outline = notched(input, k, needed);
   list_notches(cut, input, k, needed);
   add_edges(cut, input, k, needed);
   for (const Cutout& cutout : needed.drawn->cutouts)

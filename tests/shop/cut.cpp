@@ -1,0 +1,224 @@
+// The cutting list: blanks, checks, notches, holes, layouts.
+#include "shop/cut.h"
+
+#include <catch2/catch.hpp>
+#include <cmath>
+
+#include "sample.h"
+#include "shop/verify.h"
+#include "solid/polygon.h"
+
+using namespace nook;
+using namespace nook::sample;
+using Catch::WithinAbs;
+
+namespace {
+
+Contact contact(const std::string& part, EdgeSide edge, Fitting by) {
+  Contact made;
+  made.part = part, made.edge = edge, made.by = by;
+  made.meets = "left wall";
+  made.edge_given = edge == EdgeSide::left ? "left" : edge == EdgeSide::right ? "right" : "top";
+  return made;
+}
+
+/// A design, what a fit found, and its cutting list.
+struct List {
+  Drawn drawn;
+  FitAnswer fit;
+
+  Part& piece(const std::string& name, Polygon outline) {
+    drawn.design.parts.reserve(8);
+    return drawn.piece(name, std::move(outline));
+  }
+  void place() { fit = as_drawn(drawn.design); }
+  ContactFit& found(int contact, int piece, std::vector<GapPoint> line) {
+    ContactFit made;
+    made.contact = contact, made.piece = piece;
+    made.how = &drawn.design.contacts[contact];
+    made.part = fit.pieces[piece].name;
+    made.edge = made.how->edge_given, made.meets = made.how->meets;
+    made.line = std::move(line);
+    for (const GapPoint& point : made.line) made.gap.most = std::max(made.gap.most, point.gap);
+    fit.contacts.push_back(made);
+    return fit.contacts.back();
+  }
+  CutAnswer answer() const { return cut({drawn.design, fit, nullptr, Unit::inch}); }
+};
+
+}  // namespace
+
+TEST_CASE("cut: a plain panel - blank, outline and checks are those drawn") {
+  List list;
+  list.piece("shelf", rectangle(in(30), in(40)));
+  list.place();
+  const CutPiece piece = list.answer().pieces.at(0);
+  CHECK_THAT(piece.blank.width / in(1), WithinAbs(30, 1e-9));
+  CHECK_THAT(piece.blank.height / in(1), WithinAbs(40, 1e-9));
+  CHECK(piece.outline.size() == 4);
+  REQUIRE(piece.checks.widths.size() == 2);
+  CHECK_THAT(piece.checks.widths[0].at / in(1), WithinAbs(2, 1e-9));
+  CHECK_THAT(piece.checks.widths[1].at / in(1), WithinAbs(38, 1e-9));
+  for (const double d : piece.checks.diagonals)
+    CHECK_THAT(d / in(1), WithinAbs(50, 1e-9));  // 3-4-5
+}
+
+TEST_CASE("cut: an open corner - rip the blank 46 7/8, cut 46 at the back", "[reference]") {
+  List list;
+  list.piece("deck", rectangle(in(46), in(36)));
+  list.drawn.design.contacts = {contact("deck", EdgeSide::right, Fitting::taper)};
+  list.place();
+  list.found(0, 0, {{0, 0, 0}, {in(36), in(0.88), 0}});
+  const CutPiece piece = list.answer().pieces.at(0);
+  CHECK_THAT(piece.blank.width / in(1), WithinAbs(46.88, 1e-6));
+  REQUIRE(piece.tapers.size() == 1);
+  CHECK(piece.tapers[0].widths);
+  CHECK_THAT(piece.tapers[0].first_mm / in(1), WithinAbs(46, 1e-6));
+  CHECK_THAT(piece.tapers[0].last_mm / in(1), WithinAbs(46.88, 1e-6));
+}
+
+TEST_CASE("cut: a hand-scribed edge - wild wood, the scribers' setting, what comes off where") {
+  List list;
+  list.piece("panel", rectangle(in(37.25), in(84)));
+  list.drawn.design.contacts = {contact("panel", EdgeSide::left, Fitting::scribe)};
+  list.place();
+  ContactFit& found = list.found(0, 0, {{0, in(0.25), 0}, {in(36), 0, 0}, {in(84), in(0.125), 0}});
+  found.touches_at = in(36);
+  const CutPiece piece = list.answer().pieces.at(0);
+  CHECK_THAT(piece.blank.width / in(1), WithinAbs(37.75, 1e-6));
+  CHECK_THAT(piece.finished.width / in(1), WithinAbs(37.5, 1e-6));
+  REQUIRE(piece.wild.size() == 1);
+  CHECK_THAT(piece.wild[0].beyond_mm / in(1), WithinAbs(0.25, 1e-6));
+  REQUIRE(piece.scribes.size() == 1);
+  const CutScribe& scribe = piece.scribes[0];
+  // Held parallel, the blank touches at 36 while it stands 1/2 off its place.
+  CHECK_THAT(scribe.touches_at / in(1), WithinAbs(36, 1e-9));
+  CHECK_THAT(scribe.setting_mm / in(1), WithinAbs(0.5, 1e-9));
+  REQUIRE(scribe.spots.size() == 3);
+  CHECK_THAT(scribe.spots[0].off / in(1), WithinAbs(0.25, 1e-9));
+  CHECK_THAT(scribe.spots[2].off / in(1), WithinAbs(0.375, 1e-9));
+}
+
+TEST_CASE("cut: what the scribers leave is the finished piece", "[property]") {
+  List list;
+  list.piece("panel", rectangle(in(37.25), in(84)));
+  list.drawn.design.contacts = {contact("panel", EdgeSide::left, Fitting::scribe)};
+  list.place();
+  list.found(0, 0, {{0, 5, 0}, {500, 1, 0}, {1200, 0, 0}, {in(84), 3, 0}});
+  const CutPiece piece = list.answer().pieces.at(0);
+  for (const CutScribe::Spot& spot : piece.scribes[0].spots) {
+    const double finished = chord_level(piece.outline, spot.at).length();
+    CHECK_THAT(piece.blank.width - spot.off, WithinAbs(finished, 1e-6));
+  }
+}
+
+TEST_CASE("cut: a notch - is taken out of the finished outline, beyond a moved edge too") {
+  List list;
+  list.piece("panel", rectangle(1000, 2000));
+  list.drawn.design.contacts = {contact("panel", EdgeSide::left, Fitting::taper)};
+  list.place();
+  list.found(0, 0, {{0, 6, 0}, {2000, 6, 0}});
+  NotchFit notch;
+  notch.part = "panel", notch.around = "left wall baseboard";
+  notch.polygon = rectangle(12, 130);
+  list.fit.notches = {notch};
+  const CutPiece piece = list.answer().pieces.at(0);
+  // 6 beyond the drawn edge, and the notch 12 within it: 18 wide.
+  CHECK_THAT(signed_area(piece.outline), WithinAbs(1006.0 * 2000 - 18 * 130, 1));
+  REQUIRE(piece.notches.size() == 1);
+  CHECK_THAT(piece.notches[0].width_mm, WithinAbs(18, 1e-6));
+  CHECK(piece.notches[0].corner == "lower left");
+}
+
+TEST_CASE("cut: a notch that is not square, or opens to one edge - is told by its outline") {
+  List list;
+  list.piece("panel", rectangle(1000, 2000));
+  list.drawn.design.contacts = {contact("panel", EdgeSide::left, Fitting::butt)};
+  list.place();
+  NotchFit pipe, molded;
+  pipe.around = "pipe", pipe.polygon = {{0, 500}, {40, 500}, {40, 560}, {0, 560}};
+  molded.around = "left wall baseboard", molded.polygon = {{0, 0}, {20, 0}, {12, 120}, {0, 130}};
+  list.fit.notches = {pipe, molded};
+  const CutPiece piece = list.answer().pieces.at(0);
+  CHECK_THAT(signed_area(piece.outline),
+             WithinAbs(1000.0 * 2000 - signed_area(pipe.polygon) - signed_area(molded.polygon), 1));
+  int told = 0;
+  for (const CutNotch& found : piece.notches) told += found.corner.empty();
+  CHECK(told == 2);
+}
+
+TEST_CASE("cut: cutouts - from two edges that are not cut to the room") {
+  List list;
+  Part& part = list.piece("panel", rectangle(in(37.25), in(84)));
+  Cutout porthole;
+  porthole.name = "porthole";
+  porthole.centre = Vec2{in(18), in(24)};
+  porthole.diameter = inches(9.25);
+  porthole.outline = {{in(13), in(19)}, {in(23), in(19)}, {in(23), in(29)}, {in(13), in(29)}};
+  part.cutouts = {porthole};
+  list.place();
+  const CutHole plain = list.answer().pieces.at(0).holes.at(0);
+  CHECK(plain.across == EdgeSide::left);
+  CHECK_THAT(plain.from_across_mm / in(1), WithinAbs(18, 1e-9));
+  CHECK_THAT(plain.from_up_mm / in(1), WithinAbs(24, 1e-9));
+  CHECK_THAT(*plain.diameter_mm / in(1), WithinAbs(9.25, 1e-9));
+  list.drawn.design.contacts = {contact("panel", EdgeSide::left, Fitting::scribe)};
+  const CutHole scribed = list.answer().pieces.at(0).holes.at(0);
+  CHECK(scribed.across == EdgeSide::right);
+  CHECK_THAT(scribed.from_across_mm / in(1), WithinAbs(19.25, 1e-9));
+}
+
+TEST_CASE("cut: copies alike are one entry, one that differs stands by itself") {
+  List list;
+  Part& rung = list.piece("rung", rectangle(in(14), in(1.25)));
+  rung.repeat = Repeat{3, {0, 0, in(10)}};
+  list.drawn.design.contacts = {contact("rung", EdgeSide::right, Fitting::taper)};
+  list.place();
+  CutAnswer answer = list.answer();
+  REQUIRE(answer.pieces.size() == 1);
+  CHECK(answer.pieces[0].part == "rung");
+  CHECK(answer.pieces[0].names.size() == 3);
+  list.found(0, 1, {{0, 3, 0}, {in(1.25), 3, 0}});
+  answer = list.answer();
+  REQUIRE(answer.pieces.size() == 2);
+  CHECK(answer.pieces[0].part == "rung 2");
+  CHECK(answer.pieces[1].names == std::vector<std::string>{"rung 1", "rung 3"});
+}
+
+TEST_CASE("cut: by stock, longest first, laid out on what is sold") {
+  List list;
+  list.piece("short", rectangle(in(20), in(20)));
+  list.piece("long", rectangle(in(20), in(70)));
+  list.place();
+  const CutAnswer answer = list.answer();
+  CHECK(answer.pieces[0].part == "long");
+  REQUIRE(answer.stock.size() == 1);
+  REQUIRE(answer.stock[0].sheets);
+  CHECK(answer.stock[0].sheets->sheets.size() == 1);
+}
+
+TEST_CASE("cut: a piece cut to its checks - is the piece that verify needs", "[property]") {
+  List list;
+  list.piece("deck", rectangle(in(46), in(36)));
+  list.drawn.design.contacts = {contact("deck", EdgeSide::right, Fitting::taper),
+                                contact("deck", EdgeSide::left, Fitting::scribe)};
+  list.place();
+  list.found(0, 0, {{0, 0, 0}, {in(36), in(0.875), 0}});
+  list.found(1, 0, {{0, in(0.125), 0}, {in(36), 0, 0}});
+  const CutChecks checks = list.answer().pieces.at(0).checks;
+  PieceAsCut cut;
+  cut.part = "deck";
+  const auto reading = [](double at, double value) {
+    CheckedAt made;
+    made.at = millimetres(at), made.measured = {millimetres(value)};
+    return made;
+  };
+  for (const CutCheck& width : checks.widths) cut.widths.push_back(reading(width.at, width.value));
+  for (const CutCheck& height : checks.heights)
+    cut.heights.push_back(reading(height.at, height.value));
+  for (const double d : checks.diagonals) cut.diagonals.push_back(reading(0, d));
+  Survey survey;
+  const VerifyAnswer answer =
+      verify({survey, needed_pieces(list.drawn.design, list.fit), {Unit::inch, {cut}}});
+  CHECK(answer.verdict == Verdict::fits);
+}
