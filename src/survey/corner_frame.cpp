@@ -5,7 +5,7 @@ namespace nook {
 namespace {
 
 double z_of(const View& view, const Sides& sides) {
-  return view.z_of(sides.height, sides.corner, 0);
+  return view.z_of(sides.height, sides.corner + 1, 0);  // the wall that starts there
 }
 
 // Distance out of the left (right) base line, at a distance from the base corner along it.

@@ -3,39 +3,46 @@
 
 #include <algorithm>
 
+#include "survey/loose_marks.h"
+
 namespace nook {
 namespace {
 
 // Sds before anything is read. Chosen: rooms are built to be square and as long as they look.
+constexpr double kAngle = 0.03, kLength = 30, kLine = 10, kMark = 300;  // rad, mm
+
 double wide_prior(UnknownKind kind) {
   switch (kind) {
     case UnknownKind::angle:
-      return 0.03;  // rad
+      return kAngle;
     case UnknownKind::length:
     case UnknownKind::ceiling_height:
-      return 30;  // mm
+      return kLength;
     case UnknownKind::line_height:
-      return 10;
-    case UnknownKind::point:
-      return 300;
+      return kLine;
     default:
       return 0;
   }
 }
 
-bool all_known(const RoomModel& model, const Solution& solution) {
-  for (std::size_t j = 0; j < model.unknowns.size(); ++j)
-    if (wide_prior(model.unknowns[j].kind) > 0 && !solution.linear->determined(static_cast<int>(j)))
-      return false;
-  return true;
+// The wide priors of what the readings do not say. A net of marks may move as a whole; only loose
+// marks are held.
+std::vector<std::pair<int, double>> unsaid(const RoomModel& model, const Solution& solution) {
+  std::vector<std::pair<int, double>> out;
+  for (int j = 0; j < static_cast<int>(model.unknowns.size()); ++j) {
+    const double sd = wide_prior(model.unknowns[j].kind);
+    if (sd > 0 && !solution.linear->determined(j)) out.push_back({j, sd});
+  }
+  for (const std::string& mark : loose_marks(model, solution))
+    for (const int axis : {0, 1}) out.push_back({model.point.at(mark) + axis, kMark});
+  return out;
 }
 
-// Where the readings say all that wide priors would, those would not be felt.
 std::shared_ptr<const LeastSquares> foreseen(const RoomModel& model, const Solution& solution) {
-  if (all_known(model, solution)) return solution.linear;
+  const auto priors = unsaid(model, solution);
+  if (priors.empty()) return solution.linear;
   Linear linear = linearised(model, solution.rows, solution.state).linear;
-  for (std::size_t j = 0; j < model.unknowns.size(); ++j)
-    if (linear.prior_sd[j] == 0) linear.prior_sd[j] = wide_prior(model.unknowns[j].kind);
+  for (const auto& [unknown, sd] : priors) linear.prior_sd[unknown] = sd;
   return std::make_shared<LeastSquares>(linear, solution.linear->whitening());
 }
 

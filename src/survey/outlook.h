@@ -17,8 +17,8 @@ struct Takable {
   double minutes = 0;
 };
 
-/// Free angles, lengths and heights have wide priors here, so that also what nothing says yet has a
-/// variance. Readings taken are marked off; quantities are divided by their tolerance.
+/// What nothing says yet has a wide prior here, so that it too has a variance. Readings taken are
+/// marked off; quantities are divided by their tolerance.
 class Outlook {
  public:
   /// `wanted` are functionals over their tolerance. What neither readings nor wide priors determine

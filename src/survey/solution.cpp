@@ -79,6 +79,15 @@ State halfway(const State& a, const State& b) {
   return out;
 }
 
+// The misfits, with what the fields contribute as the whitening has it.
+void take_field_from(const Whitening& whitening, const State& state, Linearised& problem) {
+  Table weights(static_cast<int>(state.weights.size()), 1);
+  weights.cells = state.weights;
+  const Table field = whitening.times(weights);
+  for (std::size_t i = 0; i < problem.error.size(); ++i)
+    problem.linear.misfit[i] = problem.error[i] + problem.linear.sd[i] * field.cells[i];
+}
+
 std::vector<double> minus(const std::vector<double>& a, const std::vector<double>& b) {
   std::vector<double> out(a.size());
   for (std::size_t i = 0; i < a.size(); ++i) out[i] = a[i] - b[i];
@@ -118,6 +127,7 @@ Linearised linearised(const RoomModel& model, const Rows& rows, const State& sta
     double* field = out.field.row(i);
     const double contributed = spread(view, state, number, out.linear.design.row(i), field);
     const double error = row.value - number.value, sd = row.worth.sd;
+    out.error.push_back(error);
     out.linear.misfit.push_back(error + contributed);
     out.linear.sd.push_back(sd);
     out.objective += error * error / (sd * sd);
@@ -140,6 +150,7 @@ Solution solve(const RoomModel& model, Rows rows, State start) {
       continue;
     }
     if (change > kRenew) whitening = std::make_shared<Whitening>(problem.field, model.blocks());
+    take_field_from(*whitening, out.state, problem);
     auto linear = std::make_shared<LeastSquares>(problem.linear, whitening, all_seen);
     all_seen = linear->unseen().cols == 0;
     change = largest(problem, linear->x(), minus(linear->w(), out.state.weights));

@@ -37,6 +37,7 @@ double posterior_sd(const Solution& solution, const Functional& functional);
 /// there.
 struct Linearised {
   Linear linear;
+  std::vector<double> error;  // reading less model
   Table field;
   double objective = 0;
 };

@@ -97,7 +97,8 @@ class FirstPlaces {
 
 double height_of(const View& view, const SpanSpot& spot) {
   if (spot.free()) return 0;
-  return view.z_of(spot.height, spot.corner >= 0 ? spot.corner : spot.wall, 0);
+  if (spot.corner >= 0) return view.z_of(spot.height, spot.corner + 1, 0);
+  return view.z_along(spot.height, spot.wall, view.unknown(spot.mark).value, spot.from_right);
 }
 
 VariedPoint plan_of(View& view, const SpanSpot& spot) {

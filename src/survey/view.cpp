@@ -53,6 +53,10 @@ double View::z_of(const Height& height, int wall, double a) const {
   return room_.floor.z(room_.walls[wall].room_from_wall(a, 0)) + height.value.mm;
 }
 
+double View::z_along(const Height& height, int wall, double reading, bool from_right) const {
+  return z_of(height, wall, from_right ? room_.walls[wall].length - reading : reading);
+}
+
 double View::base_along(int wall, double reading, double z, bool from_right) {
   if (model_.corners() == 0) return reading;
   const int k = wall == 0 ? 0 : from_right ? wall : wall - 1;

@@ -39,6 +39,8 @@ class View {
   const CornerSpot& corner(int k, double z, double left_board = 0, double right_board = 0);
   /// Room height of what counts from the floor at base-line distance a of a wall, or from the line.
   double z_of(const Height& height, int wall, double a) const;
+  /// Room height of a reading along a wall, counted from its real corner or its right one.
+  double z_along(const Height& height, int wall, double reading, bool from_right) const;
   /// Base-line distance of a reading from a wall's real corner at z.
   double base_along(int wall, double reading, double z, bool from_right);
   /// The surface point of wall `wall` in plan, at base-line distance a.

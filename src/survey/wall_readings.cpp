@@ -55,10 +55,10 @@ void observe_level(RoomModel& model, int wall, const LevelReading& level) {
     const double at = level.at.mm;
     const bool from_right = level.from_right;
     observe(model, gap, how, [=](View& view) {
-      const double z = view.z_of(low, wall, at);
+      const double z = view.z_along(low, wall, at, from_right);
       const double a = view.base_along(wall, at, z, from_right);
-      return (view.out(wall, a, z) + low_board - view.out(wall, a, view.z_of(high, wall, at)) -
-              high_board) *
+      return (view.out(wall, a, z) + low_board -
+              view.out(wall, a, view.z_along(high, wall, at, from_right)) - high_board) *
              sign;
     });
   }
@@ -90,7 +90,7 @@ void observe_line(RoomModel& model, int wall, const Line& line) {
       const double at = station.at.mm;
       const double board = board_at(model, wall, height, reading.on);
       observe(model, reading, how, [=](View& view) {
-        const double z = view.z_of(height, wall, at);
+        const double z = view.z_along(height, wall, at, from_right);
         const double a = view.base_along(wall, at, z, from_right);
         return view.unknown(offset) + view.unknown(tilt) * (at - middle) - view.out(wall, a, z) -
                board;
@@ -116,8 +116,10 @@ void observe_plumb(RoomModel& model, int wall, const PlumbReading& plumb) {
       const Height height = station.height;
       const double board = board_at(model, wall, height, reading.on);
       observe(model, reading, how, [=](View& view) {
-        const double a = view.base_along(wall, at, view.z_of(foot, wall, at), from_right);
-        return view.unknown(offset) - view.out(wall, a, view.z_of(height, wall, at)) - board;
+        const double a =
+            view.base_along(wall, at, view.z_along(foot, wall, at, from_right), from_right);
+        return view.unknown(offset) -
+               view.out(wall, a, view.z_along(height, wall, at, from_right)) - board;
       });
     }
 }

@@ -39,6 +39,7 @@ std::vector<Surface> surfaces(const Matrix& field, const std::vector<int>& block
     Surface surface{blocks[b], end - blocks[b], {}, {}};
     for (Eigen::Index i = 0; i < field.rows(); ++i)
       if (!field.row(i).segment(surface.first, surface.count).isZero(0)) surface.rows.push_back(i);
+    if (surface.rows.empty()) continue;
     surface.part.resize(static_cast<Eigen::Index>(surface.rows.size()), surface.count);
     for (std::size_t i = 0; i < surface.rows.size(); ++i)
       surface.part.row(static_cast<Eigen::Index>(i)) =
