@@ -9,8 +9,7 @@
 namespace nook {
 namespace {
 
-// Baarda 1968: |w| over 3.29 at alpha .001; below a redundancy of .1 a reading is hardly checked.
-constexpr double kLimit = 3.29, kChecked = 0.1;
+constexpr double kLimit = 3.29;  // of |w|, alpha .001 (Baarda 1968)
 
 std::set<std::string> ids_of(const RoomReport& report) {
   std::set<std::string> ids;
@@ -26,13 +25,17 @@ bool is_mark(const std::string& id) {
 }  // namespace
 
 std::optional<Doubt> doubt(const Survey& before, const Survey& after) {
-  const std::set<std::string> known = ids_of(adjust(before).report());
-  const Adjustment adjustment = adjust(after);
+  const RoomReport earlier = adjust(before).report();
+  const std::set<std::string> known = ids_of(earlier);
+  // Walls as flat as the earlier readings have them: a slip must not make them look rougher.
+  Survey judged = after;
+  judged.flatness.sd = Length{earlier.flatness_sd_mm};
+  const Adjustment adjustment = adjust(judged);
   std::optional<Doubt> worst;
   double limit = kLimit;
   for (const ReadingReport& reading : adjustment.report().readings) {
     if (reading.struck || known.count(reading.id) || !reading.w || is_mark(reading.id)) continue;
-    if (reading.redundancy < kChecked || std::abs(*reading.w) <= limit) continue;
+    if (std::abs(*reading.w) <= limit) continue;
     limit = std::abs(*reading.w);
     // Without the reading itself: residual over redundancy (Baarda 1968); its sd likewise.
     const double share = reading.redundancy;
