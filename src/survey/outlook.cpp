@@ -25,16 +25,17 @@ double wide_prior(UnknownKind kind) {
   }
 }
 
-// The wide priors of what the readings do not say. A net of marks may move as a whole; only loose
-// marks are held.
+// The wide priors of what the readings do not say. A net of marks may move as a whole; where a mark
+// is loose all are held, so that it can be seen to move against the others.
 std::vector<std::pair<int, double>> unsaid(const RoomModel& model, const Solution& solution) {
   std::vector<std::pair<int, double>> out;
   for (int j = 0; j < static_cast<int>(model.unknowns.size()); ++j) {
     const double sd = wide_prior(model.unknowns[j].kind);
     if (sd > 0 && !solution.linear->determined(j)) out.push_back({j, sd});
   }
-  for (const std::string& mark : loose_marks(model, solution))
-    for (const int axis : {0, 1}) out.push_back({model.point.at(mark) + axis, kMark});
+  if (!loose_marks(model, solution).empty())
+    for (const auto& [name, x] : model.point)
+      for (const int axis : {0, 1}) out.push_back({x + axis, kMark});
   return out;
 }
 
