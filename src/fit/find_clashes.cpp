@@ -113,7 +113,7 @@ class ClashFinder {
   void look_at_obstacles() {
     std::vector<NearObstacle> near;
     for (int r = 0; r < trials_.rooms(); ++r) {
-      const auto blocks = trials_.layout.obstacles.in(trials_.layout.site, trials_.views[r]);
+      const auto& blocks = trials_.obstacles[r];
       if (r == 0) near = near_obstacles(blocks);
       for (const NearObstacle& n : near) look_at_block(r, blocks[n.block], n);
     }

@@ -5,8 +5,12 @@
 #include <memory>
 
 #include "fit/find_clashes.h"
+#include "fit/find_clearances.h"
 #include "fit/find_contacts.h"
+#include "fit/find_covered.h"
+#include "fit/find_floor.h"
 #include "fit/find_notches.h"
+#include "fit/find_open.h"
 
 namespace nook {
 namespace {
@@ -82,6 +86,11 @@ void fill_known(const FitInput& input, FitAnswer& answer) {
   answer.contacts = find_contacts(trials, input.sure, holds);
   answer.notches = find_notches(trials, input.sure);
   answer.clashes = find_clashes(trials, answer.notches, input.sure, holds);
+  answer.clearances = find_clearances(trials, input.sure, holds);
+  answer.covered = find_covered(trials, input.sure, holds);
+  answer.shows = find_shows(trials, answer.contacts);
+  answer.floor = find_floor(trials);
+  answer.undecided = find_open(trials, *settled.site, answer.contacts);
   answer.chance = holds.chance();
   answer.verdict = verdict_of(answer.chance, input.sure);
 }

@@ -31,6 +31,8 @@ class SurfaceField {
 
   /// A new spot; its value in room 0 stands at once, in the draws after `fill_draws` if `in_draws`.
   int add(Surface surface, Vec2 at, bool in_draws);
+  /// Moves the adjusted surface at one spot, mm.
+  void nudge(int spot, double by) { spots_[spot].adjusted += by; }
   Vec2 at(int spot) const { return spots_[spot].at; }
   /// Computes every spot that was added `in_draws`, in all draws.
   void fill_draws();

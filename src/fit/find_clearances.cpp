@@ -1,0 +1,236 @@
+// Distances of triangles in the adjusted room; in the draws their change along the parting axis.
+#include "fit/find_clearances.h"
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+#include <optional>
+#include <set>
+
+#include "solid/distance.h"
+
+namespace nook {
+namespace {
+
+constexpr double kNear = 2 * kMillimetresPerInch;  // what is further off is not told. Chosen
+constexpr double kApart = 0.05;                    // mm; nearer than this touches. Chosen
+
+// One least distance in every room.
+using Distances = std::map<std::pair<int, std::string>, Tally>;
+
+Mesh placed(const Mesh& mesh, const Frame& frame) {
+  Mesh moved = mesh;
+  for (Triangle& t : moved)
+    for (Vec3& p : t) p = frame.room_from_piece(p);
+  return moved;
+}
+
+Mesh mesh_of(const CellSolid& solid) {
+  Polygon section;
+  const std::size_t half = solid.corners.size() / 2;
+  for (std::size_t i = 0; i < half; ++i)
+    section.push_back({solid.corners[i].x, solid.corners[i].y});
+  return prism({section}, solid.corners.back().z);
+}
+
+class DistanceFinder {
+ public:
+  explicit DistanceFinder(const Trials& trials) : trials_(trials) {
+    for (int p = 0; p < static_cast<int>(trials.layout.scene.bodies.size()); ++p) {
+      const Body& body = trials.layout.scene.bodies[p];
+      solids_.push_back(solid_of(body, p));
+      meshes_.push_back(prism(body.cells, body.thickness));
+    }
+  }
+
+  Distances from_surfaces() const {
+    Distances found;
+    for (const Guard& guard : trials_.layout.guards) {
+      const std::string name = name_of(guard.surface);
+      for (int r = 0; r < trials_.rooms(); ++r)
+        if (const auto least = least_of(guard, r)) found[{guard.piece, name}].add(r, *least);
+    }
+    for (std::size_t j = 0; j < trials_.layout.joints.size(); ++j)
+      if (trials_.layout.joints[j].face) add_face(j, found);
+    return found;
+  }
+
+  Distances from_obstacles() const {
+    Distances found;
+    for (std::size_t p = 0; p < solids_.size(); ++p)
+      for (std::size_t b = 0; b < trials_.obstacles[0].size(); ++b)
+        add_obstacle(static_cast<int>(p), b, found);
+    return found;
+  }
+
+  // Between two pieces, if they are near.
+  std::optional<Tally> between(int a, int b) const {
+    const auto& frames = trials_.placings[0].frames;
+    const Apart axis = apart(solids_[a].hull, frames[a], solids_[b].hull, frames[b]);
+    if (axis.distance > kNear) return std::nullopt;
+    Tally tally;
+    tally.adjusted = distance(placed(meshes_[a], frames[a]), placed(meshes_[b], frames[b]));
+    for (int r = 1; r < trials_.rooms(); ++r) {
+      const auto& there = trials_.placings[r].frames;
+      const double moved = apart_along(axis, solids_[a].hull, there[a], solids_[b].hull, there[b]);
+      tally.add(r, std::max(0.0, tally.adjusted + moved - axis.distance));
+    }
+    return tally;
+  }
+
+ private:
+  std::string name_of(Surface surface) const {
+    if (surface.kind == Surface::Kind::floor) return "floor";
+    if (surface.kind == Surface::Kind::ceiling) return "ceiling";
+    return trials_.views[0].shape().walls[surface.wall].name + " wall";
+  }
+
+  std::optional<double> least_of(const Guard& guard, int room) const {
+    std::optional<double> least;
+    for (const Feeler& f : guard.feelers) {
+      const Ray ray = ray_of(f, trials_.placings[room].frames[guard.piece]);
+      const double gap =
+          surface_hit(trials_.views[room], trials_.layout.site.fields(), guard.surface, f, ray).gap;
+      if (!least || gap < *least) least = gap;
+    }
+    return least;
+  }
+
+  void add_face(std::size_t j, Distances& found) const {
+    const Joint& joint = trials_.layout.joints[j];
+    if (joint.meets.kind != Surface::Kind::wall) return;
+    for (int r = 0; r < trials_.rooms(); ++r) {
+      double least = kReach;
+      for (double gap : trials_.gaps[r][j])
+        if (!std::isnan(gap)) least = std::min(least, gap);
+      found[{joint.piece, joint.how->meets}].add(r, least);
+    }
+  }
+
+  void add_obstacle(int p, std::size_t b, Distances& found) const {
+    const auto& rooms = trials_.obstacles;
+    const Frame& frame = trials_.placings[0].frames[p];
+    const ObstacleSolid& block = rooms[0][b];
+    const Apart axis = apart(block.solid, block.frame, solids_[p].hull, frame);
+    if (axis.distance > kNear) return;
+    const double exact =
+        distance(placed(mesh_of(block.solid), block.frame), placed(meshes_[p], frame));
+    const auto key = std::pair(p, block.name);
+    const bool fresh = found.count(key) == 0;
+    Tally& tally = found[key];
+    if (!fresh && tally.adjusted <= exact) return;
+    tally = {exact, {}};
+    for (int r = 1; r < trials_.rooms(); ++r) {
+      const ObstacleSolid& there = rooms[r][b];
+      const double moved = apart_along(axis, there.solid, there.frame, solids_[p].hull,
+                                       trials_.placings[r].frames[p]);
+      tally.add(r, std::max(0.0, exact + moved - axis.distance));
+    }
+  }
+
+  const Trials& trials_;
+  std::vector<PieceSolid> solids_;
+  std::vector<Mesh> meshes_;
+};
+
+// The lesser of two in every room.
+void keep_least(Tally& least, const Tally& other) {
+  least.adjusted = std::min(least.adjusted, other.adjusted);
+  for (std::size_t r = 0; r < std::min(least.drawn.size(), other.drawn.size()); ++r)
+    least.drawn[r] = std::min(least.drawn[r], other.drawn[r]);
+}
+
+ClearanceFit clearance_of(const Trials& trials, int piece, const std::string& from,
+                          const Tally& tally) {
+  ClearanceFit found;
+  found.piece = piece;
+  found.part = trials.layout.scene.pieces[piece].name;
+  found.from = from;
+  found.least_mm = tally.adjusted;
+  found.sd_mm = tally.sd();
+  return found;
+}
+
+void judge(const Tally& tally, double needed, double sure, ClearanceFit& found, Holds& all_hold) {
+  Holds holds(1 + static_cast<int>(tally.drawn.size()));
+  holds.set(0, tally.adjusted >= needed - 1e-6);
+  for (std::size_t r = 0; r < tally.drawn.size(); ++r)
+    holds.set(static_cast<int>(r) + 1, tally.drawn[r] >= needed - 1e-6);
+  found.needed_mm = needed;
+  found.chance = holds.chance();
+  found.verdict = verdict_of(found.chance, sure);
+  all_hold.both(holds);
+}
+
+// Everything on one wall that a contact with it is to stay clear of.
+std::optional<Tally> from_wall(const Joint& joint, const Distances& surfaces,
+                               const Distances& obstacles) {
+  std::optional<Tally> least;
+  for (const Distances* all : {&surfaces, &obstacles})
+    for (const auto& [key, tally] : *all) {
+      if (key.first != joint.piece || !key.second.starts_with(joint.how->meets)) continue;
+      if (least)
+        keep_least(*least, tally);
+      else
+        least = tally;
+    }
+  return least;
+}
+
+std::optional<Tally> from_parts(const DistanceFinder& finder, const Joint& joint) {
+  std::optional<Tally> least;
+  for (int p : joint.parts)
+    if (const auto tally = finder.between(joint.piece, p)) {
+      if (least)
+        keep_least(*least, *tally);
+      else
+        least = tally;
+    }
+  return least;
+}
+
+bool meet(const Trials& trials, int piece, const std::string& name) {
+  return std::any_of(trials.layout.joints.begin(), trials.layout.joints.end(), [&](const Joint& j) {
+    return j.piece == piece && name.starts_with(j.how->meets);
+  });
+}
+
+bool joined(const Trials& trials, int a, int b) {
+  return std::any_of(trials.layout.joints.begin(), trials.layout.joints.end(), [&](const Joint& j) {
+    const int other = j.piece == a ? b : j.piece == b ? a : -1;
+    return std::find(j.parts.begin(), j.parts.end(), other) != j.parts.end();
+  });
+}
+
+}  // namespace
+
+std::vector<ClearanceFit> find_clearances(const Trials& trials, double sure, Holds& all_hold) {
+  const DistanceFinder finder(trials);
+  const Distances surfaces = finder.from_surfaces(), obstacles = finder.from_obstacles();
+  std::vector<ClearanceFit> found;
+  for (const Joint& joint : trials.layout.joints) {
+    if (joint.how->by != Fitting::clear) continue;
+    const auto tally = joint.meets.kind == Surface::Kind::part
+                           ? from_parts(finder, joint)
+                           : from_wall(joint, surfaces, obstacles);
+    if (!tally) continue;
+    found.push_back(clearance_of(trials, joint.piece, joint.how->meets, *tally));
+    judge(*tally, joint.how->gap.mm, sure, found.back(), all_hold);
+  }
+  for (const Distances* all : {&surfaces, &obstacles})
+    for (const auto& [key, tally] : *all)
+      if (tally.adjusted > kApart && tally.adjusted < kNear && key.second != "floor" &&
+          (all == &obstacles || !meet(trials, key.first, key.second)))
+        found.push_back(clearance_of(trials, key.first, key.second, tally));
+  const int count = static_cast<int>(trials.layout.scene.pieces.size());
+  for (int a = 0; a < count; ++a)
+    for (int b = a + 1; b < count; ++b) {
+      if (trials.layout.group_of[a] == trials.layout.group_of[b] || joined(trials, a, b)) continue;
+      const auto tally = finder.between(a, b);
+      if (tally && tally->adjusted > kApart && tally->adjusted < kNear)
+        found.push_back(clearance_of(trials, a, trials.layout.scene.pieces[b].name, *tally));
+    }
+  return found;
+}
+
+}  // namespace nook
