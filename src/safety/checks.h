@@ -1,4 +1,5 @@
-// The checks of a design that do not look for openings, guards or rungs.
+// The checks of a design that do not look for openings, guards or rungs. Decks are those over 20
+// in.
 #pragma once
 
 #include "safety/cautions.h"

@@ -17,6 +17,7 @@ struct Need {
 };
 
 std::string ages_of(const Audience& audience) {
+  if (!audience.children) return "adults";
   return audience.ages ? fmt::format("ages {:g} to {:g}", audience.youngest, audience.oldest)
                        : std::string("children");
 }
@@ -69,7 +70,7 @@ void judge_height(const Scene& scene, const Deck& deck, const Fence& fence, cons
       well(chance_at_least(height, mm(*need.height)), drop, need.drop),
       {"guard-low",
        where,
-       {"The {} stands {} above the {} at its lowest; {} wanted ({}, {} above the floor).",
+       {"The {} stands {} above the {} at its lowest; {} wanted for {}, {} above the floor.",
         {by, height, name_of(scene, deck), *need.height, ages_of(scene.audience), drop}},
        {*need.height},
        "",
@@ -123,8 +124,6 @@ bool has_any(const Side& side) {
 // Ages decide between 24 and 38 in: what is lower cannot be told without them.
 void want_ages(const Scene& scene, const Deck& deck, const std::vector<Fence>& fences,
                Cautions& cautions) {
-  const Measured drop = drop_of(scene, deck);
-  if (chance_at_most(drop, mm(Of::guardrail_platform)) >= cautions.sure()) return;
   const bool low = std::any_of(fences.begin(), fences.end(), [&](const Fence& fence) {
     const auto at = fence.lowest();
     return !fence.bare().empty() ||
@@ -186,8 +185,6 @@ Measured height_of(const Scene& scene, const Deck& deck, const Fence& fence,
 void guards(const Scene& scene, const std::vector<Deck>& decks, const std::vector<Ladder>& ladders,
             Cautions& cautions) {
   for (int d = 0; d < static_cast<int>(decks.size()); ++d) {
-    const Measured drop = drop_of(scene, decks[d]);
-    if (chance_at_most(drop, mm(Of::guardrail_platform)) >= cautions.sure()) continue;
     std::vector<Fence> fences;
     for (const Side& side : decks[d].sides)
       if (has_any(side))

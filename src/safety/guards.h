@@ -1,4 +1,4 @@
-// Guards round decks and rails round beds, as installed.
+// Guards round decks and rails round beds, as installed. Decks are those over 20 in.
 #pragma once
 
 #include "safety/cautions.h"

@@ -62,7 +62,6 @@ void judge_below(const Scene& scene, const Deck& deck, Cautions& cautions) {
 void heights(const Scene& scene, const std::vector<Deck>& decks, Cautions& cautions) {
   for (const Deck& deck : decks) {
     const Measured drop = drop_of(scene, deck);
-    if (chance_at_most(drop, mm(Of::guardrail_platform)) >= cautions.sure()) continue;
     cautions.say({"fall-height",
                   name_of(scene, deck),
                   {"A fall from here is {} onto the floor; no floor of a room softens it.", {drop}},

@@ -193,8 +193,12 @@ std::string published(const Limit& l) {
 
 std::string published(const Limit& l, Rounding rounding) {
   const bool inches = rounding.unit == Unit::inch;
-  if (!is_length(l) || inches == (l.unit == inch)) return published(l);
-  return fmt::format("{} ({})", published(l), with_unit({millimetres_of(l)}, rounding));
+  const Saying say{rounding.unit};
+  std::string own;
+  if (is_length(l) && inches != (l.unit == inch)) own = with_unit({millimetres_of(l)}, rounding);
+  if (l.unit == kg && inches) own = say.load(l.value * kNewtonsPerKilogram);
+  if (l.unit == pound && !inches) own = say.load(l.value * kNewtonsPerPound);
+  return own.empty() ? published(l) : fmt::format("{} ({})", published(l), own);
 }
 
 std::string cited(const Limit& l) {

@@ -13,19 +13,22 @@ constexpr double kTouching = 6;       // mm between a deck and what carries it; 
 constexpr double kBeside = 30;        // mm in plan from a deck's edge to what carries it; chosen
 constexpr double kSquareMetre = 1e6;  // mm^2
 
-// As drawn into the room: what sinks into the covering later still carries.
+// As drawn: what stands apart in the room is meant to carry it all the same.
 bool carries(const Scene& scene, const Deck& deck, int piece) {
-  const Body& body = scene.bodies[piece];
-  const double sunk = scene.sink[piece].value - scene.sink[deck.lead()].value;
-  if (std::abs(top_of(body) + sunk - deck.underside) > kTouching) return false;
-  for (int k : deck.pieces)
-    for (Vec2 p : body.region.outline)
-      for (double w : {0.0, body.piece->thickness}) {
-        const Vec3 q =
-            scene.bodies[k].frame.piece_from_room(body.frame.room_from_piece({p.x, p.y, w}));
-        const Region& over = scene.bodies[k].region;
-        if (contains(over, {q.x, q.y}) || border_distance(over, {q.x, q.y}) < kBeside) return true;
+  const Frame& frame = scene.piece(piece).frame;
+  const Region& own = scene.bodies[piece].region;
+  for (int k : deck.pieces) {
+    const Frame& over = scene.piece(k).frame;
+    const Region& region = scene.bodies[k].region;
+    const double underside = std::min(over.at.z, over.at.z + over.w.z * scene.piece(k).thickness);
+    for (Vec2 p : own.outline)
+      for (double w : {0.0, scene.piece(piece).thickness}) {
+        const Vec3 at = frame.room_from_piece({p.x, p.y, w}), q = over.piece_from_room(at);
+        if (std::abs(at.z - underside) > kTouching) continue;
+        if (contains(region, {q.x, q.y}) || border_distance(region, {q.x, q.y}) < kBeside)
+          return true;
       }
+  }
   return false;
 }
 
@@ -37,16 +40,23 @@ void add(std::optional<double>& sum, std::optional<double> load) {
   if (load) sum = sum.value_or(0) + *load;
 }
 
-// What the fastenings and feet of the deck, and of all that carries it, are stated to hold.
+// What fastenings hand on from the deck and what carries it to anything else, and what feet bear.
 std::optional<double> stated_for(const Scene& scene, const Deck& deck) {
   std::optional<double> sum;
-  const auto counts = [&](int k) { return is_of(deck, k) || carries(scene, deck, k); };
-  for (const Fastening& fastening : scene.in.design.fastenings)
-    for (int k : pieces_of(scene, fastening))
-      if (counts(k)) add(sum, fastening.load_n);
+  const auto counted = [&](std::vector<int> pieces) {
+    std::erase_if(pieces, [&](int k) { return !is_of(deck, k) && !carries(scene, deck, k); });
+    return pieces.size();
+  };
+  for (const Fastening& fastening : scene.in.design.fastenings) {
+    const auto from = counted(pieces_of(scene, fastening));
+    const auto to = counted(pieces_named(scene.in.pieces, scene.in.design, fastening.to));
+    if (from > 0 && to > 0) continue;
+    for (std::size_t k = 0; k < from + to; ++k) add(sum, fastening.load_n);
+  }
   for (const Foot& foot : scene.in.design.feet)
-    for (int k : pieces_named(scene.in.pieces, scene.in.design, foot.part))
-      if (counts(k)) add(sum, foot.load_n);
+    for (std::size_t k = counted(pieces_named(scene.in.pieces, scene.in.design, foot.part)); k > 0;
+         --k)
+      add(sum, foot.load_n);
   return sum;
 }
 
@@ -70,11 +80,14 @@ void judge_deck(const Scene& scene, const Deck& deck, Cautions& cautions) {
                                      {}});
 }
 
-// The pieces that stand lowest round the deck's open sides.
-std::vector<int> guards_of(const Scene& scene, const Deck& deck) {
+// The pieces that stand lowest round the deck's open sides, ladders left out.
+std::vector<int> guards_of(const Scene& scene, const std::vector<Deck>& decks, int number,
+                           const std::vector<Ladder>& ladders) {
   std::vector<int> found;
+  const Deck& deck = decks[number];
   for (const Side& side : deck.sides) {
-    const auto low = Fence(scene, deck, side, {}, mm(Of::barrier_school)).lowest();
+    const auto ways = ways_up(scene, ladders, number, side);
+    const auto low = Fence(scene, deck, side, ways, mm(Of::barrier_school)).lowest();
     if (!low || low->owner.kind != Owner::Kind::piece) continue;
     if (std::find(found.begin(), found.end(), low->owner.index) == found.end())
       found.push_back(low->owner.index);
@@ -166,11 +179,9 @@ void judge_feet(const Scene& scene, const Ladder& ladder, Cautions& cautions) {
 
 void loads(const Scene& scene, const std::vector<Deck>& decks, const std::vector<Ladder>& ladders,
            Cautions& cautions) {
-  for (const Deck& deck : decks) {
-    if (chance_at_most(drop_of(scene, deck), mm(Of::guardrail_platform)) >= cautions.sure())
-      continue;
-    judge_deck(scene, deck, cautions);
-    for (int piece : guards_of(scene, deck)) judge_guard(scene, piece, cautions);
+  for (int d = 0; d < static_cast<int>(decks.size()); ++d) {
+    judge_deck(scene, decks[d], cautions);
+    for (int piece : guards_of(scene, decks, d, ladders)) judge_guard(scene, piece, cautions);
   }
   for (const Ladder& ladder : ladders) {
     judge_step(scene, ladder, cautions);

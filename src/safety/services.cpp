@@ -102,7 +102,8 @@ void judge_zone(const Scene& scene, const std::vector<Hung>& all, int wall, Caut
     cautions.say(
         {"corner-cables",
          where,
-         {"Screws come within {} of a corner or the ceiling: in British wiring cables run in the "
+         {"What is screwed to it comes within {} of a corner or the ceiling: in British wiring "
+          "cables run in the "
           "{} next to those.",
           {near, Of::cable_zone}},
          {Of::cable_zone},

@@ -152,8 +152,6 @@ void judge_alarms(const Scene& scene, const Deck& deck, Cautions& cautions) {
 
 void surroundings(const Scene& scene, const std::vector<Deck>& decks, Cautions& cautions) {
   for (const Deck& deck : decks) {
-    if (chance_at_most(drop_of(scene, deck), mm(Of::guardrail_platform)) >= cautions.sure())
-      continue;
     if (scene.audience.children) {
       judge_windows(scene, deck, cautions);
       cautions.say({"cords",

@@ -12,7 +12,7 @@ struct Speaker {
 
   std::string operator()(Measured m) const {
     std::string text = with_unit({m.value}, rounding);
-    if (m.sd > 0) text += ", give or take " + give_or_take({kTwoSided95 * m.sd}, rounding);
+    if (m.sd > 0) text += " (give or take " + give_or_take({kTwoSided95 * m.sd}, rounding) + ")";
     return text;
   }
   std::string operator()(Load load) const { return Saying{rounding.unit}.load(load.newtons); }

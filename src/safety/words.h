@@ -25,7 +25,7 @@ struct Words {
 };
 
 /// The sentence with its lengths rounded; a length that depends on the room carries its
-/// plus-or-minus ("give or take 1/16"").
+/// plus-or-minus: `41 3/8" (give or take 1/16")`.
 std::string spoken(const Words& words, Rounding rounding);
 
 /// "a", "a and b", "a, b and c".
