@@ -9,16 +9,22 @@ namespace nook {
 namespace {
 
 constexpr double kFaceStep = 50;  // mm; greatest grid of a face contact
+constexpr double kInset = 1;        // mm from the ends of what two pieces share; chosen
 constexpr double kFarOff = 1e5;   // mm; stands for a board without end
 
-// The outline box of a body as seen square on to a face.
-Box2 seen_on(const Frame& face, const Frame& other, const Body& body) {
-  Polygon points;
+// What a body shows to a face: the box, seen square on, of its points on the near side. Those on
+// the far side would widen the box of a body that stands askew, and rays at its rim would miss.
+Box2 seen_on(const Frame& face, bool front, const Frame& other, const Body& body) {
+  std::vector<Vec3> seen;
   for (Vec2 p : body.region.outline)
-    for (double w : {0.0, body.thickness}) {
-      const Vec3 q = face.piece_from_room(other.room_from_piece(at_face(p, w)));
-      points.push_back({q.x, q.y});
-    }
+    for (double w : {0.0, body.thickness})
+      seen.push_back(face.piece_from_room(other.room_from_piece(at_face(p, w))));
+  const auto nearer = [&](const Vec3& a, const Vec3& b) { return front ? a.z < b.z : a.z > b.z; };
+  const auto [first, last] = std::minmax_element(seen.begin(), seen.end(), nearer);
+  const double middle = (first->z + last->z) / 2;
+  Polygon points;
+  for (const Vec3& q : seen)
+    if ((q.z < middle) == front) points.push_back({q.x, q.y});
   return box_of(points);
 }
 
@@ -31,14 +37,25 @@ bool empty(const Box2& box) {
   return box.low.x > box.high.x || box.low.y > box.high.y;
 }
 
+bool is_front(const Joint& joint) {
+  return std::get<PieceFace>(joint.how->edge) == PieceFace::front;
+}
+
+// A little inside, so that no ray grazes a side. Chosen: 1 mm, or half of what there is.
+Box2 inset(const Box2& box) {
+  const double x = std::min(1.0, (box.high.x - box.low.x) / 4);
+  const double y = std::min(1.0, (box.high.y - box.low.y) / 4);
+  return {box.low + Vec2{x, y}, box.high - Vec2{x, y}};
+}
+
 // The parts of the face that look at what it meets.
 std::vector<Box2> boxes_of(const JointBuilder& b, const Joint& joint) {
   const Box2 own = box_of(b.scene.pieces[joint.piece].drawn->outline);
   if (joint.meets.kind != Surface::Kind::part) return {own};
   std::vector<Box2> boxes;
   for (int p : joint.parts) {
-    const Box2 box = common(own, seen_on(b.frame, b.frames[p], b.scene.bodies[p]));
-    if (!empty(box)) boxes.push_back(box);
+    const Box2 box = common(own, seen_on(b.frame, is_front(joint), b.frames[p], b.scene.bodies[p]));
+    if (!empty(box)) boxes.push_back(inset(box));
   }
   return boxes;
 }
@@ -78,7 +95,7 @@ bool in_box(Vec2 p, const NotchZone& zone) {
 }
 
 std::vector<double> ticks(double low, double high) {
-  const int n = std::max(1, static_cast<int>(std::ceil((high - low) / kFaceStep)));
+  const int n = std::max(2, static_cast<int>(std::ceil((high - low) / kFaceStep)));
   std::vector<double> at;
   for (int i = 0; i <= n; ++i) at.push_back(low + (high - low) * i / n);
   return at;
@@ -89,7 +106,7 @@ bool coarse(std::size_t i, std::size_t count) {
 }
 
 void add_face_spot(const JointBuilder& b, Joint& joint, JointSpot spot) {
-  const bool front = std::get<PieceFace>(joint.how->edge) == PieceFace::front;
+  const bool front = is_front(joint);
   const double thickness = b.scene.pieces[joint.piece].thickness;
   spot.notched = std::any_of(joint.zones.begin(), joint.zones.end(),
                              [&](const NotchZone& z) { return in_box(spot.uv, z); });
