@@ -3,6 +3,7 @@
 
 #include "survey/draw.h"
 #include "survey/expected.h"
+#include "survey/facts.h"
 #include "survey/flatness.h"
 #include "survey/measure_next.h"
 #include "survey/missing.h"
@@ -86,6 +87,7 @@ Adjustment adjust(const Survey& survey, int origin_corner) {
   parts->room = room_shape(parts->model, parts->solution.state);
   parts->report = room_report(parts->model, parts->solution, parts->room);
   parts->report.missing = missing(parts->model, parts->solution);
+  parts->report.facts = facts_beside(survey);
   add_suspects(parts->model, parts->solution, parts->report);
   parts->report.measure_next = measure_next(parts->model, parts->solution, {}, kNextReadings);
   parts->complete = nothing_blocks(parts->report);

@@ -26,7 +26,7 @@ class Finder {
   explicit Finder(View& view)
       : view_(view), survey_(*view.model().survey), inch_(survey_.units == Unit::inch) {}
 
-  std::vector<Takable> all() {
+  std::vector<Takable> all(const std::vector<WallSpot>& spots) {
     for (int k = 0; k < view_.model().corners(); ++k) diagonals(k);
     for (int wall = 0; wall < view_.model().walls(); ++wall) {
       levels(wall);
@@ -34,6 +34,7 @@ class Finder {
       length(wall);
       if (uses_level_line(survey_)) drops(wall);
     }
+    for (const WallSpot& spot : spots) level(spot.wall, std::round(spot.along / easy()) * easy());
     again();
     spans();
     return std::move(out_);
@@ -42,6 +43,7 @@ class Finder {
  private:
   // A number of steps that are easy on the tape: 12 in or 300 mm, 4 in or 100 mm.
   double feet(double count) const { return count * (inch_ ? 304.8 : 300); }
+  double easy() const { return inch_ ? 25.4 : 10; }
   double thirds(double count) const { return count * (inch_ ? 101.6 : 100); }
   std::string said(double mm) const {
     return with_unit(millimetres(mm), usual_rounding(survey_.units));
@@ -100,18 +102,19 @@ class Finder {
   }
 
   void levels(int wall) {
+    for (int i = 1; i <= 7 && feet(i) < room_on(wall); ++i) level(wall, feet(i));
+  }
+
+  void level(int wall, double at) {
     const double low = thirds(std::ceil((board_top(wall) + kEnd) / thirds(1)));
     const double high = low + survey_.level.length.mm;
     const double gap = tape(10, Ends::marks).sd;
     const double bubble = survey_.level.slope_error * survey_.level.length.mm;
-    for (int i = 1; i <= 7 && feet(i) < room_on(wall); ++i) {
-      const double a = view_.base_along(wall, feet(i), low, false);
-      const Varied lean = view_.out(wall, a, low) - view_.out(wall, a, high);
-      add({fmt::format("hold the level plumb on the {} wall, {} from the corner, from {} up to {}",
-                       name(wall), said(feet(i)), said(low), said(high)),
-           0, NextReading::Kind::level, wall, feet(i), high, low},
-          lean, gap * gap + bubble * bubble, kLevel);
-    }
+    const double a = view_.base_along(wall, at, low, false);
+    add({fmt::format("hold the level plumb on the {} wall, {} from the corner, from {} up to {}",
+                     name(wall), said(at), said(low), said(high)),
+         0, NextReading::Kind::level, wall, at, high, low},
+        view_.out(wall, a, low) - view_.out(wall, a, high), gap * gap + bubble * bubble, kLevel);
   }
 
   // Gaps at both ends and in the middle: what a free line leaves of three.
@@ -203,8 +206,8 @@ class Finder {
 
 }  // namespace
 
-std::vector<Takable> takable_readings(View& view) {
-  return Finder(view).all();
+std::vector<Takable> takable_readings(View& view, const std::vector<WallSpot>& spots) {
+  return Finder(view).all(spots);
 }
 
 }  // namespace nook
