@@ -14,8 +14,8 @@ namespace nook {
 namespace {
 
 constexpr std::string_view kCautions =
-    "Found wood, cables and pipes are only as sure as the probing: probe before you drill.\n"
-    "Strength and safety here are a help; your local code and a licensed person decide.\n";
+    "Probe before you drill: cables and pipes follow no rule.\n"
+    "Strength and safety: your local code and a licensed person decide.\n";
 
 std::vector<Finding> all_findings(const CheckAnswer& check, const Style& style) {
   std::vector<Finding> all = room_findings(check.room, style);
@@ -39,29 +39,33 @@ std::string findings_text(const std::vector<Finding>& all, const Style& style) {
   return well.empty() ? text : text + wrapped(well + ".", kPageWidth, "fits          ");
 }
 
+/// How far a notch reaches along u and along v: what is laid out on the piece.
+std::string size_of(const Polygon& notch, const Rounding& rounding) {
+  const auto [left, right] =
+      std::minmax_element(notch.begin(), notch.end(), [](Vec2 a, Vec2 b) { return a.x < b.x; });
+  const auto [low, high] =
+      std::minmax_element(notch.begin(), notch.end(), [](Vec2 a, Vec2 b) { return a.y < b.y; });
+  return fmt::format("{} wide, {} high", with_unit(millimetres(right->x - left->x), rounding),
+                     with_unit(millimetres(high->y - low->y), rounding));
+}
+
 std::string notches_text(const FitAnswer& fit, const Rounding& rounding) {
   std::string text;
   for (const NotchFit& notch : fit.notches) {
-    double low = 0, high = 0;
-    for (const Vec2 p : notch.polygon) {
-      low = std::min(&p == &notch.polygon.front() ? p.y : low, p.y);
-      high = std::max(high, p.y);
-    }
-    text += wrapped(fmt::format("{}: around {}, {} deep", notch.part, notch.around,
-                                with_unit(millimetres(notch.depth_mm), rounding)),
+    if (notch.polygon.empty()) continue;
+    text += wrapped(fmt::format("{}: around {}, {}", notch.part, notch.around,
+                                size_of(notch.polygon, rounding)),
                     kPageWidth, "  ");
   }
-  return text.empty() ? "" : "\nNotches to cut:\n" + text;
+  return text.empty() ? "" : "\nNotches to cut ('nookfit fit' says how):\n" + text;
 }
 
 std::string holes_line(const WallDrill& wall, const std::string& part) {
   int count = 0, probe = 0;
-  double surest = 1;
   for (const Hole& hole : wall.holes) {
     if (hole.part != part) continue;
     ++count;
     probe += hole.probe_first;
-    surest = std::min(surest, hole.hit_chance);
   }
   const std::string first = probe ? fmt::format(", {} to probe first", probe) : "";
   return wrapped(fmt::format("{} to the {} wall: {} {}{}", part, wall.name, count,
