@@ -220,7 +220,7 @@ void draw_numbers(Draft& draft, const JobScene& scene, const std::vector<Prism>&
     labels.push_back({std::to_string(p->step), *spot, 0, true, 1.15 * draft.canvas.text,
                       "step " + std::to_string(p->step)});
   }
-  place_labels(draft, labels, {}, across);
+  place_labels(draft, labels, {}, canvas_round(draft, across));
 }
 
 Drawing view(const JobScene& scene, const std::vector<InstallStep>& steps, int count,

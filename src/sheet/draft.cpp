@@ -41,6 +41,12 @@ Draft drafted_at(double scale, const Canvas& canvas, const Rounding& rounding) {
   return draft;
 }
 
+PageBox canvas_round(const Draft& draft, const PageBox& real) {
+  const double half = draft.paper(draft.canvas.width - 2 * kRoomRound) / 2;
+  const double middle = (real.low.x + real.high.x) / 2;
+  return {{middle - half, real.low.y}, {middle + half, real.high.y}};
+}
+
 Drawing finished(Draft draft) {
   draft.drawing.extent = box_on_page(draft.drawing).grown(draft.paper(kRoomRound));
   return std::move(draft.drawing);

@@ -36,6 +36,9 @@ Draft drafted(const Canvas& canvas, const Rounding& rounding, const PageBox& rea
 /// The same at a scale already chosen.
 Draft drafted_at(double scale, const Canvas& canvas, const Rounding& rounding);
 
+/// As wide as the canvas, with `real` in its middle: where labels may stand.
+PageBox canvas_round(const Draft& draft, const PageBox& real);
+
 /// Sets the extent to what is drawn and a little room round it, and hands the drawing out.
 Drawing finished(Draft draft);
 

@@ -118,11 +118,11 @@ std::vector<Text> texts_of(const Drawing& drawing) {
 
 void append(Drawing& onto, const Drawing& other, Vec2 by, double factor) {
   const Moved moved{by, factor};
-  for (const Layer& layer : other.layers)
-    for (DrawnShape shape : layer.shapes) {
+  for (Layer layer : other.layers) {
+    for (DrawnShape& shape : layer.shapes)
       std::visit([&](auto& form) { moved.form(form); }, shape.form);
-      onto.layer(layer.name).shapes.push_back(std::move(shape));
-    }
+    onto.layers.push_back(std::move(layer));
+  }
 }
 
 }  // namespace nook

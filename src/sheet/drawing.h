@@ -94,7 +94,8 @@ PageBox box_on_page(const Drawing& drawing);
 /// All texts of a drawing, in painting order.
 std::vector<Text> texts_of(const Drawing& drawing);
 
-/// Everything of `other` moved and scaled: real point p of it comes to `by + factor p`.
+/// Everything of `other` moved and scaled, painted over what is there: its point p comes to
+/// `by + factor p`. Its layers stay layers of their own.
 void append(Drawing& onto, const Drawing& other, Vec2 by, double factor = 1);
 
 }  // namespace nook

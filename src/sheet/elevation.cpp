@@ -13,7 +13,7 @@ namespace nook {
 namespace {
 
 constexpr double kHoleMark = 1.1;   // paper mm, radius of a hole's mark. Chosen
-constexpr double kRoundWork = 220;  // mm of wall shown round what hangs on it. Chosen
+constexpr double kRoundWork = 120;  // mm of wall shown round what hangs on it. Chosen
 
 // Whether the piece is screwed to that wall.
 bool hangs_on(const JobScene& scene, const Piece& piece, const std::string& wall) {

@@ -3,6 +3,8 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+
 #include "sheet/svg.h"
 
 namespace nook {
@@ -11,7 +13,7 @@ namespace {
 // Canvases in CSS millimetres: a phone 390 px wide less its margins, and a sheet of paper.
 constexpr Canvas kNarrow{94, 150, 3.4};
 constexpr Canvas kWide{180, 190, 4};
-constexpr Canvas kWideOnePage{180, 120, 4};
+constexpr Canvas kWideOnePage{180, 95, 4};
 
 std::string style(const Sheet& sheet) {
   const char* paper = sheet.paper == PaperSize::letter ? "letter" : "A4";
@@ -36,7 +38,9 @@ std::string style(const Sheet& sheet) {
          "@media print{body{font-size:11pt}main{max-width:none;padding:0}"
          "h2,caption{break-after:avoid}figure,tr{break-inside:avoid}thead{display:table-header-"
          "group}"
-         ".one-page{break-before:page;break-inside:avoid;font-size:12pt}"
+         ".one-page{break-before:page;break-inside:avoid;font-size:10.5pt}"
+         ".one-page p,.one-page table,.one-page figure,.one-page ul{margin:.4em 0}"
+         ".one-page figcaption{display:none}"
          ".one-page+section{break-before:page}}\n";
 }
 
@@ -96,7 +100,9 @@ class Writer {
     out_ += "</tr>\n";
   }
   void put(const SheetFigure& figure) {
-    const Drawing wide = figure.draw(one_page_ ? kWideOnePage : kWide);
+    Canvas canvas = one_page_ ? kWideOnePage : kWide;
+    if (figure.tallest > 0) canvas.height = std::min(canvas.height, figure.tallest);
+    const Drawing wide = figure.draw(canvas);
     const Drawing narrow = figure.draw(kNarrow);
     const int number = ++figures_;
     out_ += "<figure>\n<div class=\"wide\">\n" + inline_svg(wide, fmt::format("w{}", number)) +

@@ -16,8 +16,9 @@ namespace {
 constexpr double kMargin = 15, kFooter = 8;  // mm. Chosen
 constexpr double kBody = 4;                  // mm of the em: 11 points
 constexpr double kLeading = 1.3;             // lines are 1.3 ems apart
-constexpr double kFairFigure = 90;           // mm of height that big type leaves a picture. Chosen
-constexpr double kLeastFigure = 60;          // mm of height below which a figure goes over the page
+constexpr double kSmallType = 3.6;   // mm of the em: no smaller than 10 points for a picture's sake
+constexpr double kFairFigure = 85;   // mm of height that big type leaves a picture. Chosen
+constexpr double kLeastFigure = 60;  // mm of height below which a figure goes over the page
 
 // What is being set: pages so far, and where the next line goes.
 class Setter {
@@ -26,6 +27,7 @@ class Setter {
       : sheet_(sheet), paper_(size_of(sheet.paper)), body_(body) {}
 
   void section(const SheetSection& section) {
+    captionless_ = section.one_page;  // there the heading says what is seen
     if (pages_.empty() || section.one_page) new_page();
     words(section.heading, 1.35 * body_, true, 0, 9 * body_);
     gap(0.4);
@@ -46,8 +48,8 @@ class Setter {
   double figure_height = 0;
   /// How high a figure comes out at most, its caption included.
   double height_of(const SheetFigure& figure) const {
-    const Drawing drawing = figure.draw({width(), figure.tallest, std::max(body_, 4.0)});
-    return drawing.extent.height() * drawing.scale + 3 * kLeading * body_;
+    const Drawing drawing = figure.draw({width(), figure.tallest, std::clamp(body_, 4.0, 5.0)});
+    return drawing.extent.height() * drawing.scale + kLeading * body_;
   }
 
  private:
@@ -140,20 +142,20 @@ class Setter {
   }
 
   void put(const SheetFigure& figure) {
-    const double caption = 2 * kLeading * body_;
+    const double caption = (captionless_ ? 0.7 : 2) * kLeading * body_;
     const double whole = paper_.y - 2 * kMargin - kFooter - 40;
     const double most = figure.tallest > 0  ? figure.tallest
                         : figure_height > 0 ? figure_height
                                             : whole;
-    Drawing drawing = figure.draw({width(), most, std::max(body_, 4.0)});
+    Drawing drawing = figure.draw({width(), most, std::clamp(body_, 4.0, 5.0)});
     const double high = drawing.extent.height() * drawing.scale;
     if (room() < high + caption) {
       if (figure_height <= 0 && figure.tallest <= 0 && room() > kLeastFigure + caption)
-        drawing = figure.draw({width(), room() - caption, std::max(body_, 4.0)});
+        drawing = figure.draw({width(), room() - caption, std::clamp(body_, 4.0, 5.0)});
       if (room() < drawing.extent.height() * drawing.scale + caption) new_page();
     }
     place(drawing);
-    words(drawing.title, 0.9 * body_, false, 0, 0);
+    if (!captionless_) words(drawing.title, 0.9 * body_, false, 0, 0);
     gap(0.6);
   }
   void place(const Drawing& drawing) {
@@ -167,6 +169,7 @@ class Setter {
   const Sheet& sheet_;
   Vec2 paper_;
   double body_, y_ = 0;
+  bool captionless_ = false;
   std::vector<Drawing> pages_;
 };
 
@@ -192,21 +195,24 @@ std::vector<Drawing> one_page(const Sheet& sheet, const SheetSection& section) {
   SheetSection bare = section;
   std::erase_if(bare.blocks,
                 [](const SheetBlock& b) { return std::holds_alternative<SheetFigure>(b); });
-  for (double body : {7.0, 6.5, 6.0, 5.5, 5.0, 4.5, 4.0, 3.5, 3.0}) {
+  for (double body : {6.5, 6.0, 5.5, 5.0, 4.5, 4.0, 3.5, 3.0}) {
     Setter trial(sheet, body);
     trial.section(bare);
     const Figures figures = figures_of(section, trial);
     const double room = trial.room() - figures.limited;
     if (std::move(trial).pages().size() > 1) continue;
-    const double each = figures.open > 0 ? room / figures.open - 4 * kLeading * body : 0;
-    if (figures.open > 0 && each < (body > 4 ? kFairFigure : 30)) continue;
-    Setter setter(sheet, body);
-    setter.figure_height = each;
-    setter.section(section);
-    std::vector<Drawing> pages = std::move(setter).pages();
-    if (pages.size() == 1) return pages;
+    const double each = figures.open > 0 ? room / figures.open - kLeading * body : 0;
+    for (double share : {1.0, 0.9, 0.8, 0.7}) {
+      if (figures.open > 0 && share * each < (body > kSmallType ? kFairFigure : 30)) break;
+      Setter setter(sheet, body);
+      setter.figure_height = share * each;
+      setter.section(section);
+      std::vector<Drawing> pages = std::move(setter).pages();
+      if (pages.size() == 1) return pages;
+    }
   }
   Setter small(sheet, 3);
+  small.figure_height = 40;
   small.section(section);
   return std::move(small).pages();
 }

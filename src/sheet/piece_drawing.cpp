@@ -68,7 +68,7 @@ class PiecePicture {
       up();
     }
     faces();
-    place_labels(draft_, labels_, marks_, box_);
+    place_labels(draft_, labels_, marks_, canvas_round(draft_, box_));
     return finished(std::move(draft_));
   }
 
@@ -257,7 +257,7 @@ Drawing gap_drawing(const PieceView& piece, const Canvas& canvas, const Rounding
     draw_gap(draft, gap, factor, labels);
   }
   labels.push_back({piece.name, 0.5 * (box.low + box.high), 0, true, 0, "name"});
-  place_labels(draft, labels, {}, box.grown(draft.paper(6 * canvas.text)));
+  place_labels(draft, labels, {}, canvas_round(draft, box));
   return finished(std::move(draft));
 }
 

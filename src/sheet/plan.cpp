@@ -231,7 +231,7 @@ Drawing plan(const JobScene& scene, const Canvas& canvas) {
   label_walls(scene, above, labels);
   draw_obstacles(draft, scene, above, labels);
   draw_pieces(draft, scene, above, labels);
-  place_labels(draft, labels, {}, real);
+  place_labels(draft, labels, {}, canvas_round(draft, real));
   return finished(std::move(draft));
 }
 
@@ -268,7 +268,7 @@ Drawing plan_made_large(const JobScene& scene, const Canvas& canvas) {
   for (std::size_t k = 0; k < scene.report.corners.size(); ++k)
     labels.push_back({out_of_square(scene.report.corners[k].angle_deg.value, scene.rounding),
                       above(large.walls[k + 1].start), 2, true, 0, "corner " + std::to_string(k)});
-  place_labels(draft, labels, {}, real);
+  place_labels(draft, labels, {}, canvas_round(draft, real));
   return finished(std::move(draft));
 }
 

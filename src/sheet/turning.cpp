@@ -54,7 +54,7 @@ void draw_part(Draft& draft, const Polygon& outline, const std::string& words) {
   PageBox box;
   for (Vec2 p : outline) box.take_in(p);
   place_labels(draft, {{words, 0.5 * (box.low + box.high), 0, true, 0, "words"}}, {},
-               box_on_page(draft.drawing));
+               canvas_round(draft, box_on_page(draft.drawing)));
 }
 
 // What a box takes in plan, held that way.

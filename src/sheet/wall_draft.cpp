@@ -182,7 +182,7 @@ PageBox whole_wall(const JobScene& scene, int wall) {
 }
 
 WallDraft wall_draft(const JobScene& scene, int wall, const Canvas& canvas, const PageBox& shown) {
-  const Vec2 free{canvas.text, 8 * canvas.text};
+  const Vec2 free{canvas.text, 7.5 * canvas.text};
   WallDraft it{scene,
                wall,
                FacedWall(scene.room, wall),
@@ -219,7 +219,7 @@ void cut_to_shown(WallDraft& wall) {
 }
 
 Drawing finished(WallDraft wall) {
-  place_labels(wall.draft, wall.labels, wall.marks, wall.shown);
+  place_labels(wall.draft, wall.labels, wall.marks, canvas_round(wall.draft, wall.shown));
   return finished(std::move(wall.draft));
 }
 

@@ -16,6 +16,8 @@
 namespace nook {
 namespace {
 
+constexpr std::size_t kPictured = 2;  // more pieces than that leave no room for theirs. Chosen
+
 class WallPage {
  public:
   WallPage(const SheetJob& job, int wall)
@@ -36,6 +38,7 @@ class WallPage {
     page.blocks.push_back(wall_picture());
     if (!wall_.holes.empty()) page.blocks.push_back(SheetWords{start_words(), false});
     for (const HungPiece& piece : wall_.pieces) add_piece(page, piece);
+    if (!wall_.holes.empty()) page.blocks.push_back(hole_table());
     add_cautions(page);
     return page;
   }
@@ -88,9 +91,8 @@ class WallPage {
     for (const Hole& hole : wall_.holes)
       if (hole.part == piece.part) holes.push_back(&hole);
     if (holes.empty()) return;
-    page.blocks.push_back(SheetWords{piece_words(piece, *holes.front()), true});
-    page.blocks.push_back(piece_picture(piece.part));
-    page.blocks.push_back(hole_table(piece.part, holes));
+    page.blocks.push_back(SheetWords{piece_words(piece, holes), true});
+    if (wall_.pieces.size() <= kPictured) page.blocks.push_back(piece_picture(piece.part));
   }
 
   std::string top_words(const HungPiece& piece) const {
@@ -99,11 +101,17 @@ class WallPage {
     if (bare(std::abs(*piece.top_from_line_mm)) == "0") return "top at the line";
     return fmt::format("top {} {} from the line", by, *piece.top_from_line_mm > 0 ? "up" : "down");
   }
-  std::string piece_words(const HungPiece& piece, const Hole& hole) const {
+  std::string piece_words(const HungPiece& piece, const std::vector<const Hole*>& holes) const {
+    const Hole& hole = *holes.front();
+    const std::string numbers =
+        holes.size() == 1
+            ? "hole " + number_of(hole.id)
+            : fmt::format("holes {} to {}", number_of(hole.id), number_of(holes.back()->id));
     return fmt::format(
-        "{}: {}. {}; bit {} for the thread, flag it {} from its tip, {} for the shank. {}.",
-        capitals(piece.part), top_words(piece), piece.screw, bit_for(hole.pilot_mm, rounding_),
-        said(hole.depth_mm), bit_for(hole.shank_pilot_mm, rounding_), lift(piece.part));
+        "{}, {}: {}, {}. {}; bit {} for the thread, flag it {} from its tip, {} for the shank. {}.",
+        capitals(piece.part), numbers, said(piece.far_mm - piece.near_mm) + " long",
+        top_words(piece), piece.screw, bit_for(hole.pilot_mm, rounding_), said(hole.depth_mm),
+        bit_for(hole.shank_pilot_mm, rounding_), lift(piece.part));
   }
   std::string lift(const std::string& part) const {
     for (const Piece& piece : job_.scene.pieces)
@@ -124,17 +132,15 @@ class WallPage {
     return {};
   }
 
-  SheetTable hole_table(const std::string& part, const std::vector<const Hole*>& holes) const {
-    const Hole& first = *holes.front();
-    SheetTable table{
-        "Holes in the " + part,
-        {"Hole", "Along", "Up or down", "From " + first.end, "From " + first.edge, "Shim"},
-        {}};
-    for (const Hole* hole : holes)
-      table.rows.push_back({number_of(hole->id) + (hole->probe_first ? " (probe first)" : ""),
-                            along(*hole), down(*hole), bare(hole->from_end_mm),
-                            bare(hole->from_edge_mm),
-                            bare(hole->shim_mm) == "0" ? "-" : bare(hole->shim_mm)});
+  // Along and up on the wall; from its end and its edge on the piece.
+  SheetTable hole_table() const {
+    SheetTable table{"", {"Hole", "Along", "Up or down", "On the piece", "Shim"}, {}};
+    for (const Hole& hole : wall_.holes)
+      table.rows.push_back({number_of(hole.id) + (hole.probe_first ? " (probe first)" : ""),
+                            along(hole), down(hole),
+                            fmt::format("{} from {}, {} from {}", bare(hole.from_end_mm), hole.end,
+                                        bare(hole.from_edge_mm), hole.edge),
+                            bare(hole.shim_mm) == "0" ? "-" : bare(hole.shim_mm)});
     return table;
   }
 

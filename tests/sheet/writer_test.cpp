@@ -8,6 +8,7 @@
 #include "sheet/pixels.h"
 #include "sheet/svg.h"
 #include "sheet/tool.h"
+#include "source_dir.h"
 
 using namespace nook;
 

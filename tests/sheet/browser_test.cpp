@@ -1,0 +1,95 @@
+// Sheets opened in a browser: phone, desktop, paper.
+#include "sheet/browser.h"
+
+#include <catch2/catch.hpp>
+#include <regex>
+
+#include "sheet/html.h"
+#include "sheet/sample_job.h"
+#include "sheet/tool.h"
+
+using namespace nook;
+
+namespace {
+
+// Words of a page of a PDF with their boxes, in points.
+struct Word {
+  double left, top, right, bottom;
+  std::string words;
+};
+std::vector<std::vector<Word>> words_of(const std::string& pdf_file, double& width) {
+  const std::string text = output_of("pdftotext -bbox " + pdf_file + " -");
+  std::vector<std::vector<Word>> pages;
+  const std::regex line(
+      "<page width=\"([0-9.]+)\"|<word xMin=\"([-0-9.]+)\" yMin=\"([-0-9.]+)\" xMax=\"([-0-9.]+)\" "
+      "yMax=\"([-0-9.]+)\">([^<]*)<");
+  for (std::sregex_iterator it(text.begin(), text.end(), line), end; it != end; ++it) {
+    const std::smatch& m = *it;
+    if (m[1].matched) {
+      width = std::stod(m[1]);
+      pages.emplace_back();
+    } else {
+      pages.back().push_back(
+          {std::stod(m[2]), std::stod(m[3]), std::stod(m[4]), std::stod(m[5]), m[6]});
+    }
+  }
+  return pages;
+}
+
+TEST_CASE("sheets: in a browser at 390 and 1280 px - nothing overflows, no words cover each other",
+          "[release]") {
+  const std::string name = GENERATE("lookout", "window-bench", "corner-desk");
+  const SampleJob sample(name);
+  std::vector<std::string> pages;
+  for (const Sheet& sheet : sample.sheets()) pages.push_back(html(sheet));
+  const nlohmann::json found = laid_out(pages, {390, 1280});
+  REQUIRE(found.size() == 2 * pages.size());
+  for (const auto& page : found) {
+    INFO(name << ": " << page["width"] << " px, " << page.dump(1).substr(0, 2000));
+    CHECK(page["scroll_width"] <= page["width"]);
+    CHECK(page["wide"].empty());
+    CHECK(page["overlaps"].empty());
+    CHECK(page["outside"].empty());
+    CHECK(page["headings"] >= 3);
+    CHECK(page["texts"] >= 20);
+  }
+}
+
+// The page on which all these words stand in a row; -1 where none has them.
+int page_with(const std::vector<std::vector<Word>>& pages, const std::vector<std::string>& row) {
+  for (std::size_t p = 0; p < pages.size(); ++p)
+    for (std::size_t i = 0; i + row.size() <= pages[p].size(); ++i) {
+      bool all = true;
+      for (std::size_t k = 0; k < row.size(); ++k) all &= pages[p][i + k].words == row[k];
+      if (all) return static_cast<int>(p);
+    }
+  return -1;
+}
+
+}  // namespace
+
+TEST_CASE("sheets: printed by a browser - all words on the page, a wall's page on one side",
+          "[release]") {
+  const std::string name = GENERATE("lookout", "window-bench", "corner-desk");
+  const SampleJob sample(name);
+  for (const Sheet& sheet : sample.sheets()) {
+    const TestFolder folder;
+    double width = 0;
+    const auto pages =
+        words_of(printed(folder.write("sheet.html", html(sheet)), folder / "sheet.pdf"), width);
+    REQUIRE_FALSE(pages.empty());
+    for (std::size_t p = 0; p < pages.size(); ++p)
+      for (const Word& word : pages[p]) {
+        INFO(name << ", " << sheet.name << ", page " << p + 1 << ": " << word.words);
+        CHECK(word.left >= 0);
+        CHECK(word.right <= width);
+      }
+    if (sheet.name != "installing") continue;
+    const int left = page_with(pages, {"LEFT", "WALL,", "as", "you", "face", "it;"});
+    const int right = page_with(pages, {"RIGHT", "WALL,", "as", "you", "face", "it;"});
+    INFO(name << ": left wall on page " << left << ", right wall on page " << right);
+    CHECK(left >= 1);
+    CHECK(right >= left + 1);
+    CHECK(right <= left + 2);  // an alcove has its back wall between them
+  }
+}
