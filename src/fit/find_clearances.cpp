@@ -13,6 +13,7 @@ namespace nook {
 namespace {
 
 constexpr double kNear = 2 * kMillimetresPerInch;  // what is further off is not told. Chosen
+constexpr double kTouching = 0.1;                  // mm; as for clashes
 constexpr double kApart = 0.05;                    // mm; nearer than this touches. Chosen
 
 // One least distance in every room.
@@ -153,9 +154,9 @@ ClearanceFit clearance_of(const Trials& trials, int piece, const std::string& fr
 
 void judge(const Tally& tally, double needed, double sure, ClearanceFit& found, Holds& all_hold) {
   Holds holds(1 + static_cast<int>(tally.drawn.size()));
-  holds.set(0, tally.adjusted >= needed - 1e-6);
+  holds.set(0, tally.adjusted >= needed - kTouching);
   for (std::size_t r = 0; r < tally.drawn.size(); ++r)
-    holds.set(static_cast<int>(r) + 1, tally.drawn[r] >= needed - 1e-6);
+    holds.set(static_cast<int>(r) + 1, tally.drawn[r] >= needed - kTouching);
   found.needed_mm = needed;
   found.chance = holds.chance();
   found.verdict = verdict_of(found.chance, sure);

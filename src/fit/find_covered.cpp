@@ -8,9 +8,10 @@
 namespace nook {
 namespace {
 
-constexpr double kStep = 10;    // mm along the edge; between border points it is straight. Chosen
-constexpr int kWorst = 6;       // spots that are looked at again in the draws; chosen
-constexpr double kOnEnd = 0.1;  // mm; an edge that begins at the cover's border is behind it
+constexpr double kStep = 10;  // mm along the edge; between border points it is straight. Chosen
+constexpr int kWorst = 6;     // spots that are looked at again in the draws; chosen
+constexpr double kOnEnd =
+    10;  // mm; an edge may run this far past the end of its cover, as at a floor. Chosen
 
 // The edge as seen on the cover: points in its u, v and the direction square to the edge.
 struct Seen {
@@ -97,10 +98,13 @@ class Cover {
     return chord_margin(nudged(p, seen), left_of(seen));
   }
 
-  // An edge that ends at the cover's own end is looked at a little inside of it.
+  // An edge that ends a little past the cover's own end is looked at inside of it.
   Vec2 nudged(Vec2 p, Vec2 along) const {
-    for (double step : {0.0, kOnEnd, -kOnEnd})
-      if (contains(region(), p + step * along)) return p + step * along;
+    if (contains(region(), p)) return p;
+    const Region& whole = region();
+    if (contains({whole.outline, {}}, p)) return p;  // in a cutout
+    for (double step : {kOnEnd, -kOnEnd})
+      if (contains(whole, p + step * along)) return p + step * along;
     return p;
   }
 

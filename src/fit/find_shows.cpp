@@ -56,24 +56,54 @@ void look_in_cutouts(const Trials& trials, int front, int other, const Silhouett
   }
 }
 
-// How far a silhouette stands out past an outline.
-double overhang(const Silhouette& seen, const Polygon& outline) {
+// Edges of a piece that meet something: what stands out past them is against it, not seen.
+std::vector<bool> meeting_edges(const Trials& trials, int piece) {
+  const Polygon& outline = trials.layout.scene.pieces[piece].drawn->outline;
+  const int n = static_cast<int>(outline.size());
+  std::vector<bool> meets(n, false);
+  for (const Joint& joint : trials.layout.joints) {
+    if (joint.piece != piece || joint.face) continue;
+    const EdgeRun run = run_of(joint.how->edge, outline);
+    for (int k = 0; k <= (run.last - run.first + n) % n; ++k) meets[(run.first + k) % n] = true;
+  }
+  return meets;
+}
+
+// How far a silhouette stands out past the free edges of an outline.
+double overhang(const Silhouette& seen, const Polygon& outline, const std::vector<bool>& meets) {
   double most = 0;
-  const Region region{outline, {}};
+  const std::size_t n = outline.size();
   for (const Polygon& cell : seen.cells)
-    for (Vec2 p : cell)
-      if (!contains(region, p)) most = std::max(most, border_distance(region, p));
+    for (Vec2 p : cell) {
+      if (contains({outline, {}}, p)) continue;
+      std::size_t nearest = 0;
+      double least = 1e300;
+      for (std::size_t e = 0; e < n; ++e) {
+        const double distance = segment_distance(outline[e], outline[(e + 1) % n], p);
+        if (distance < least) least = distance, nearest = e;
+      }
+      if (!meets[nearest]) most = std::max(most, least);
+    }
   return most;
+}
+
+bool meet(const Trials& trials, int a, int b) {
+  return std::any_of(trials.layout.joints.begin(), trials.layout.joints.end(), [&](const Joint& j) {
+    const int other = j.piece == a ? b : j.piece == b ? a : -1;
+    return std::find(j.parts.begin(), j.parts.end(), other) != j.parts.end();
+  });
 }
 
 void look_past_edges(const Trials& trials, int front, int other, const Silhouette& fitted,
                      std::vector<ShowFit>& shows) {
   const auto& pieces = trials.layout.scene.pieces;
+  if (!meet(trials, front, other)) return;
   std::vector<Frame> drawn;
   for (const Piece& piece : pieces) drawn.push_back(piece.frame);
   const Polygon& outline = pieces[front].drawn->outline;
-  const double before = overhang(seen_on(trials, drawn, front, other), outline);
-  const double now = overhang(fitted, outline);
+  const std::vector<bool> meets = meeting_edges(trials, front);
+  const double before = overhang(seen_on(trials, drawn, front, other), outline, meets);
+  const double now = overhang(fitted, outline, meets);
   if (before > kNotable / 2 || now < before + kNotable) return;
   shows.push_back(
       {pieces[other].name, pieces[front].name, "stands out past the edge it is drawn behind", now});

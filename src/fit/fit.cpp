@@ -49,15 +49,19 @@ Settled settle(const FitInput& input, const Scene& scene) {
   }
 }
 
+// What the joints of a group touch, its own pieces left out.
 std::vector<std::string> touches_of(const Trials& trials, const Assembly& group) {
   constexpr double kTouch = 0.05;  // mm, chosen
   std::vector<std::string> names;
-  for (int j : group.joints)
-    for (double gap : trials.gaps[0][j])
-      if (gap < kTouch) {
-        names.push_back(trials.layout.joints[j].how->meets);
-        break;
-      }
+  for (int j : group.joints) {
+    const Joint& joint = trials.layout.joints[j];
+    const bool own = std::any_of(joint.parts.begin(), joint.parts.end(), [&](int p) {
+      return trials.layout.group_of[p] == trials.layout.group_of[joint.piece];
+    });
+    const JointGaps& gaps = trials.gaps[0][j];
+    if (!own && std::any_of(gaps.begin(), gaps.end(), [](double gap) { return gap < kTouch; }))
+      names.push_back(joint.how->meets);
+  }
   std::sort(names.begin(), names.end());
   names.erase(std::unique(names.begin(), names.end()), names.end());
   return names;

@@ -11,6 +11,9 @@ namespace {
 
 constexpr double kInfinite = std::numeric_limits<double>::infinity();
 
+// A face that the ray meets at less than 30 degrees is run along, not met. From the rule for walls.
+constexpr double kGrazing = -0.5;
+
 // One coordinate of the room along the ray.
 struct Along {
   double start = 0;  // q at the ray's start
@@ -131,7 +134,7 @@ std::optional<Hit> part_hit(const std::vector<Standing>& parts, const Ray& ray) 
     const Vec3 from = f.piece_from_room(ray.from);
     const Vec3 way{dot(ray.way, f.u), dot(ray.way, f.v), dot(ray.way, f.w)};
     const auto hit = first_hit(*part.body, from, way, kReach);
-    if (!hit || hit->distance > kReach) continue;
+    if (!hit || hit->distance > kReach || dot(hit->normal, way) > kGrazing) continue;
     if (nearest && std::abs(nearest->gap) <= std::abs(hit->distance)) continue;
     const PartFace face{part.piece, hit->normal, dot(hit->normal, from + hit->distance * way)};
     nearest = face_hit({part}, face, ray);
