@@ -10,6 +10,10 @@ passed=0
 failed=0
 logs=build/logs
 mkdir -p "$logs"
+# ccache then knows a source again in another checkout.
+CCACHE_BASEDIR=$PWD
+CCACHE_NOHASHDIR=1
+export CCACHE_BASEDIR CCACHE_NOHASHDIR
 
 # `stage NAME COMMAND...` runs one check and keeps its output; what it counts is worked out after.
 stage() {

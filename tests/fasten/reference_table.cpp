@@ -1,5 +1,6 @@
 // Published tables from disk.
 #include "fasten/reference_table.h"
+#include "source_dir.h"
 
 #include <fstream>
 #include <sstream>

@@ -10,6 +10,7 @@
 #include "base/diagnostic.h"
 #include "job/job.h"
 #include "job/samples.h"
+#include "source_dir.h"
 
 using namespace nook;
 namespace fs = std::filesystem;

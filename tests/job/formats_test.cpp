@@ -6,6 +6,7 @@
 #include <sstream>
 
 #include "job/keys.h"
+#include "source_dir.h"
 
 using namespace nook;
 using nlohmann::json;

@@ -1,5 +1,6 @@
 // The whole files in tests/job/good, which the tests of this folder change one thing of.
 #include "job/samples.h"
+#include "source_dir.h"
 
 #include <fstream>
 #include <sstream>

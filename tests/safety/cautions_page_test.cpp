@@ -7,6 +7,7 @@
 
 #include "safety/caution.h"
 #include "safety/limit.h"
+#include "source_dir.h"
 
 namespace nook::test {
 namespace {

@@ -6,6 +6,7 @@
 #include "job/job.h"
 #include "sheet/drill_json.h"
 #include "sheet/drill_text.h"
+#include "source_dir.h"
 #include "survey/adjustment.h"
 
 using namespace nook;

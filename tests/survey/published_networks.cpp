@@ -5,6 +5,7 @@
 #include <map>
 #include <nlohmann/json.hpp>
 
+#include "source_dir.h"
 #include "survey/adjustment.h"
 #include "survey_builder.h"
 
