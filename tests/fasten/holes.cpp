@@ -241,7 +241,8 @@ TEST_CASE("holes: shims count into the depth and the strength") {
 TEST_CASE("holes: metric jobs stand on whole millimetres") {
   Bench bench = two_studs();
   bench.design.units = Unit::mm;
-  for (const Hole& h : bench.drilled().walls[0].holes) {
+  const DrillAnswer drilled = bench.drilled();
+  for (const Hole& h : drilled.walls[0].holes) {
     CHECK(on_grid(h.from_end_mm, 1));
     CHECK(on_grid(h.from_edge_mm, 1));
   }
@@ -284,7 +285,8 @@ TEST_CASE("holes: more screws a stud where the load asks for them and the piece 
 
 TEST_CASE("holes: BS 7671 522.6.202 - near the corner a cable may run unmarked", "[reference]") {
   Bench bench = two_studs();
-  for (const Hole& h : bench.drilled().walls[0].holes) CHECK_FALSE(warns(h, "150 mm"));
+  const DrillAnswer drilled = bench.drilled();
+  for (const Hole& h : drilled.walls[0].holes) CHECK_FALSE(warns(h, "150 mm"));
   bench.nailed(0, 4.5);
   const auto holes = bench.drilled().walls[0].holes;
   CHECK(warns(holes.front(), "within 150 mm of the corner"));
