@@ -144,6 +144,7 @@ Sides sides(const RoomModel& model, const Linearised& problem, const Parting& pa
 
 // (I + B' B)^(-1/2) X, through the smaller of B B' and B' B.
 Matrix square_root_times(const Matrix& b, const Matrix& x) {
+  if (b.size() == 0) return x;
   if (b.rows() > b.cols()) {
     const Eigen::SelfAdjointEigenSolver<Matrix> eigen(b.transpose() * b);
     const Vector root = (eigen.eigenvalues().array().max(0) + 1).rsqrt();
@@ -189,7 +190,8 @@ Free free_part(const Sides& sides, const Table& unseen, const Parting& parts) {
   qr.matrixQR().topRows(m).triangularView<Eigen::Upper>().transpose().solveInPlace(rows);
   Free out;
   out.shift = -rows.transpose() * prior.topRows(m);
-  out.root = Eigen::SelfAdjointEigenSolver<Matrix>(rows.transpose() * rows).operatorSqrt();
+  if (shapes > 0)
+    out.root = Eigen::SelfAdjointEigenSolver<Matrix>(rows.transpose() * rows).operatorSqrt();
   out.left = prior.bottomRows(qr.rows() - m);
   return out;
 }
