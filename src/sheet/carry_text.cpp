@@ -3,6 +3,7 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <cmath>
 
 #include "sheet/wrap.h"
@@ -98,11 +99,22 @@ Finding passes_all(const PieceCarry& piece, Rounding rounding) {
   return {Verdict::fits, 0, piece.of, text, askew(piece.passes, rounding)};
 }
 
-// Copies of one part that pass in the same words are told once.
-void add_once(std::vector<Finding>& findings, Finding next) {
-  for (const Finding& known : findings)
-    if (known.where == next.where && known.what == next.what) return;
-  findings.push_back(std::move(next));
+bool alike(const PieceCarry& a, const PieceCarry& b) {
+  return a.of == b.of && a.verdict == b.verdict &&
+         std::equal(a.passes.begin(), a.passes.end(), b.passes.begin(), b.passes.end(),
+                    [](const Pass& x, const Pass& y) {
+                      return x.verdict == y.verdict && x.hold == y.hold &&
+                             x.in_the_way == y.in_the_way;
+                    });
+}
+
+// Copies of one part that pass alike are told once.
+bool told_before(const CarryAnswer& carry, const PieceCarry& piece) {
+  for (const PieceCarry& earlier : carry.pieces) {
+    if (&earlier == &piece) return false;
+    if (alike(earlier, piece)) return true;
+  }
+  return false;
 }
 
 std::string joined(const std::vector<std::string>& names) {
@@ -177,10 +189,11 @@ std::vector<Finding> carry_findings(const CarryAnswer& carry, const Style& style
   std::vector<Finding> findings;
   if (!carry.way_known) findings.push_back(nothing_measured());
   for (const PieceCarry& piece : carry.pieces) {
+    if (told_before(carry, piece)) continue;
     for (const Pass& pass : piece.passes)
-      if (pass.verdict != Verdict::fits) add_once(findings, stopped(piece, pass, style.rounding));
+      if (pass.verdict != Verdict::fits) findings.push_back(stopped(piece, pass, style.rounding));
     if (piece.verdict == Verdict::fits && !piece.passes.empty())
-      add_once(findings, passes_all(piece, style.rounding));
+      findings.push_back(passes_all(piece, style.rounding));
   }
   sort(findings);
   return findings;

@@ -58,7 +58,8 @@ bool is_used(const StockCut& stock, const CutAnswer& cut) {
 }
 
 std::string layout_of(const CutAnswer& cut, Rounding rounding) {
-  std::string text = "\nLaid out with an " + with_unit(millimetres(kKerf), rounding) + " kerf:\n";
+  std::string text =
+      "\nLaid out with a kerf of " + with_unit(millimetres(kKerf), for_thickness(rounding)) + ":\n";
   for (const StockCut& stock : cut.stock)
     if (is_used(stock, cut))
       text += stock_heading(stock, for_thickness(rounding)) + layout_words(stock, rounding);

@@ -109,12 +109,33 @@ std::string outline_words(const Polygon& polygon, Rounding rounding) {
   return text;
 }
 
+std::string outline_line(const CutPiece& piece, Rounding rounding) {
+  if (piece.contour.empty()) return {};
+  return line("outline, across and up from the lower left:" +
+              outline_words(piece.contour, rounding));
+}
+
+// Rounded into the wood: a notch never comes out smaller.
+std::string away(double mm, double into, Rounding rounding) {
+  return into > 0   ? rounded_up(mm, rounding)
+         : into < 0 ? rounded_down(mm, rounding)
+                    : with_unit(millimetres(mm), rounding);
+}
+
+std::string notch_words(const CutNotch& notch, Rounding rounding) {
+  std::string text;
+  for (size_t i = 0; i < notch.polygon.size(); ++i)
+    text += fmt::format(" ({}, {})", away(notch.polygon[i].x, notch.into[i].x, rounding),
+                        away(notch.polygon[i].y, notch.into[i].y, rounding));
+  return text;
+}
+
 std::string notch_lines(const CutPiece& piece, Rounding rounding) {
   std::string text;
   for (const CutNotch& notch : piece.notches) {
     if (notch.corner.empty())
       text += line(fmt::format("notch around {}, across and up from the lower left as drawn:{}",
-                               notch.around, outline_words(notch.polygon, rounding)));
+                               notch.around, notch_words(notch, rounding)));
     else
       text += line(fmt::format("notch {}: {} wide, {} high, around {}", notch.corner,
                                rounded_up(notch.width_mm, rounding),
@@ -140,13 +161,40 @@ std::string hole_lines(const CutPiece& piece, Rounding rounding) {
   return text;
 }
 
+// "left 3" -> "left " and "3".
+std::pair<std::string, std::string> stem_and_number(const std::string& id) {
+  const size_t digits = id.find_last_not_of("0123456789") + 1;
+  return {id.substr(0, digits), id.substr(digits)};
+}
+
+// Holes of one row: numbers, distance from the edge, running distances from one end.
+struct PilotRow {
+  std::string stem, edge, end, numbers, distances, probe;
+};
+
+void add_to_row(std::vector<PilotRow>& rows, const CutPilot& pilot, Rounding rounding) {
+  const auto [stem, number] = stem_and_number(pilot.id);
+  const std::string edge =
+      fmt::format("{} from the {} edge", size(pilot.from_edge_mm, rounding), pilot.edge);
+  const std::string at = bare(pilot.from_end_mm, rounding);
+  const std::string probe = pilot.probe_first ? number : "";
+  for (PilotRow& row : rows)
+    if (row.stem == stem && row.edge == edge && row.end == pilot.end) {
+      row.numbers += ", " + number, row.distances += ", " + at;
+      if (!probe.empty()) row.probe += (row.probe.empty() ? "" : ", ") + probe;
+      return;
+    }
+  rows.push_back({stem, edge, pilot.end, number, at, probe});
+}
+
 std::string pilot_lines(const CutPiece& piece, Rounding rounding) {
+  std::vector<PilotRow> rows;
+  for (const CutPilot& pilot : piece.pilots) add_to_row(rows, pilot, rounding);
   std::string text;
-  for (const CutPilot& pilot : piece.pilots)
-    text += line(fmt::format("bore {}: {} from the {} end, {} from the {} edge{}", pilot.id,
-                             size(pilot.from_end_mm, rounding), pilot.end,
-                             size(pilot.from_edge_mm, rounding), pilot.edge,
-                             pilot.probe_first ? " (probe the wall first)" : ""));
+  for (const PilotRow& row : rows)
+    text += line(fmt::format("bore {}{}: {}; from the {} end {}{}", row.stem, row.numbers, row.edge,
+                             row.end, row.distances,
+                             row.probe.empty() ? "" : "; probe the wall first at " + row.probe));
   return text;
 }
 
@@ -216,10 +264,10 @@ std::string blank_words(const CutPiece& piece, Rounding rounding) {
 std::string piece_words(const CutPiece& piece, Rounding rounding) {
   std::string text = piece.part;
   if (piece.names.size() > 1) text += fmt::format(" ({} alike)", piece.names.size());
-  return text + "\n" + sizes_line(piece, rounding) + wild_lines(piece, rounding) +
-         taper_lines(piece, rounding) + scribe_lines(piece, rounding) +
-         notch_lines(piece, rounding) + hole_lines(piece, rounding) + pilot_lines(piece, rounding) +
-         checks_line(piece, rounding);
+  return text + "\n" + sizes_line(piece, rounding) + outline_line(piece, rounding) +
+         wild_lines(piece, rounding) + taper_lines(piece, rounding) +
+         scribe_lines(piece, rounding) + notch_lines(piece, rounding) +
+         hole_lines(piece, rounding) + pilot_lines(piece, rounding) + checks_line(piece, rounding);
 }
 
 std::string layout_words(const StockCut& stock, Rounding rounding) {

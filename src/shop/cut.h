@@ -59,7 +59,8 @@ struct CutScribe {
 struct CutNotch {
   std::string corner;  // empty: it opens to an edge, or is not square; its outline tells
   double width_mm = 0, height_mm = 0;
-  Polygon polygon;  // u, v
+  Polygon polygon;         // u, v; not of a square one: points left out never make it smaller
+  std::vector<Vec2> into;  // for each of its points, the signs of the way into the wood
   std::string around;
 };
 /// A hole, by its middle where it is round, else by its nearest sides, from two edges of the blank.
@@ -86,6 +87,7 @@ struct CutPiece {
   CutSize blank, finished;
   bool exact_across = false, exact_up = false;  // a size that may only be rounded down
   Polygon outline;                              // finished, notches taken out
+  Polygon contour;  // before notching, where it has more than four corners; else empty
   std::vector<LeftWild> wild;
   std::vector<CutTaper> tapers;
   std::vector<CutScribe> scribes;

@@ -216,6 +216,12 @@ std::vector<CutFault> faults_of(const Judged& judged, double sure) {
            judged, sure);
   add_single(faults, of(Of::length), CutFault::Of::width, judged, sure);
   add_single(faults, of(Of::section), CutFault::Of::height, judged, sure);
+  for (const CutFigure& figure : judged.figures) {
+    if (figure.of == Of::width_middle)
+      add_single(faults, &figure, CutFault::Of::width, judged, sure);
+    if (figure.of == Of::height_middle)
+      add_single(faults, &figure, CutFault::Of::height, judged, sure);
+  }
   if (!uneven(faults)) add_square(faults, judged, sure);
   if (faults.empty()) add_least_sure(faults, judged);
   std::stable_sort(faults.begin(), faults.end(), [](const CutFault& a, const CutFault& b) {

@@ -9,11 +9,13 @@
 namespace nook {
 namespace {
 
-constexpr int kDraws = 4000;         // a share of .95 is then known to .0035. Chosen
-constexpr double kSquare = 3.175;    // 1/8 in over the height: what a butt joint hides. Chosen
-constexpr double kNotchOver = 6.35;  // 1/4 in wider than needed. Chosen
-constexpr double kNotchLeast =
-    0.79375;  // 1/32 in: without clearance a notch may fall so short. Chosen
+constexpr int kDraws = 4000;             // a share of .95 is then known to .0035. Chosen
+constexpr double kSquare = 3.175;        // 1/8 in over the height: what a butt joint hides. Chosen
+constexpr double kNotchOver = 6.35;      // 1/4 in wider than needed. Chosen
+constexpr double kNotchLeast = 0.79375;  // 1/32 in that a notch may always fall short. Chosen
+
+constexpr double kApart = 0.25;   // of a piece: two readings nearer than that are one. Chosen
+constexpr double kUnknown = 1e3;  // mm, sd of what was not measured
 
 // Unknowns of CornerVector.
 enum { ll_u, ll_v, lr_u, lr_v, ur_u, ur_v, ul_u, ul_v };
@@ -54,26 +56,46 @@ CutFigure between(CutFigure made, const SideAllowance& a, const SideAllowance& b
   return made;
 }
 
-CutFigure width(const NeededPiece& needed, const CutShape& shape, Of of, const CornerVector& row) {
-  CutFigure made =
-      between(figure(of, row, shape), side(needed, EdgeSide::left), side(needed, EdgeSide::right));
-  const Bounds b = bounds_of(needed.outline);
-  const double v = of == Of::width_bottom ? b.low.y
-                   : of == Of::width_top  ? b.high.y
-                                          : 0.5 * (b.low.y + b.high.y);
-  made.wanted = chord_level(needed.outline, v).length();
+// Which sides a figure lies between, and its names from the first station to the last.
+struct Stretches {
+  EdgeSide near, far;
+  Of first, middle, last;
+};
+constexpr Stretches kAcross{EdgeSide::left, EdgeSide::right, Of::width_bottom, Of::width_middle,
+                            Of::width_top};
+constexpr Stretches kUp{EdgeSide::bottom, EdgeSide::top, Of::height_left, Of::height_middle,
+                        Of::height_right};
+
+CutFigure at_station(const CutStation& station, Of of, const CutShape& shape) {
+  CutFigure made = figure(of, station.row, shape);
+  made.off.value = station.off;
+  made.wanted = station.wanted;
   return made;
 }
 
-CutFigure height(const NeededPiece& needed, const CutShape& shape, Of of, const CornerVector& row) {
-  CutFigure made =
-      between(figure(of, row, shape), side(needed, EdgeSide::bottom), side(needed, EdgeSide::top));
-  const Bounds b = bounds_of(needed.outline);
-  const double u = of == Of::height_left    ? b.low.x
-                   : of == Of::height_right ? b.high.x
-                                            : 0.5 * (b.low.x + b.high.x);
-  made.wanted = chord_upright(needed.outline, u).length();
+CutFigure unknown(Of of) {
+  CutFigure made;
+  made.of = of;
+  made.off = {0, kUnknown};
   return made;
+}
+
+// Measured at two ends, and between; what was not measured is a figure without a value.
+void add_stations(std::vector<CutFigure>& figures, const NeededPiece& needed, const CutShape& shape,
+                  const Stretches& way) {
+  const bool across = way.near == EdgeSide::left;
+  const std::vector<CutStation>& all = across ? shape.widths : shape.heights;
+  const double span = across ? shape.height : shape.width;
+  std::vector<CutFigure> made;
+  for (size_t k = 0; k < all.size(); ++k)
+    made.push_back(at_station(all[k], k == 0 ? way.first : way.middle, shape));
+  if (all.empty()) made.push_back(unknown(way.first));
+  if (all.size() > 1 && all.back().at - all.front().at > kApart * span)
+    made.back().of = way.last;
+  else
+    made.push_back(unknown(way.last));
+  for (CutFigure& one : made)
+    figures.push_back(between(one, side(needed, way.near), side(needed, way.far)));
 }
 
 // How far the top leans to the right of square: each side against each end, wild ones left out.
@@ -107,20 +129,30 @@ void add_square(std::vector<CutFigure>& figures, const NeededPiece& needed, cons
 }
 
 void add_panel(std::vector<CutFigure>& figures, const NeededPiece& needed, const CutShape& shape) {
-  figures.push_back(width(needed, shape, Of::width_bottom, difference(lr_u, ll_u)));
-  figures.push_back(width(needed, shape, Of::width_top, difference(ur_u, ul_u)));
-  figures.push_back(height(needed, shape, Of::height_left, difference(ul_v, ll_v)));
-  figures.push_back(height(needed, shape, Of::height_right, difference(ur_v, lr_v)));
+  add_stations(figures, needed, shape, kAcross);
+  add_stations(figures, needed, shape, kUp);
   add_square(figures, needed, shape);
+}
+
+// The mean of what was measured: sticks are parallel as they come from the mill.
+CutFigure mean_of(const std::vector<CutStation>& stations, Of of, const CutShape& shape) {
+  if (stations.empty()) return unknown(of);
+  CutStation mean;
+  const double share = 1.0 / static_cast<double>(stations.size());
+  for (const CutStation& one : stations) {
+    for (int i = 0; i < kCorners; ++i) mean.row[i] += share * one.row[i];
+    mean.wanted += share * one.wanted, mean.off += share * one.off;
+  }
+  return at_station(mean, of, shape);
 }
 
 // Its section comes from the mill and is judged only where it was measured.
 void add_stick(std::vector<CutFigure>& figures, const NeededPiece& needed, const CutShape& shape) {
-  figures.push_back(width(needed, shape, Of::length,
-                          sum(difference(lr_u, ll_u, 0.5), difference(ur_u, ul_u, 0.5))));
-  const CutFigure section = height(needed, shape, Of::section,
-                                   sum(difference(ul_v, ll_v, 0.5), difference(ur_v, lr_v, 0.5)));
-  if (section.known()) figures.push_back(section);
+  figures.push_back(between(mean_of(shape.widths, Of::length, shape), side(needed, EdgeSide::left),
+                            side(needed, EdgeSide::right)));
+  if (!shape.heights.empty())
+    figures.push_back(between(mean_of(shape.heights, Of::section, shape),
+                              side(needed, EdgeSide::bottom), side(needed, EdgeSide::top)));
 }
 
 double wild_beside(const NeededPiece& needed, const std::string& corner, bool across) {
@@ -138,7 +170,7 @@ CutFigure notch_figure(const NeededNotch& notch, bool across, std::optional<Leng
   made.wanted = across ? notch.width_mm : notch.height_mm;
   made.low = -std::max(notch.clearance_mm / 2, kNotchLeast);
   made.high = kNotchOver;
-  made.off = cut ? Measured{cut->mm - made.wanted, sd} : Measured{0, 1e3};
+  made.off = cut ? Measured{cut->mm - made.wanted, sd} : Measured{0, kUnknown};
   return made;
 }
 

@@ -12,8 +12,10 @@ namespace nook {
 struct CutFigure {
   enum class Of {
     width_bottom,
+    width_middle,
     width_top,
     height_left,
+    height_middle,
     height_right,
     length,
     section,
@@ -35,8 +37,9 @@ struct CutFigure {
   double chance() const;
 };
 
-/// A stick (lumber) is judged by its length; anything else by two widths, two heights and how
-/// square it is, wild edges left out of that. Notches by width and height.
+/// A stick (lumber) is judged by its length; anything else by the widths and heights that were
+/// measured, two of each at least, and by how square it is, wild edges left out of that. Notches by
+/// width and height.
 std::vector<CutFigure> figures_of(const PieceAsCut& piece, const NeededPiece& needed,
                                   const CutShape& shape, double sd);
 

@@ -8,11 +8,11 @@
 namespace nook {
 namespace {
 
-constexpr double kOpen = 100;     // mm, prior sd of a corner: what no reading says is open. Chosen
-constexpr double kParallel = 20;  // mm, prior sd of how unlike two opposite sizes are. Chosen
-constexpr double kLaid = 1e-3;    // mm, how firmly it lies. Chosen
-constexpr double kProbe = 0.01;   // mm, step of a numerical slope. Chosen
-constexpr int kRounds = 8;        // of Gauss-Newton; it settles in three. Chosen
+constexpr double kOpen = 100;    // mm, prior sd of a corner: what no reading says is open. Chosen
+constexpr double kAstray = 1;    // mm, sd of where along a piece a reading is taken. Chosen
+constexpr double kLaid = 1e-3;   // mm, how firmly it lies. Chosen
+constexpr double kProbe = 0.01;  // mm, step of a numerical slope. Chosen
+constexpr int kRounds = 8;       // of Gauss-Newton; it settles in three. Chosen
 
 enum Corner { lower_left, lower_right, upper_right, upper_left };
 
@@ -32,26 +32,40 @@ struct Taped {
   std::function<double(const Polygon&)> from;
 };
 
-void add(std::vector<Taped>& all, const CheckedAt& reading, double sd,
-         const std::function<double(const Polygon&)>& from) {
+std::function<double(const Polygon&)> width_at(double at) {
+  return [at](const Polygon& p) { return chord_level(p, bounds_of(p).low.y + at).length(); };
+}
+std::function<double(const Polygon&)> height_at(double at) {
+  return [at](const Polygon& p) { return chord_upright(p, bounds_of(p).low.x + at).length(); };
+}
+
+// `astray`: what it reads when it is taken kAstray aside, mm.
+void add(std::vector<Taped>& all, const CheckedAt& reading, const Taped& one, double astray) {
   for (const Length value : reading.measured)
-    all.push_back({value.mm, reading.sd ? reading.sd->mm : sd, from});
+    all.push_back({value.mm, std::hypot(reading.sd ? reading.sd->mm : one.sd, astray), one.from});
+}
+
+void add_across(std::vector<Taped>& all, const CheckedAt& width, const Polygon& outline,
+                double sd) {
+  const double at = width.at.mm;
+  const double astray = width_at(at + kAstray)(outline) - width_at(at)(outline);
+  add(all, width, {0, sd, width_at(at)}, astray);
+}
+void add_up(std::vector<Taped>& all, const CheckedAt& height, const Polygon& outline, double sd) {
+  const double at = height.at.mm;
+  const double astray = height_at(at + kAstray)(outline) - height_at(at)(outline);
+  add(all, height, {0, sd, height_at(at)}, astray);
 }
 
 std::vector<Taped> taped(const PieceAsCut& piece, const Polygon& outline, double sd) {
   std::vector<Taped> all;
-  for (const CheckedAt& width : piece.widths)
-    add(all, width, sd, [at = width.at.mm](const Polygon& p) {
-      return chord_level(p, bounds_of(p).low.y + at).length();
-    });
-  for (const CheckedAt& height : piece.heights)
-    add(all, height, sd, [at = height.at.mm](const Polygon& p) {
-      return chord_upright(p, bounds_of(p).low.x + at).length();
-    });
+  for (const CheckedAt& width : piece.widths) add_across(all, width, outline, sd);
+  for (const CheckedAt& height : piece.heights) add_up(all, height, outline, sd);
   const Corner ends[2][2] = {{lower_left, upper_right}, {lower_right, upper_left}};
   for (size_t k = 0; k < piece.diagonals.size() && k < 2; ++k) {
     const size_t a = vertex_at(outline, ends[k][0]), b = vertex_at(outline, ends[k][1]);
-    add(all, piece.diagonals[k], sd, [a, b](const Polygon& p) { return norm(p[b] - p[a]); });
+    const auto from = [a, b](const Polygon& p) { return norm(p[b] - p[a]); };
+    add(all, piece.diagonals[k], {0, sd, from}, 0);
   }
   return all;
 }
@@ -77,17 +91,10 @@ void lay_down(NormalEquations& equations) {
   }
 }
 
-// Opposite sizes stray alike: one width says something about the other, not much.
-void keep_parallel(NormalEquations& equations) {
-  equations.add({1, 0, -1, 0, 1, 0, -1, 0}, 0, kParallel);
-  equations.add({0, 1, 0, -1, 0, 1, 0, -1}, 0, kParallel);
-}
-
 NormalEquations linear_at(const std::vector<Taped>& readings, const Polygon& outline,
                           const CornerVector& off) {
   NormalEquations equations(kOpen);
   lay_down(equations);
-  keep_parallel(equations);
   const Polygon now = with_corners(outline, off);
   for (const Taped& reading : readings) {
     const CornerVector row = slope(reading, outline, off);
@@ -97,6 +104,21 @@ NormalEquations linear_at(const std::vector<Taped>& readings, const Polygon& out
   }
   equations.factor();
   return equations;
+}
+
+std::vector<CutStation> stations(const std::vector<CheckedAt>& readings, const Polygon& outline,
+                                 const CornerVector& off,
+                                 std::function<double(const Polygon&)> (*at)(double)) {
+  std::vector<CutStation> all;
+  for (const CheckedAt& reading : readings) {
+    const auto from = at(reading.at.mm);
+    const double wanted = from(outline);
+    all.push_back({reading.at.mm, wanted, slope({0, 0, from}, outline, off),
+                   from(with_corners(outline, off)) - wanted});
+  }
+  std::sort(all.begin(), all.end(),
+            [](const CutStation& a, const CutStation& b) { return a.at < b.at; });
+  return all;
 }
 
 }  // namespace
@@ -116,11 +138,13 @@ Polygon with_corners(const Polygon& outline, const CornerVector& off) {
 CutShape cut_shape(const PieceAsCut& piece, const NeededPiece& needed, double sd) {
   const std::vector<Taped> readings = taped(piece, needed.outline, sd);
   const Bounds b = bounds_of(needed.outline);
-  CutShape shape{NormalEquations(kOpen), {}, b.high.x - b.low.x, b.high.y - b.low.y};
+  CutShape shape{NormalEquations(kOpen), {}, b.high.x - b.low.x, b.high.y - b.low.y, {}, {}};
   for (int round = 0; round < kRounds; ++round) {
     shape.equations = linear_at(readings, needed.outline, shape.off);
     shape.off = shape.equations.solution();
   }
+  shape.widths = stations(piece.widths, needed.outline, shape.off, width_at);
+  shape.heights = stations(piece.heights, needed.outline, shape.off, height_at);
   return shape;
 }
 

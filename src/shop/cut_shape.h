@@ -9,20 +9,29 @@
 
 namespace nook {
 
+/// A width or a height that was measured: where, how much is wanted there, and how it hangs on the
+/// corners (off = row . corners, near the solution), mm.
+struct CutStation {
+  double at = 0, wanted = 0;
+  CornerVector row{};
+  double off = 0;
+};
+
 /// How the four corners of a piece as cut stand off those needed, mm, and how surely; laid with its
 /// lower left corner at its place and its bottom edge level.
 struct CutShape {
   NormalEquations equations;
   CornerVector off{};
-  double width = 0, height = 0;  // of the needed outline's bounds
+  double width = 0, height = 0;             // of the needed outline's bounds
+  std::vector<CutStation> widths, heights;  // from the bottom up, from the left on
 };
 
 /// The needed outline, its corners moved by `off`; between them it moves evenly.
 Polygon with_corners(const Polygon& outline, const CornerVector& off);
 
 /// The shape that the readings of `piece` (in the piece frame) say. `sd`: of one reading, mm; a
-/// reading's own sd replaces it. What no reading says stays open by 100 mm; opposite widths, and
-/// opposite heights, are taken to stray alike within 20 mm (both chosen).
+/// reading's own sd replaces it; 1 mm (chosen) in where it was taken comes on top. What no reading
+/// says stays open by 100 mm (chosen).
 CutShape cut_shape(const PieceAsCut& piece, const NeededPiece& needed, double sd);
 
 /// The readings as they would be from the front: where the piece was measured from behind, left and

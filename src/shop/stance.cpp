@@ -1,16 +1,20 @@
 // Corners gathered, figures averaged.
 #include "shop/stance.h"
 
+#include <algorithm>
+#include <cmath>
+
 namespace nook {
 
 Measured over_draws(const KnownRoom& known, const std::function<double(const RoomShape&)>& figure) {
   const double value = figure(known.room);
   double squares = 0;
-  for (const RoomShape& draw : known.draws) {
-    const double off = figure(draw) - value;
+  const size_t count = std::min(known.draws.size(), kFigureDraws);
+  for (size_t k = 0; k < count; ++k) {
+    const double off = figure(known.draws[k]) - value;
     squares += off * off;
   }
-  return {value, known.draws.empty() ? 0 : std::sqrt(squares / known.draws.size())};
+  return {value, count == 0 ? 0 : std::sqrt(squares / static_cast<double>(count))};
 }
 
 Stance stance_of(std::string name, std::vector<CarriedPiece> pieces) {

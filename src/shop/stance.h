@@ -16,6 +16,9 @@ struct KnownRoom {
   const std::vector<RoomShape>& draws;
 };
 
+/// Draws that a figure is taken over at most: its sd is then known to 1 in 14. Chosen.
+inline constexpr size_t kFigureDraws = 100;
+
 /// A figure of the room: its value there, its sd over the draws.
 Measured over_draws(const KnownRoom& known, const std::function<double(const RoomShape&)>& figure);
 

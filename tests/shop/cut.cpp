@@ -222,3 +222,30 @@ TEST_CASE("cut: a piece cut to its checks - is the piece that verify needs", "[p
       verify({survey, needed_pieces(list.drawn.design, list.fit), {Unit::inch, {cut}}});
   CHECK(answer.verdict == Verdict::fits);
 }
+
+TEST_CASE("cut: a notch told by its outline - holds the whole notch", "[property]") {
+  // A molded profile of many points at the left, mirrored at the right.
+  for (const bool right : {false, true}) {
+    List list;
+    list.piece("panel", rectangle(1000, 2000));
+    list.drawn.design.contacts = {contact("panel", EdgeSide::left, Fitting::butt)};
+    list.place();
+    NotchFit molded;
+    molded.around = "left wall baseboard";
+    molded.polygon = {{0, 0}, {27, 0}, {27, 125}};
+    for (int k = 1; k < 20; ++k)
+      molded.polygon.push_back({27 - k * 0.8 - std::sin(k * 0.7), 125 + k * 2.7});
+    molded.polygon.push_back({0, 180});
+    if (right) {
+      for (Vec2& p : molded.polygon) p.x = 1000 - p.x;
+      std::reverse(molded.polygon.begin(), molded.polygon.end());
+    }
+    list.fit.notches = {molded};
+    const CutNotch notch = list.answer().pieces.at(0).notches.at(0);
+    CHECK(notch.corner.empty());
+    CHECK(notch.polygon.size() < molded.polygon.size());
+    const Region told{notch.polygon, {}};
+    for (const Vec2 p : molded.polygon)
+      CHECK((contains(told, p) || border_distance(told, p) < 0.01));
+  }
+}

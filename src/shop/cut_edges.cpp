@@ -1,0 +1,106 @@
+// What comes off each edge, and where.
+#include "shop/cut_edges.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "shop/wild.h"
+
+namespace nook {
+namespace {
+
+constexpr double kRoughStep = 300;  // mm between figures for roughing out. Chosen
+
+bool upright(const Polygon& outline, const EdgeChoice& edge) {
+  const auto side = side_meant(outline, edge);
+  return !side || *side == EdgeSide::left || *side == EdgeSide::right;
+}
+
+void add_taper(CutPiece& cut, const NeededPiece& needed, const ContactFit& found) {
+  const Bounds b = bounds_of(needed.outline);
+  CutTaper taper{found.edge, upright(needed.drawn->outline, found.how->edge), 0, 0};
+  if (taper.widths) {
+    taper.first_mm = chord_level(needed.outline, b.low.y).length();
+    taper.last_mm = chord_level(needed.outline, b.high.y).length();
+  } else {
+    taper.first_mm = chord_upright(needed.outline, b.low.x).length();
+    taper.last_mm = chord_upright(needed.outline, b.high.x).length();
+  }
+  cut.tapers.push_back(taper);
+}
+
+// How far the finished line lies out of the drawn edge at one spot of a gap line.
+double line_out(const ContactFit& found, const GapPoint& point, double closer) {
+  return point.gap - found.how->gap.mm - closer;
+}
+
+// What comes off at spots about a foot apart, ends and the least and greatest included.
+std::vector<CutScribe::Spot> rough_spots(const std::vector<CutScribe::Spot>& all) {
+  if (all.size() < 3) return all;
+  const auto by_off = [](const auto& a, const auto& b) { return a.off < b.off; };
+  const double least = std::min_element(all.begin(), all.end(), by_off)->at;
+  const double most = std::max_element(all.begin(), all.end(), by_off)->at;
+  std::vector<CutScribe::Spot> kept;
+  for (const CutScribe::Spot& spot : all) {
+    const bool end = spot.at == all.front().at || spot.at == all.back().at;
+    const bool far = kept.empty() || spot.at - kept.back().at > kRoughStep;
+    if (end || far || spot.at == least || spot.at == most) kept.push_back(spot);
+  }
+  return kept;
+}
+
+// Where the finished line lies furthest out of the drawn edge.
+double furthest_out(const ContactFit& found, double closer) {
+  double most = 0;
+  for (const GapPoint& point : found.line) most = std::max(most, line_out(found, point, closer));
+  return most;
+}
+
+double closer_by(const ContactFit& found) {
+  return std::clamp(found.gap.most - found.how->gap.mm, 0.0, found.wood_mm);
+}
+
+void add_scribe(CutPiece& cut, const NeededPiece& needed, const ContactFit& found, double beyond) {
+  const double closer = closer_by(found);
+  CutScribe scribe;
+  scribe.edge = found.edge, scribe.meets = found.meets;
+  scribe.shop = found.how->shop;
+  scribe.upright = upright(needed.drawn->outline, found.how->edge);
+  scribe.touches_at = found.touches_at, scribe.bevel_mm = found.bevel_mm;
+  for (const GapPoint& point : found.line)
+    scribe.spots.push_back({point.at, beyond - line_out(found, point, closer)});
+  for (const CutScribe::Spot& spot : scribe.spots)
+    scribe.setting_mm = std::max(scribe.setting_mm, spot.off);
+  scribe.spots = rough_spots(scribe.spots);
+  cut.scribes.push_back(std::move(scribe));
+}
+
+const WildEdge* wild_for(const std::vector<WildEdge>& wild, int contact) {
+  for (const WildEdge& edge : wild)
+    if (edge.contact == contact) return &edge;
+  return nullptr;
+}
+
+}  // namespace
+
+void add_edges(CutPiece& cut, const CutInput& input, int k, const NeededPiece& needed) {
+  const std::vector<WildEdge> wild = wild_edges(input.fit.pieces[k], input.design, input.fit);
+  for (const ContactFit& found : input.fit.contacts) {
+    if (found.piece != k || !found.meets_anything || found.line.empty()) continue;
+    if (!run_of(needed.drawn->outline, found.how->edge)) continue;
+    if (found.how->by == Fitting::taper) add_taper(cut, needed, found);
+    if (found.how->by != Fitting::scribe) continue;
+    const double out = furthest_out(found, closer_by(found));
+    const WildEdge* left = wild_for(wild, found.contact);
+    add_scribe(cut, needed, found, left ? left->beyond_mm : out);
+    if (left) cut.wild.push_back({left->edge, left->beyond_mm - out});
+  }
+  for (const WildEdge& edge : wild)  // nothing is known of its gap
+    if (std::none_of(input.fit.contacts.begin(), input.fit.contacts.end(),
+                     [&](const ContactFit& f) {
+                       return f.contact == edge.contact && f.piece == k && !f.line.empty();
+                     }))
+      cut.wild.push_back({edge.edge, edge.beyond_mm});
+}
+
+}  // namespace nook
