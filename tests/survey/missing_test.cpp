@@ -1,0 +1,138 @@
+// What is missing, in words, and what blocks.
+#include <algorithm>
+#include <catch2/catch.hpp>
+
+#include "survey/adjustment.h"
+#include "survey/plan.h"
+#include "survey_builder.h"
+
+using namespace nook;
+using nook::test::SurveyBuilder;
+
+namespace {
+
+bool says(const RoomReport& report, const std::string& what, bool blocks) {
+  return std::any_of(report.missing.begin(), report.missing.end(),
+                     [&](const Missing& m) { return m.what == what && m.blocks == blocks; });
+}
+
+}  // namespace
+
+TEST_CASE("missing: an empty corner wants a diagonal, and a level on each wall") {
+  const Adjustment adjusted = adjust(SurveyBuilder().survey);
+  CHECK(!adjusted.complete());
+  CHECK(says(adjusted.report(),
+             "nothing says how the right wall stands: take one diagonal across the corner", true));
+  CHECK(says(adjusted.report(),
+             "nothing says how far the left wall leans: hold a level plumb against it", false));
+  CHECK(!adjusted.expected_diagonal(0, 900, 1200, 1000));
+  CHECK(room_verdict(adjusted.report()) == Verdict::cannot_tell);
+}
+
+TEST_CASE("missing: a lean that nothing says does not block") {
+  SurveyBuilder b;
+  b.diagonal(0, 900, 1200, {1500}).level(0, 500, 100, 1300, 3);
+  const Adjustment adjusted = adjust(b.survey);
+  CHECK(adjusted.complete());
+  CHECK(adjusted.report().missing.size() == 1);
+  CHECK(says(adjusted.report(),
+             "nothing says how far the right wall leans: hold a level plumb against it", false));
+}
+
+TEST_CASE("missing: an alcove's back wall wants its length") {
+  SurveyBuilder b({"left", "back", "right"});
+  b.diagonal(0, 400, 500, {640}).diagonal(1, 400, 500, {640});
+  for (int wall = 0; wall < 3; ++wall) b.level(wall, 300, 100, 1300, 2);
+  const Adjustment adjusted = adjust(b.survey);
+  CHECK(says(adjusted.report(),
+             "nothing says how long the back wall is: measure it from corner to corner", true));
+  b.length(1, {1200});
+  CHECK(adjust(b.survey).complete());
+}
+
+TEST_CASE("missing: striking the only diagonal leaves the corner open") {
+  SurveyBuilder b;
+  b.diagonal(0, 900, 1200, {1500});
+  b.survey.corners[0].diagonals[0].straight[0].struck = true;
+  CHECK(!adjust(b.survey).complete());
+}
+
+TEST_CASE("a straightedge with two gaps says nothing and does no harm") {
+  SurveyBuilder b;
+  b.diagonal(0, 900, 1200, {1500}).straightedge(0, 900, {{100, 0}, {1300, 3}});
+  for (const int wall : {0, 1}) b.level(wall, 500, 100, 1300, 2);
+  const Adjustment adjusted = adjust(b.survey);
+  CHECK(adjusted.complete());
+  CHECK(adjusted.report().missing.empty());
+  for (const ReadingReport& reading : adjusted.report().readings)
+    if (reading.id.find("straightedge") != std::string::npos) {
+      CHECK(reading.redundancy < 1e-6);
+      CHECK(!reading.w);
+      CHECK(!reading.smallest_slip_mm);
+    }
+}
+
+TEST_CASE("uncheckable: what no other reading checks is listed") {
+  SurveyBuilder b;
+  b.diagonal(0, 900, 1200, {1500}).level(0, 500, 100, 1300, 2).level(1, 500, 100, 1300, 2);
+  const RoomReport report = adjust(b.survey).report();
+  CHECK(std::count(report.uncheckable.begin(), report.uncheckable.end(),
+                   "corner[0].diagonals[0]") == 1);
+  for (const ReadingReport& reading : report.readings) {
+    const bool listed =
+        std::count(report.uncheckable.begin(), report.uncheckable.end(), reading.id);
+    CHECK(listed == (reading.redundancy < 0.1));
+  }
+}
+
+TEST_CASE("facts: an outlet clear of every stud") {
+  SurveyBuilder b;
+  Studs studs;
+  studs.spacing = millimetres(400);
+  StudFound found;
+  found.left_edge = {b.reading(380, "left")};
+  found.right_edge = {b.reading(418, "right")};
+  studs.found = {found};
+  Obstacle outlet;
+  outlet.kind = ObstacleKind::outlet;
+  outlet.name = "outlet";
+  outlet.along[0] = millimetres(420);
+  outlet.along[1] = millimetres(490);
+  b.survey.walls[0].studs = studs;
+  b.survey.walls[0].obstacles = {outlet};
+  CHECK(adjust(b.survey).report().facts.empty());  // on the stud's side
+  b.survey.walls[0].obstacles[0].along[0] = millimetres(560);
+  b.survey.walls[0].obstacles[0].along[1] = millimetres(630);
+  REQUIRE(adjust(b.survey).report().facts.size() == 1);
+  CHECK(adjust(b.survey).report().facts[0].find("clear of every stud") != std::string::npos);
+  b.survey.walls[0].obstacles[0].along[0] = millimetres(1220);  // beside the stud at 1199
+  b.survey.walls[0].obstacles[0].along[1] = millimetres(1290);
+  CHECK(adjust(b.survey).report().facts.empty());
+}
+
+TEST_CASE("plan: the fewest readings for one upright contact, in walking order") {
+  SurveyBuilder b;
+  b.length(0, {2400}).length(1, {2400});
+  std::vector<Undecided> wanted;
+  for (const double z : {200.0, 900.0, 1600.0})
+    wanted.push_back({{{{SurfaceSpot::On::wall, 1, 900, z, {}}, 1}}, 3});
+  const MeasuringPlan plan = measuring_plan(b.survey, 0, wanted);
+  CHECK(plan.enough);
+  CHECK(plan.readings.size() <= 15);
+  CHECK(plan.minutes <= 30);
+  const auto kind = [&](NextReading::Kind k) {
+    return std::count_if(plan.readings.begin(), plan.readings.end(),
+                         [&](const PlannedReading& p) { return p.reading.kind == k; });
+  };
+  CHECK(kind(NextReading::Kind::diagonal) >= 1);
+  CHECK(kind(NextReading::Kind::level) >= 1);
+  CHECK(plan.readings.front().reading.kind == NextReading::Kind::diagonal);  // corners before walls
+  double gains = 0;
+  for (const PlannedReading& p : plan.readings) gains += p.reading.gain;
+  CHECK(gains < 1);
+  // Half the tolerance takes more.
+  for (Undecided& u : wanted) u.tolerance = 2.2;
+  CHECK(measuring_plan(b.survey, 0, wanted).readings.size() > plan.readings.size());
+  for (Undecided& u : wanted) u.tolerance = 0.01;
+  CHECK(!measuring_plan(b.survey, 0, wanted).enough);
+}
