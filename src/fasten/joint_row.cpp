@@ -31,6 +31,9 @@ Distances tight_for(const Screw& screw) {
   return d;
 }
 
+constexpr double kLong = 300;  // mm; longer joints are tried in coarser steps. Chosen
+constexpr int kCoarse = 8;
+
 class RowMaker {
  public:
   explicit RowMaker(const Joining& j)
@@ -70,7 +73,8 @@ class RowMaker {
     const double a = meeting_.by_edge ? low() : scale.from(low());
     const double b = meeting_.by_edge ? high() : scale.from(high());
     std::vector<double> found;
-    for (double x = std::ceil(std::min(a, b) / step_) * step_; x <= std::max(a, b); x += step_)
+    const double step = high() - low() > kLong ? kCoarse * step_ : step_;
+    for (double x = std::ceil(std::min(a, b) / step) * step; x <= std::max(a, b); x += step)
       if (x >= std::min(a, b) + inset && x <= std::max(a, b) - inset)
         found.push_back(meeting_.by_edge ? x : scale.at(x));
     std::sort(found.begin(), found.end());

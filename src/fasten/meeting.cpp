@@ -20,6 +20,17 @@ CutPlane face_plane(const Placed& part, bool back, double off) {
   return {at + off * n, part.frame.u, part.frame.v, n};
 }
 
+// Exact Booleans only where the boxes meet.
+Regions overlap_of(const Regions& a, const Regions& b) {
+  for (const Region& x : a)
+    for (const Region& y : b) {
+      const Box2 p = box_of(x.outline), q = box_of(y.outline);
+      if (p.low.x < q.high.x && q.low.x < p.high.x && p.low.y < q.high.y && q.low.y < p.high.y)
+        return intersect(a, b);
+    }
+  return {};
+}
+
 // Air between the two where `plane` stands `off` beyond the first.
 double gap_before(const Placed& to, const CutPlane& plane, double off) {
   return std::clamp(reach_along(to.piece, to.frame, plane.at, plane.normal).from + off, 0.0, off);
@@ -30,7 +41,7 @@ std::optional<Meeting> through(const Placed& part, const Placed& to, bool back) 
     Meeting m;
     m.back = back;
     m.plane = face_plane(part, back, off);
-    m.overlap = intersect(wood_of(part.piece), section_of(to.piece, to.frame, m.plane));
+    m.overlap = overlap_of(wood_of(part.piece), section_of(to.piece, to.frame, m.plane));
     m.gap = gap_before(to, m.plane, off);
     m.inside = off - m.gap;
     if (area(m.overlap) >= kLeastOverlap) return m;
@@ -54,7 +65,7 @@ std::optional<Meeting> past_edge(const Placed& part, const Placed& to, int edge)
                part.frame.w, direction_of(n)};
     const Regions cut = section_of(to.piece, to.frame, m.plane);
     if (cut.empty()) continue;
-    m.overlap = intersect(end, cut);
+    m.overlap = overlap_of(end, cut);
     m.gap = gap_before(to, m.plane, off);
     m.inside = off - m.gap;
     if (area(m.overlap) >= kLeastOverlap) return m;

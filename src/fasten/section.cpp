@@ -37,14 +37,26 @@ Cut cut_of(const Frame& frame, const CutPlane& plane) {
   return {(dot(plane.at - frame.at, plane.normal) / length) * unit, left_of(unit)};
 }
 
+bool apart(const std::vector<Polygon>& rings) {
+  std::vector<Box2> boxes;
+  for (const Polygon& ring : rings) boxes.push_back(box_of(ring));
+  for (std::size_t i = 0; i < boxes.size(); ++i)
+    for (std::size_t j = i + 1; j < boxes.size(); ++j) {
+      const Box2 &a = boxes[i], &b = boxes[j];
+      if (a.low.x <= b.high.x && b.low.x <= a.high.x && a.low.y <= b.high.y && b.low.y <= a.high.y)
+        return false;
+    }
+  return true;
+}
+
 }  // namespace
 
 Regions wood_of(const Piece& piece) {
-  const Regions outline{{piece.drawn->outline, {}}};
-  if (piece.drawn->cutouts.empty()) return outline;
   std::vector<Polygon> cutouts;
   for (const Cutout& c : piece.drawn->cutouts) cutouts.push_back(c.outline);
-  return subtract(outline, unite(cutouts));
+  // Cutouts lie inside the outline; those that lie apart are its holes as they stand.
+  if (apart(cutouts)) return {{piece.drawn->outline, cutouts}};
+  return subtract({{piece.drawn->outline, {}}}, unite(cutouts));
 }
 
 Regions section_of(const Piece& piece, const Frame& frame, const CutPlane& plane) {
