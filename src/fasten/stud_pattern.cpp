@@ -11,6 +11,8 @@ namespace {
 constexpr double kJitter = 3;          // mm, of a stud about its place. Chosen
 constexpr double kSpacingSd = 1;       // mm a bay, of the true spacing about the nominal. Chosen
 constexpr double kLeastSpacing = 100;  // mm; below it no pattern is looked for. Chosen
+// How likely a place between studs found was passed over in the search. Chosen
+constexpr double kPassedOver = .5;
 // 16 and 24 in (IRC R602.3(5)), 19.2 and 12 in, 400 and 600 mm: common practice, no source.
 constexpr double kUsual[] = {406.4, 609.6, 487.68, 304.8, 400, 600};
 
@@ -31,6 +33,18 @@ void take(StudPattern& p, int n, double off, double total) {
   p.var_phase -= hp * hp / total;
   p.cov -= hp * hs / total;
   p.var_spacing -= hs * hs / total;
+}
+
+// Places between the first and the last stud of the pattern where none was found.
+int empty_places(const StudPattern& p) {
+  int first = 0, last = 0, count = 0;
+  for (const auto& n : p.number)
+    if (n) {
+      first = count == 0 ? *n : std::min(first, *n);
+      last = count == 0 ? *n : std::max(last, *n);
+      ++count;
+    }
+  return count == 0 ? 0 : last - first + 1 - count;
 }
 
 // The pattern in which stud `anchor` stands at its place and the others join where likelier in it.
@@ -67,6 +81,7 @@ Proposal propose(const std::vector<Measured>& found, std::size_t anchor, double 
     evidence *= within;
     take(p, n, off, total);
   }
+  evidence *= std::pow(kPassedOver, empty_places(p));
   return {std::move(p), evidence};
 }
 
