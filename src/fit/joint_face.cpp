@@ -9,7 +9,6 @@ namespace nook {
 namespace {
 
 constexpr double kFaceStep = 50;  // mm; greatest grid of a face contact
-constexpr double kInset = 1;      // mm from the ends of what two pieces share; chosen
 constexpr double kFarOff = 1e5;   // mm; stands for a board without end
 
 // What a body shows to a face: the box, seen square on, of its points on the near side. Those on

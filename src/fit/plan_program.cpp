@@ -8,11 +8,16 @@ namespace nook {
 namespace {
 
 constexpr double kDownward = 1e7;  // weight of a stage against the move, see nearest_allowed
-constexpr double kSlack = 1e-6;    // mm given to later stages; a thousandth of what is printed
+// The same where overlap is to go: a piece that jams between two faces is not slid out along them
+// by far more than what it overlaps; pushes square to a face are not bounded up to 200 mm. Chosen.
+constexpr double kJammed = 200;
+constexpr double kSlack = 1e-6;  // mm given to later stages; a thousandth of what is printed
 
 double gap_at(const PlanGap& g, const Moves& x) {
   return g.at + g.slope[0] * x[0] + g.slope[1] * x[1] + g.slope[2] * x[2] - g.wanted;
 }
+
+constexpr double kSame = 1e-4;  // mm; overlaps this equal are settled together
 
 // gap - wanted >= least - bound
 HalfPlane at_least(const PlanGap& g, double least, double bound) {
@@ -28,17 +33,20 @@ class Program {
  public:
   explicit Program(const std::vector<PlanGap>& gaps) : gaps_(gaps) {}
 
+  // Those that overlap most first; what they must is granted to them alone, not to the others.
   template <class Which>
   void least_overlap(Which which) {
-    std::vector<HalfPlane> stage{{{0, 0, 0, 1}, 0}};
+    std::vector<const PlanGap*> open;
     for (const PlanGap& g : gaps_)
-      if (which(g)) stage.push_back(at_least(g, 0, 1));
-    if (!solve(stage)) return;
-    double overlap = 0;
-    for (const PlanGap& g : gaps_)
-      if (which(g)) overlap = std::max(overlap, -gap_at(g, x_));
-    for (const PlanGap& g : gaps_)
-      if (which(g)) planes_.push_back(at_least(g, -overlap - kSlack, 0));
+      if (which(g)) open.push_back(&g);
+    while (!open.empty()) {
+      std::vector<HalfPlane> stage{{{0, 0, 0, 1}, 0}};
+      for (const PlanGap* g : open) stage.push_back(at_least(*g, 0, 1));
+      if (!solve(stage, kJammed)) return;
+      double overlap = 0;
+      for (const PlanGap* g : open) overlap = std::max(overlap, -gap_at(*g, x_));
+      grant(overlap, open);
+    }
   }
 
   template <class Which>
@@ -46,7 +54,7 @@ class Program {
     std::vector<HalfPlane> stage;
     for (const PlanGap& g : gaps_)
       if (which(g)) stage.push_back(at_most(g, 0, 1));
-    if (stage.empty() || !solve(stage)) return;
+    if (stage.empty() || !solve(stage, kDownward)) return;
     double most = -1e300;
     for (const PlanGap& g : gaps_)
       if (which(g)) most = std::max(most, gap_at(g, x_));
@@ -55,7 +63,7 @@ class Program {
   }
 
   void least_stray(double turn) {
-    if (!solve({{{0, 0, 1, 1}, turn}, {{0, 0, -1, 1}, -turn}})) return;
+    if (!solve({{{0, 0, 1, 1}, turn}, {{0, 0, -1, 1}, -turn}}, kDownward)) return;
     const double stray = std::abs(x_[2] - turn) + kSlack;
     planes_.push_back({{0, 0, 1, 0}, turn - stray});
     planes_.push_back({{0, 0, -1, 0}, -turn - stray});
@@ -67,12 +75,22 @@ class Program {
   }
 
  private:
+  // Settles every gap that overlaps this much; all of them where nothing does.
+  void grant(double overlap, std::vector<const PlanGap*>& open) {
+    const bool none = overlap < kSlack;
+    std::erase_if(open, [&](const PlanGap* g) {
+      const bool settled = none || -gap_at(*g, x_) > overlap - kSame;
+      if (settled) planes_.push_back(at_least(*g, -std::max(overlap, 0.0) - kSlack, 0));
+      return settled;
+    });
+  }
+
   // The bound as small as may be; what it then is, is read off the moves themselves, so that the
   // later stages can always be met.
-  bool solve(const std::vector<HalfPlane>& stage) {
+  bool solve(const std::vector<HalfPlane>& stage, double weight) {
     std::vector<HalfPlane> all = planes_;
     all.insert(all.end(), stage.begin(), stage.end());
-    const auto y = nearest_allowed({0, 0, 0, -kDownward}, all);
+    const auto y = nearest_allowed({0, 0, 0, -weight}, all);
     if (y) x_ = {(*y)[0], (*y)[1], (*y)[2]};
     return y.has_value();
   }

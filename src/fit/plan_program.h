@@ -28,9 +28,10 @@ struct Wishes {
   double parallel_at = 0;
 };
 
-/// The moves: first the least overlap of what may not be cut, then of what may; each tight target's
-/// greatest gap; parallel; the greatest gap of all targets; at last the least move. Moves that are
-/// not free have slope 0 everywhere and stay 0.
+/// The moves: first the least overlap of what may not be cut, then of what may (a piece that jams
+/// is not slid out along a wedge: its overlap stays and is told); each tight target's greatest gap;
+/// parallel; the greatest gap of all targets; at last the least move. Moves that are not free have
+/// slope 0 everywhere and stay 0.
 Moves pushed_home(const std::vector<PlanGap>& gaps, const Wishes& wishes);
 
 }  // namespace nook

@@ -66,16 +66,16 @@ double Push::rise_from(const Motion& motion) const {
   return adjusted && here ? *here - *adjusted - motion.move.z : 0;
 }
 
-// The gap as a straight function of the moves, unless it hardly changes in plan.
+// The gap as a straight function of the moves, unless they hardly change it.
 void Push::add_gap(const Hit& hit, const Moves& x, PlanGap gap, std::vector<PlanGap>& gaps) const {
   const Vec2 slope = plan(hit.slope);
-  if (norm(slope) < kUpright) return;
   Vec2 pivot = pivot_;
   for (std::size_t i = 0; i < ways_.size(); ++i) {
     gap.slope[i] = dot(slope, ways_[i]);
     pivot = pivot + x[i] * ways_[i];
   }
   if (turn_free_) gap.slope[2] = dot(slope, turning(plan(hit.at) - pivot)) / rim_;
+  if (std::hypot(gap.slope[0], gap.slope[1], gap.slope[2]) < kUpright) return;
   gap.at = hit.gap;
   for (int i = 0; i < 3; ++i) gap.at -= gap.slope[i] * x[i];
   gaps.push_back(gap);

@@ -38,12 +38,13 @@ struct Tally {
 
   // The drawn value at a share of the sorted draws, between two of them in proportion.
   double at_share(double share) const {
-    std::vector<double> sorted = drawn;
-    std::sort(sorted.begin(), sorted.end());
-    const double place = share * static_cast<double>(sorted.size() - 1);
-    const auto below = static_cast<std::size_t>(place);
-    const std::size_t above = std::min(below + 1, sorted.size() - 1);
-    return sorted[below] + (place - static_cast<double>(below)) * (sorted[above] - sorted[below]);
+    std::vector<double> order = drawn;
+    const double place = share * static_cast<double>(order.size() - 1);
+    const auto below = order.begin() + static_cast<std::ptrdiff_t>(place);
+    std::nth_element(order.begin(), below, order.end());
+    const double above =
+        below + 1 == order.end() ? *below : *std::min_element(below + 1, order.end());
+    return *below + (place - std::floor(place)) * (above - *below);
   }
 };
 
