@@ -51,6 +51,15 @@ const std::vector<Command>& commands() {
        {"nookfit drill rooms/lookout", "nookfit drill . --units mm"},
        {},
        run_drill},
+      {"adapt",
+       "the design changed to suit the room, as a new job",
+       "Changes the design as little as it can, cheapest work first, until it fits: moves, trims, "
+       "caulk and cover trim, tapers, notches, scribes, fillers, each with its reason. Writes a new "
+       "job; the text of the design stays as it is but for the numbers that change. Where nothing "
+       "works it says which wishes contradict each other.",
+       {"nookfit adapt rooms/lookout -o fitted"},
+       {{"-o", "NEWJOB", "the folder of the new job; made where it is missing"}},
+       run_adapt},
       {"cut",
        "cutting list and check measurements",
        "Lists each piece as the room needs it, by stock and longest first: blank and finished size, "

@@ -20,6 +20,7 @@ ExitStatus run_survey(const Request& request);
 ExitStatus run_room(const Request& request);
 ExitStatus run_fit(const Request& request);
 ExitStatus run_drill(const Request& request);
+ExitStatus run_adapt(const Request& request);
 ExitStatus run_cut(const Request& request);
 ExitStatus run_verify(const Request& request);
 ExitStatus run_carry(const Request& request);

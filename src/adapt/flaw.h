@@ -1,0 +1,41 @@
+// The findings of a fit that are not `fits`, each with a name that holds from one fit to the next.
+#pragma once
+
+#include <array>
+#include <string>
+#include <vector>
+
+#include "base/notation.h"
+#include "fit/fit_answer.h"
+
+namespace nook {
+
+struct Flaw {
+  enum class Kind { contact, clash, clearance, covered };
+  Kind kind = Kind::contact;
+  int index = 0;     // into the answer's list of that kind
+  std::string key;   // the same finding has it in every fit of this design
+  std::string text;  // "deck, left edge at the right wall: gap 0 to 7/8, 1/8 is accepted"
+  Verdict verdict = Verdict::fits;
+  double over_mm = 0;  // by how much it is missed in the adjusted room
+};
+
+/// Worst first; the order of the answer among equals.
+std::vector<Flaw> flaws_of(const FitAnswer& answer, Rounding rounding);
+
+/// A finding missed by less is on the verge: it may turn while another one is settled (chosen).
+inline constexpr double kMarginal = kMillimetresPerInch / 64;
+
+/// The first flaw of `after` that is more of one than in `before`, the marginal ones aside; null
+/// where nothing got worse.
+const Flaw* worsened(const std::vector<Flaw>& before, const std::vector<Flaw>& after);
+
+/// How much is wrong: findings that do not fit by more than a margin, that do not fit, that are
+/// flaws at all. Less is better, the first number first.
+using Rank = std::array<int, 3>;
+Rank rank_of(const std::vector<Flaw>& flaws);
+
+/// The flaw of that key; null where there is none.
+const Flaw* flaw_named(const std::vector<Flaw>& flaws, const std::string& key);
+
+}  // namespace nook

@@ -1,0 +1,35 @@
+// Edits that change where a piece is drawn, its outline, or how it meets something.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "adapt/draft.h"
+
+namespace nook {
+
+/// The edges of an outline that a contact means. Requires: no face.
+EdgeRun edges_meant(const EdgeChoice& edge, const Polygon& outline);
+
+/// The outline with a run of edges shifted outward: by `first_mm` at the run's first point, by
+/// `last_mm` at its last, straight between. Negative: inward.
+Polygon shifted(const Polygon& outline, const EdgeRun& run, double first_mm, double last_mm);
+
+/// Gives a part a new outline of as many points; what lies on the piece (cutouts, loads) and the
+/// piece itself stay where they are in the room, although u and v count from the new lower left
+/// corner.
+std::vector<Edit> reshape(const Design& design, int part, const Polygon& outline);
+
+/// Moves all parts of a group by `by`, in the nominal room frame.
+std::vector<Edit> move_group(const Design& design, const std::string& group, Vec3 by);
+
+/// Lets a contact meet in another way; with `trim` also by which width of cover.
+std::vector<Edit> refit(const Design& design, int contact, Fitting by, bool notch);
+
+/// "butt", "notch and scribe": how a contact meets.
+std::string fitting_words(Fitting by, bool notch);
+
+/// The cover trim that adapt may put on: 3/4 in (chosen; covers a gap of 1/2 in).
+inline constexpr double kCoverMm = kMillimetresPerInch * 3 / 4;
+
+}  // namespace nook

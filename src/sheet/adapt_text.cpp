@@ -1,0 +1,46 @@
+// One paragraph a change, then what is left.
+#include "sheet/adapt_text.h"
+
+#include <fmt/format.h>
+
+#include "sheet/wrap.h"
+
+namespace nook {
+namespace {
+
+std::string told(const Change& change) {
+  return wrapped(
+             fmt::format("{}, {}: {} -> {}", change.part, change.kind, change.before, change.after),
+             kPageWidth, "  ") +
+         wrapped(change.why, kPageWidth, "     ");
+}
+
+std::string told(const Contradiction& c, Rounding rounding) {
+  return wrapped(
+      fmt::format(
+          "{}; against it: {}{}", c.wish, c.against,
+          c.by_mm > 0 ? fmt::format(" (by {})", with_unit(millimetres(c.by_mm), rounding)) : ""),
+      kPageWidth, "  ");
+}
+
+std::string changes_told(const AdaptAnswer& adapted) {
+  if (adapted.changes.empty()) return "Nothing was changed.\n";
+  std::string text = "Changed:\n";
+  for (const Change& change : adapted.changes) text += told(change);
+  return text;
+}
+
+}  // namespace
+
+std::string adapt_text(const AdaptAnswer& adapted, const std::string& folder,
+                       const std::string& reading, const Style& style) {
+  std::string page = headline(adapted.fit.verdict, style) + "\n\n" + changes_told(adapted);
+  if (!adapted.contradictions.empty()) page += "\nThese wishes contradict each other:\n";
+  for (const Contradiction& c : adapted.contradictions) page += told(c, style.rounding);
+  if (!adapted.open.empty()) page += "\nThe readings do not decide:\n";
+  for (const std::string& open : adapted.open) page += wrapped(open, kPageWidth, "  ");
+  if (!reading.empty()) page += wrapped("Take this reading: " + reading, kPageWidth, "  ");
+  return page + fmt::format("\nThe new job is in {}.\n", folder);
+}
+
+}  // namespace nook

@@ -1,0 +1,134 @@
+// The open corner: 91.4 degrees, flat walls, a deck 46 x 36 drawn square.
+#include <fmt/format.h>
+
+#include <catch2/catch.hpp>
+#include <cmath>
+#include <numbers>
+
+#include "adapted.h"
+
+using namespace nook;
+using namespace nook::test;
+
+namespace {
+
+constexpr double in = kMillimetresPerInch;
+
+std::string exact(double mm) {
+  return fmt::format("{{ is = \"{:.9f} mm\", sd = \"0.0001 mm\" }}", mm);
+}
+
+// Flat plumb walls at that angle, read without error.
+std::string corner_room(double degrees) {
+  std::string text = "units = \"inch\"\n[flatness]\nsd = \"0\"\n";
+  for (const char* wall : {"left", "right"}) {
+    text += fmt::format("[[wall]]\nname = \"{}\"\nlength = \"96\"\n", wall);
+    for (const int at : {20, 70})
+      text += fmt::format(
+          "[[wall.plumb]]\nat = \"{}\"\nline = [[\"12\", {}], [\"40\", {}], [\"88\", {}]]\n", at,
+          exact(60), exact(60), exact(60));
+  }
+  text += "[[corner]]\nwalls = [\"left\", \"right\"]\nheight = \"0\"\ndiagonals = [";
+  for (const auto& [a, b] : {std::pair{36.0, 48.0}, {48.0, 36.0}, {60.0, 60.0}})
+    text +=
+        fmt::format("[{}, {}, {}],\n", exact(a * in), exact(b * in),
+                    exact(in * std::sqrt(a * a + b * b -
+                                         2 * a * b * std::cos(degrees * std::numbers::pi / 180))));
+  return text + "]\n[level_line]\nby = \"laser\"\n";
+}
+
+// `by` of the deck's edge at the right wall, with any further keys.
+std::string deck_design(const std::string& by) {
+  return R"(# as drawn
+units = "inch"
+corner = ["left", "right"]
+[stock.ply]
+kind = "plywood"
+thickness = "23/32"
+sheet = ["48", "96"]
+
+[[part]]
+name = "deck"
+stock = "ply"
+shape = { size = ["46", "36"] }   # square
+place = { at = ["0", "0", "42"], u = "+x", v = "+y" }
+[[group]]
+name = "deck"
+tight_to = ["left wall"]
+height_from = "level line"
+[[contact]]
+part = "deck"
+edge = "bottom"
+meets = "left wall"
+[[contact]]
+part = "deck"
+edge = "left"
+meets = "right wall"
+)" + by;
+}
+
+}  // namespace
+
+TEST_CASE("adapt: an open corner makes the deck 46 at the back and 46 7/8 in front",
+          "[reference]") {
+  const MeasuredRoom room = measured(corner_room(91.4), 50);
+  const std::string design = deck_design("");
+  const AdaptAnswer answer = adapted(room, design);
+  REQUIRE(answer.changes.size() == 1);
+  CHECK(answer.changes[0].kind == "taper");
+  CHECK(answer.changes[0].part == "deck");
+  const Polygon& outline = answer.draft.design->parts[0].outline;
+  REQUIRE(outline.size() == 4);
+  CHECK(outline[1].x - outline[0].x == Approx(46 * in).margin(1e-6));
+  CHECK(outline[2].x - outline[3].x == Approx(46.875 * in).margin(1e-6));
+  CHECK(answer.draft.design->parts[0].place_in_room.at.x == Approx(-0.875 * in).margin(1e-6));
+  CHECK(answer.fit.verdict == Verdict::fits);
+  CHECK(lines_changed(design, answer.draft.text) == 2);
+}
+
+TEST_CASE("adapt: running it on its own answer changes nothing") {
+  const MeasuredRoom room = measured(corner_room(91.4), 50);
+  const AdaptAnswer once = adapted(room, deck_design(""));
+  const AdaptAnswer twice = adapted(room, once.draft.text);
+  CHECK(twice.changes.empty());
+  CHECK(twice.draft.text == once.draft.text);
+}
+
+TEST_CASE("adapt: a design that fits is left as it is, byte for byte") {
+  const MeasuredRoom room = measured(corner_room(90), 50);
+  const std::string design = deck_design("");
+  const AdaptAnswer answer = adapted(room, design);
+  CHECK(answer.changes.empty());
+  CHECK(answer.fit.verdict == Verdict::fits);
+  CHECK(answer.draft.text == design);
+}
+
+TEST_CASE("adapt: a wedge that caulk closes is caulked, not cut") {
+  const MeasuredRoom room = measured(corner_room(90.3), 50);  // 36 tan .3 = .19
+  const AdaptAnswer answer = adapted(room, deck_design(""));
+  REQUIRE(answer.changes.size() == 1);
+  CHECK(answer.changes[0].kind == "caulk");
+  CHECK(answer.changes[0].before == "butt");
+  CHECK(answer.fit.verdict == Verdict::fits);
+}
+
+TEST_CASE("adapt: keep = true gets nothing added to by") {
+  const MeasuredRoom room = measured(corner_room(90.3), 50);
+  const AdaptAnswer answer = adapted(room, deck_design("keep = true\n"));
+  REQUIRE(answer.changes.size() == 1);
+  CHECK(answer.changes[0].kind == "taper");
+  CHECK(answer.draft.design->contacts[1].by == Fitting::butt);
+  CHECK(answer.fit.verdict == Verdict::fits);
+}
+
+TEST_CASE("adapt: a blank that the sheet does not give is a contradiction, with its reason") {
+  std::string design = deck_design("keep = true\n");
+  design.replace(design.find("[\"48\", \"96\"]"), 12, "[\"46\", \"46\"]");
+  const MeasuredRoom room = measured(corner_room(91.4), 50);
+  const AdaptAnswer answer = adapted(room, design);
+  CHECK(answer.changes.empty());
+  CHECK(answer.fit.verdict == Verdict::does_not_fit);
+  REQUIRE(answer.contradictions.size() == 1);
+  CHECK(answer.contradictions[0].against.find("larger than its stock") != std::string::npos);
+  CHECK(answer.draft.text == design);
+}
