@@ -160,12 +160,10 @@ Strength strength_of(const Loaded& l, const Saying& say) {
   out.load_n ? rate(out, l) : count_up(out, l);
   note_short(out, l, say);
   if (out.ratio && *out.ratio > 1)
-    out.advice.push_back(
-        fmt::format("its worst screw carries {}, {:.1f} times the {} it may: {:.0f} screws in "
-                    "place of {}, or rated "
-                    "ones",
-                    say.load(out.worst_load_n), *out.ratio, say.load(out.screw_n),
-                    std::ceil(*out.ratio * static_cast<double>(l.screws.size())), l.screws.size()));
+    out.advice.push_back(fmt::format(
+        "its worst screw carries {} and may carry {}: {:.0f} screws in place of {}, or rated ones",
+        say.load(out.worst_load_n), say.load(out.screw_n),
+        std::ceil(*out.ratio * static_cast<double>(l.screws.size())), l.screws.size()));
   return out;
 }
 
