@@ -36,6 +36,8 @@ const char* name_of(CutFault::Kind kind) {
       return "swapped";
     case CutFault::Kind::not_measured:
       return "not measured";
+    case CutFault::Kind::disagree:
+      return "readings disagree";
   }
   return "";
 }

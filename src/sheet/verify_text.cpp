@@ -175,6 +175,10 @@ std::string told(const CutFault& fault, Rounding rounding) {
       return fmt::format("swapped: this is {}", fault.other);
     case Kind::not_measured:
       return unmeasured_told(fault);
+    case Kind::disagree:
+      return fmt::format(
+          "its readings do not agree: with the others right, {} would be {} instead of {}",
+          fault.where, size(fault.wanted_mm, rounding), size(fault.measured_mm, rounding));
   }
   return {};
 }

@@ -199,13 +199,40 @@ void add_least_sure(std::vector<CutFault>& faults, const Judged& judged) {
   faults.push_back(made);
 }
 
+// "the second diagonal".
+std::string name_of(const CutDisagreement& disagreement) {
+  static constexpr const char* kOrder[] = {"first", "second", "third", "fourth"};
+  const char* what = disagreement.of == CutDisagreement::Of::width    ? "width"
+                     : disagreement.of == CutDisagreement::Of::height ? "height"
+                                                                      : "diagonal";
+  const int last = static_cast<int>(std::size(kOrder)) - 1;
+  const std::string which = disagreement.index <= last ? kOrder[disagreement.index] : "last";
+  return "the " + which + " " + what;
+}
+
+CutFault disagreeing(const CutDisagreement& disagreement) {
+  CutFault made;
+  made.kind = Kind::disagree;
+  made.of = CutFault::Of::whole;
+  made.verdict = Verdict::cannot_tell;
+  made.where = name_of(disagreement);
+  made.measured_mm = disagreement.read, made.wanted_mm = disagreement.others_say;
+  made.off.value = made.measured_mm - made.wanted_mm;
+  return made;
+}
+
 }  // namespace
 
 std::vector<CutFault> faults_of(const Judged& judged, double sure) {
   std::vector<CutFault> faults;
   if (judged.verdict == Verdict::fits) return faults;
+
   const auto of = [&](Of which) { return judged.figure(which); };
   add_notches(faults, judged, sure);
+  if (judged.shape.disagreement) {
+    faults.push_back(disagreeing(*judged.shape.disagreement));
+    return faults;
+  }
   add_pair(
       faults,
       {of(Of::width_bottom), of(Of::width_top), CutFault::Of::width, "at the bottom", "at the top"},

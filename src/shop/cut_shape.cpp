@@ -12,7 +12,8 @@ constexpr double kOpen = 100;    // mm, prior sd of a corner: what no reading sa
 constexpr double kAstray = 1;    // mm, sd of where along a piece a reading is taken. Chosen
 constexpr double kLaid = 1e-3;   // mm, how firmly it lies. Chosen
 constexpr double kProbe = 0.01;  // mm, step of a numerical slope. Chosen
-constexpr int kRounds = 8;       // of Gauss-Newton; it settles in three. Chosen
+constexpr double kLeastRedundancy = 0.01;  // under it a reading cannot be checked. Chosen
+constexpr int kRounds = 8;                 // of Gauss-Newton; it settles in three. Chosen
 
 enum Corner { lower_left, lower_right, upper_right, upper_left };
 
@@ -30,6 +31,8 @@ size_t vertex_at(const Polygon& outline, Corner corner) {
 struct Taped {
   double value, sd;
   std::function<double(const Polygon&)> from;
+  CutDisagreement::Of of = CutDisagreement::Of::width;
+  int index = 0;
 };
 
 std::function<double(const Polygon&)> width_at(double at) {
@@ -42,30 +45,31 @@ std::function<double(const Polygon&)> height_at(double at) {
 // `astray`: what it reads when it is taken kAstray aside, mm.
 void add(std::vector<Taped>& all, const CheckedAt& reading, const Taped& one, double astray) {
   for (const Length value : reading.measured)
-    all.push_back({value.mm, std::hypot(reading.sd ? reading.sd->mm : one.sd, astray), one.from});
+    all.push_back({value.mm, std::hypot(reading.sd ? reading.sd->mm : one.sd, astray), one.from,
+                   one.of, one.index});
 }
 
-void add_across(std::vector<Taped>& all, const CheckedAt& width, const Polygon& outline,
-                double sd) {
-  const double at = width.at.mm;
-  const double astray = width_at(at + kAstray)(outline) - width_at(at)(outline);
-  add(all, width, {0, sd, width_at(at)}, astray);
-}
-void add_up(std::vector<Taped>& all, const CheckedAt& height, const Polygon& outline, double sd) {
-  const double at = height.at.mm;
-  const double astray = height_at(at + kAstray)(outline) - height_at(at)(outline);
-  add(all, height, {0, sd, height_at(at)}, astray);
+// Chords of one kind, each as uncertain as the outline is slanted where it was taken.
+void add_chords(std::vector<Taped>& all, const std::vector<CheckedAt>& readings,
+                const Polygon& outline, Taped one) {
+  const auto at = one.of == CutDisagreement::Of::width ? width_at : height_at;
+  for (const CheckedAt& reading : readings) {
+    one.from = at(reading.at.mm);
+    add(all, reading, one, at(reading.at.mm + kAstray)(outline) - one.from(outline));
+    ++one.index;
+  }
 }
 
 std::vector<Taped> taped(const PieceAsCut& piece, const Polygon& outline, double sd) {
   std::vector<Taped> all;
-  for (const CheckedAt& width : piece.widths) add_across(all, width, outline, sd);
-  for (const CheckedAt& height : piece.heights) add_up(all, height, outline, sd);
+  add_chords(all, piece.widths, outline, {0, sd, {}, CutDisagreement::Of::width, 0});
+  add_chords(all, piece.heights, outline, {0, sd, {}, CutDisagreement::Of::height, 0});
   const Corner ends[2][2] = {{lower_left, upper_right}, {lower_right, upper_left}};
   for (size_t k = 0; k < piece.diagonals.size() && k < 2; ++k) {
     const size_t a = vertex_at(outline, ends[k][0]), b = vertex_at(outline, ends[k][1]);
     const auto from = [a, b](const Polygon& p) { return norm(p[b] - p[a]); };
-    add(all, piece.diagonals[k], {0, sd, from}, 0);
+    add(all, piece.diagonals[k], {0, sd, from, CutDisagreement::Of::diagonal, static_cast<int>(k)},
+        0);
   }
   return all;
 }
@@ -113,12 +117,40 @@ std::vector<CutStation> stations(const std::vector<CheckedAt>& readings, const P
   for (const CheckedAt& reading : readings) {
     const auto from = at(reading.at.mm);
     const double wanted = from(outline);
-    all.push_back({reading.at.mm, wanted, slope({0, 0, from}, outline, off),
+    all.push_back({reading.at.mm, wanted, slope({0, 0, from, {}, 0}, outline, off),
                    from(with_corners(outline, off)) - wanted});
   }
   std::sort(all.begin(), all.end(),
             [](const CutStation& a, const CutStation& b) { return a.at < b.at; });
   return all;
+}
+
+// The value that chi-squared of `dof` passes once in 1000 (Wilson and Hilferty 1931).
+double chi_limit(double dof) {
+  constexpr double kNormal = 3.0902;  // the normal quantile of .999
+  const double share = 2 / (9 * dof);
+  return dof * std::pow(1 - share + kNormal * std::sqrt(share), 3);
+}
+
+// The global test, then the reading whose residual stands out most.
+std::optional<CutDisagreement> disagreement(const std::vector<Taped>& readings,
+                                            const Polygon& outline, const CutShape& shape) {
+  const Polygon cut = with_corners(outline, shape.off);
+  double chi = 0, dof = 0, most = 0;
+  CutDisagreement worst;
+  for (const Taped& reading : readings) {
+    const double says = reading.from(cut), v = (says - reading.value) / reading.sd;
+    const double redundancy = 1 - shape.equations.variance(slope(reading, outline, shape.off)) /
+                                      (reading.sd * reading.sd);
+    chi += v * v, dof += redundancy;
+    if (redundancy < kLeastRedundancy) continue;
+    const double w = std::abs(v) / std::sqrt(redundancy);
+    if (w > most)
+      most = w, worst = {reading.of, reading.index, reading.value,
+                         reading.value + (says - reading.value) / redundancy};
+  }
+  if (dof < 0.5 || chi <= chi_limit(dof)) return std::nullopt;
+  return worst;
 }
 
 }  // namespace
@@ -138,13 +170,14 @@ Polygon with_corners(const Polygon& outline, const CornerVector& off) {
 CutShape cut_shape(const PieceAsCut& piece, const NeededPiece& needed, double sd) {
   const std::vector<Taped> readings = taped(piece, needed.outline, sd);
   const Bounds b = bounds_of(needed.outline);
-  CutShape shape{NormalEquations(kOpen), {}, b.high.x - b.low.x, b.high.y - b.low.y, {}, {}};
+  CutShape shape{NormalEquations(kOpen), {}, b.high.x - b.low.x, b.high.y - b.low.y, {}, {}, {}};
   for (int round = 0; round < kRounds; ++round) {
     shape.equations = linear_at(readings, needed.outline, shape.off);
     shape.off = shape.equations.solution();
   }
   shape.widths = stations(piece.widths, needed.outline, shape.off, width_at);
   shape.heights = stations(piece.heights, needed.outline, shape.off, height_at);
+  shape.disagreement = disagreement(readings, needed.outline, shape);
   return shape;
 }
 

@@ -1,6 +1,7 @@
 // A piece as cut: its little least-squares adjustment from widths, heights and diagonals.
 #pragma once
 
+#include <optional>
 #include <vector>
 
 #include "design/as_cut.h"
@@ -17,6 +18,14 @@ struct CutStation {
   double off = 0;
 };
 
+/// Readings of one piece that cannot all be right: the one that stands out most.
+struct CutDisagreement {
+  enum class Of { width, height, diagonal };
+  Of of = Of::width;
+  int index = 0;                    // in its list, from 0
+  double read = 0, others_say = 0;  // mm
+};
+
 /// How the four corners of a piece as cut stand off those needed, mm, and how surely; laid with its
 /// lower left corner at its place and its bottom edge level.
 struct CutShape {
@@ -24,6 +33,7 @@ struct CutShape {
   CornerVector off{};
   double width = 0, height = 0;             // of the needed outline's bounds
   std::vector<CutStation> widths, heights;  // from the bottom up, from the left on
+  std::optional<CutDisagreement> disagreement;
 };
 
 /// The needed outline, its corners moved by `off`; between them it moves evenly.

@@ -24,6 +24,7 @@ Judged judge_front(PieceAsCut piece, const NeededPiece& needed, CutScale scale) 
   Verdict verdict = verdict_of(chance, scale.sure);
   if (!std::all_of(figures.begin(), figures.end(), [](const CutFigure& f) { return f.known(); }))
     verdict = worse(verdict, Verdict::cannot_tell);
+  if (shape.disagreement && extra.empty()) verdict = Verdict::cannot_tell;
   return {std::move(piece), &needed, std::move(shape), std::move(figures),
           std::move(extra), chance,  verdict};
 }

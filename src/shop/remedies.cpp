@@ -200,6 +200,7 @@ void add_for(std::vector<Remedy>& remedies, const Judged& judged, const CutFault
       return;
     case Kind::taper_reversed:
     case Kind::not_measured:
+    case Kind::disagree:
       return;
   }
 }

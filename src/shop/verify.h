@@ -28,7 +28,8 @@ struct CutFault {
     notch_too_large,
     notch_not_wanted,
     swapped,  // it is `other`, and `other` is it
-    not_measured
+    not_measured,
+    disagree  // its readings cannot all be right: `where` names the one to take again
   };
   /// What of the piece it is about.
   enum class Of { width, height, square, notch, whole };

@@ -398,3 +398,43 @@ TEST_CASE("verify: a simulated shop with its slips - verdicts are wrong no more 
   CHECK(tally.falsely_fits <= allowed(tally.fits));
   CHECK(tally.falsely_not <= allowed(tally.not_fits));
 }
+
+TEST_CASE(
+    "verify: a piece with a cut top - is held against its own outline where it was measured") {
+  Shop shop;
+  const Polygon waved{{0, 0},           {in(37.25), 0},  {in(37.25), in(82.5)}, {in(31), in(84)},
+                      {in(18), in(81)}, {in(6), in(84)}, {0, in(82.5)}};
+  shop.need("panel", waved);
+  const auto reading = [](double at, double value) {
+    CheckedAt made;
+    made.at = inches(at), made.measured = {inches(value)};
+    return made;
+  };
+  PieceAsCut cut;
+  cut.part = "panel";
+  cut.widths = {reading(2, 37.25), reading(78, 37.25)};
+  cut.heights = {reading(6, 84), reading(31, 84)};
+  const double diagonal = std::hypot(37.25, 82.5);
+  cut.diagonals = {reading(0, diagonal), reading(0, diagonal)};
+  shop.cut.pieces = {cut};
+  CHECK(shop.answer().verdict == Verdict::fits);
+  shop.cut.pieces[0].widths = {reading(2, 48), reading(78, 48)};
+  shop.cut.pieces[0].diagonals.clear();
+  const PieceVerify piece = shop.answer().pieces[0];
+  CHECK(piece.verdict == Verdict::does_not_fit);
+  CHECK(piece.faults[0].kind == Kind::still_stock);
+  CHECK_THAT(piece.faults[0].measured_mm / in(1), WithinAbs(48, 0.05));
+}
+
+TEST_CASE("verify: a reading that cannot be right - is named instead of a verdict") {
+  Shop shop;
+  shop.need("panel", panel());
+  PieceAsCut& cut = shop.measure("panel", panel());
+  cut.diagonals[1].measured[0] += inches(1);  // a burned inch
+  const PieceVerify piece = shop.answer().pieces[0];
+  CHECK(piece.verdict == Verdict::cannot_tell);
+  REQUIRE(piece.faults.size() == 1);
+  CHECK(piece.faults[0].kind == Kind::disagree);
+  // Four sides and two diagonals: a slip is seen, and each of them would explain it.
+  CHECK(piece.remedies.back().what == Remedy::Do::measure);
+}
