@@ -5,12 +5,12 @@
 
 #include <algorithm>
 
+#include "fasten/hung_piece.h"
 #include "fasten/joint.h"
 #include "fasten/joint_load.h"
 #include "fasten/story_pole.h"
 #include "fasten/stud_notes.h"
-#include "fasten/wall_load.h"
-#include "fasten/wall_screws.h"
+#include "fasten/wall_context.h"
 
 namespace nook {
 namespace {
@@ -19,15 +19,6 @@ int wall_index(const Survey& survey, const std::string& name) {
   for (std::size_t i = 0; i < survey.walls.size(); ++i)
     if (survey.walls[i].name == name) return static_cast<int>(i);
   return -1;
-}
-
-std::string screw_words(const Screw& screw, const Saying& say) {
-  static const char* const kKinds[] = {"wood screw", "lag screw", "pocket screw",
-                                       "structural screw", "drywall screw"};
-  const std::string size =
-      screw.diameter ? say.length(screw.diameter->mm) : fmt::format("#{:.0f}", screw.gauge);
-  return fmt::format("{} x {} {}", size, say.length(screw.length.mm),
-                     kKinds[static_cast<int>(screw.kind)]);
 }
 
 class DrillMap {
@@ -111,72 +102,13 @@ class DrillMap {
     return true;
   }
 
-  // As many screws a stud as the design says; more where the load asks for them and they fit.
-  void hang(const Hanging& asked, int w) {
-    constexpr int kMore = 2;  // chosen: beyond that, rated screws
-    Hung hung = tried(asked, w);
-    for (int more = 1; more <= kMore && hung.strength.ratio.value_or(0) > 1; ++more) {
-      Fastening fastening = asked.fastening;
-      fastening.per_stud += more;
-      Hung next = tried(asked.with(fastening), w);
-      if (next.screws.holes.size() * asked.fastening.per_stud <
-          hung.asked_holes * static_cast<std::size_t>(fastening.per_stud))
-        break;
-      if (next.strength.ratio.value_or(2) > 1) continue;
-      next.strength.notes.push_back(
-          fmt::format("{} screws a stud for this load, where the design says {}",
-                      fastening.per_stud, asked.fastening.per_stud));
-      hung = std::move(next);
-    }
-    keep(hung, asked, w);
-  }
-
-  struct Hung {
-    WallScrews screws;
-    Strength strength;
-    std::size_t asked_holes = 0;
-  };
-  Hung tried(const Hanging& h, int w) const {
-    Hung hung;
-    hung.screws = wall_screws(h, contexts_[w]);
-    auto& holes = hung.screws.holes;
-    for (std::size_t i = 0; i < holes.size(); ++i)
-      holes[i].id =
-          fmt::format("{} {}", answer_.walls[w].name, answer_.walls[w].holes.size() + i + 1);
-    number_drives(holes);
-    hung.strength = strength_on_wall(h, contexts_[w], hung.screws);
-    hung.asked_holes = holes.size();
-    return hung;
-  }
-
-  void keep(const Hung& h, const Hanging& hanging, int w) {
+  void hang(const Hanging& h, int w) {
     WallDrill& wall = answer_.walls[w];
-    wall.pieces.push_back(hung(hanging));
-    wall.pieces.back().notes = h.screws.left_out;
-    append(wall.holes, h.screws.holes);
-    append(answer_.unreachable, h.screws.unreachable);
-    answer_.strength.push_back(h.strength);
-  }
-
-  HungPiece hung(const Hanging& h) const {
-    const double middle = h.ruler.length() / 2;
-    const Vec2 top = h.face.wall_from_face(h.ruler.at(middle, 0));
-    const Vec2 bottom = h.face.wall_from_face(h.ruler.at(middle, h.ruler.height()));
-    const WallFrame& frame = h.face.wall();
-    const double floor = frame.floor_z(top.x), half = h.ruler.height() / 2;
-    const auto end = [&](double from_end) {
-      const Vec2 at = h.face.wall_from_face(h.ruler.at(from_end, half));
-      return frame.along(at.x, at.y);
-    };
-    HungPiece piece;
-    piece.part = h.piece.name;
-    piece.near_mm = std::min(end(0), end(h.ruler.length()));
-    piece.far_mm = std::max(end(0), end(h.ruler.length()));
-    piece.bottom_mm = bottom.y - floor;
-    piece.top_mm = top.y - floor;
-    piece.screw = screw_words(h.fastening.screw, say_);
-    if (in_.room.line_z) piece.top_from_line_mm = top.y - *in_.room.line_z;
-    return piece;
+    Hung hung = hung_on(h, contexts_[w], {wall.name, wall.holes.size()});
+    wall.pieces.push_back(std::move(hung.piece));
+    append(wall.holes, hung.holes);
+    append(answer_.unreachable, hung.unreachable);
+    answer_.strength.push_back(std::move(hung.strength));
   }
 
   void to_part(const Fastening& f, int i) {

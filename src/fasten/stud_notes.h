@@ -5,7 +5,7 @@
 #include <vector>
 
 #include "fasten/said.h"
-#include "fasten/wall_screws.h"
+#include "fasten/wall_context.h"
 
 namespace nook {
 

@@ -6,14 +6,13 @@
 #include <algorithm>
 #include <cmath>
 
+#include "fasten/hole_warnings.h"
 #include "fasten/remedy.h"
 #include "fasten/screw_size.h"
 #include "fasten/strength.h"
 
 namespace nook {
 namespace {
-
-constexpr double kShimTold = 0.8;  // mm, 1/32 in; thinner air is drawn home by the screw. Chosen
 
 std::string kind_without_figure(const std::optional<Studs>& studs) {
   if (!studs) return "nothing says what is in the wall";
@@ -65,7 +64,7 @@ class ScrewSetter {
     if (found.seats.empty()) return false;
     for (const Seated& s : found.seats) {
       if (!deep_right(s)) return false;
-      add(s, static_cast<int>(i), static_cast<int>(found.seats.size()));
+      add(s, static_cast<int>(i), found);
     }
     return true;
   }
@@ -106,7 +105,7 @@ class ScrewSetter {
     if (found.blocked_by) blocked_ = *found.blocked_by;
     for (const Seated& s : found.seats) {
       if (!deep_right(s)) return;
-      add(s, -1, static_cast<int>(found.seats.size()));
+      add(s, -1, found);
       out_.in_blocking = true;
     }
   }
@@ -141,7 +140,7 @@ class ScrewSetter {
       refuse(no_stud_reason(h_, context_.studs));
   }
 
-  void add(const Seated& s, int line, int count) {
+  void add(const Seated& s, int line, const StudHoles& on_stud) {
     const WallFrame& frame = h_.face.wall();
     Hole hole;
     hole.part = h_.piece.name;
@@ -169,53 +168,11 @@ class ScrewSetter {
     hole.shank_pilot_mm = pilot.shank;
     hole.clearance_mm = pilot.clearance;
     hole.probe_first = s.chance < h_.sure;
-    warn(hole, s, line, count);
-    out_.holes.push_back(std::move(hole));
-    out_.seats.push_back(s);
-  }
-
-  void warn(Hole& hole, const Seated& s, int line, int count) const {
-    auto& w = hole.warnings;
     const bool inferred =
         line >= 0 && context_.studs.lines[line].found == StudReport::Found::inferred;
-    if (inferred)
-      w.push_back("probe first: no stud was found here, it follows from the spacing");
-    else if (hole.probe_first)
-      w.push_back("probe first: find both edges by nail, at this height, behind the piece");
-    if (s.embedment < h_.distances.least_hold)
-      w.push_back(fmt::format("only {} in the stud, short of the {} that count",
-                              say_.at_most(s.embedment), say_.at_least(h_.distances.least_hold)));
-    if (s.embedment > kServiceDepth)
-      w.push_back(fmt::format("goes {} into the stud: past {} it may reach a cable",
-                              say_.length(s.embedment), say_.length(kServiceDepth)));
-    if (in_unmarked_zone(s))
-      w.push_back(
-          "within 150 mm of the corner or ceiling: in the UK a cable may run here unmarked");
-    if (!s.caution.empty()) w.push_back(s.caution + " may run in this stud: no deeper");
-    warn_bore(hole, s, count);
-    if (s.shim > kShimTold) w.push_back(fmt::format("shim {} behind it", say_.length(s.shim)));
-  }
-
-  // BS 7671 522.6.202.
-  bool in_unmarked_zone(const Seated& s) const {
-    constexpr double kZone = 150;
-    const WallFrame& frame = h_.face.wall();
-    const bool far = frame.has_far_corner() && frame.end(s.at.y) - s.at.x < kZone;
-    return s.at.x - frame.start(s.at.y) < kZone || far ||
-           frame.ceiling_z(s.at.x).value_or(1e9) - s.at.y < kZone;
-  }
-
-  void warn_bore(Hole& hole, const Seated& s, int count) const {
-    const int asked = h_.fastening.per_stud;
-    if (count < asked)
-      hole.warnings.push_back(fmt::format("only {} of {} screws fit here {} apart", count, asked,
-                                          say_.length(h_.distances.apart)));
-    if (h_.fastening.prebored) return;
-    const bool near_end = h_.free.end_distance(s.uv) < h_.distances.bored_from;
-    const bool close = count > 1 && h_.ruler.height() / count < h_.distances.bored_apart;
-    if (near_end || close)
-      hole.warnings.push_back(near_end ? "pre-bore: it is near the end of the piece"
-                                       : "pre-bore: the screws stand close");
+    hole.warnings = warnings_at({h_, s, on_stud, inferred});
+    out_.holes.push_back(std::move(hole));
+    out_.seats.push_back(s);
   }
 
   void sort_holes() {
@@ -242,68 +199,10 @@ class ScrewSetter {
   WallScrews out_;
 };
 
-// The proven stud nearest to where the wall starts: a single one, both edges by nail, agreeing.
-std::optional<int> proven(const WallStuds& studs) {
-  constexpr double kProvenSd = 1.5;  // mm. Chosen
-  for (std::size_t i = 0; i < studs.lines.size(); ++i) {
-    const StudLine& s = studs.lines[i];
-    if (s.by_nail && s.belief.plies() == 1 && s.belief.sd(s.z) < kProvenSd)
-      return static_cast<int>(i);
-  }
-  return std::nullopt;
-}
-
 }  // namespace
-
-int WallContext::report_index(int line, Vec2 at) const {
-  int index = 0;
-  for (int i = 0; i < line; ++i) index += studs.lines[i].belief.plies();
-  const StudBelief& b = studs.lines[line].belief;
-  const double first = b.centre(at.y) - (b.plies() - 1) * b.width() / 2;
-  return index + static_cast<int>(std::lround((b.ply(at.x, at.y) - first) / b.width()));
-}
-
-WallContext context_of(const Survey& survey, const RoomShape& room,
-                       const std::vector<RoomShape>& draws, int wall) {
-  WallStuds studs = studs_on(survey, room, wall, corner_lean_sd(draws, wall));
-  auto services = services_on(survey, room, wall, studs);
-  const auto datum = proven(studs);
-  return {survey.walls[wall],
-          WallFrame(room, wall),
-          std::move(studs),
-          std::move(services),
-          datum,
-          room};
-}
 
 WallScrews wall_screws(const Hanging& hanging, const WallContext& context) {
   return ScrewSetter(hanging, context).all();
-}
-
-void number_drives(std::vector<Hole>& holes) {
-  if (holes.empty()) return;
-  double top = holes.front().from_edge_mm;
-  for (const Hole& h : holes) top = std::min(top, h.from_edge_mm);
-  const auto in_top = [&](const Hole& h) { return h.from_edge_mm < top + 1; };
-  const Hole* first = nullptr;
-  for (const Hole& h : holes)
-    if (in_top(h) && (!first || h.hit_chance > first->hit_chance + 1e-4)) first = &h;
-  const double start = first->along_mm;
-  const Hole* second = nullptr;
-  for (const Hole& h : holes)
-    if (in_top(h) && &h != first && !h.probe_first &&
-        (!second || std::abs(h.along_mm - start) > std::abs(second->along_mm - start)))
-      second = &h;
-  std::vector<Hole*> order;
-  for (Hole& h : holes) order.push_back(&h);
-  const auto rank = [&](const Hole* h) {
-    if (h == first) return 0;
-    if (h == second) return 1;
-    return 2 + (in_top(*h) ? 0 : 1) + (h->probe_first ? 2 : 0);
-  };
-  std::stable_sort(order.begin(), order.end(),
-                   [&](const Hole* a, const Hole* b) { return rank(a) < rank(b); });
-  for (std::size_t i = 0; i < order.size(); ++i) order[i]->drive = static_cast<int>(i) + 1;
 }
 
 }  // namespace nook

@@ -7,23 +7,9 @@
 
 #include "fasten/drill.h"
 #include "fasten/hole_rows.h"
+#include "fasten/wall_context.h"
 
 namespace nook {
-
-/// What all pieces on one wall share.
-struct WallContext {
-  const Wall& wall;
-  WallFrame frame;
-  WallStuds studs;
-  std::vector<ServiceZone> services;
-  std::optional<int> datum;  // index into studs.lines of the proven stud
-  const RoomShape& room;
-
-  /// Index into the reports of `reports_of` of the ply of line `line` nearest to `at`.
-  int report_index(int line, Vec2 at) const;
-};
-WallContext context_of(const Survey& survey, const RoomShape& room,
-                       const std::vector<RoomShape>& draws, int wall);
 
 /// The holes of one piece, ids not yet given, sorted along the wall and from the top.
 struct WallScrews {
@@ -35,10 +21,5 @@ struct WallScrews {
   bool in_blocking = false;
 };
 WallScrews wall_screws(const Hanging& hanging, const WallContext& context);
-
-/// Numbers the holes of one piece in the order to drive them: the surest at the top first, then the
-/// top one furthest from it, when the piece is level; then along the top, then the rest; holes to
-/// probe come last.
-void number_drives(std::vector<Hole>& holes);
 
 }  // namespace nook
