@@ -161,8 +161,9 @@ void judge_rooms(const Judge& judge, double sure, double move, ContactFit& found
     most.add(r, state.met ? state.most : kReach);
     const bool clear = overlap_is_cut(how) || state.deepest >= -kTouching;
     const double judged = state.met ? judged_gap(judge, state, r, far) : kReach;
-    holds.set(r, how.by == Fitting::clear ? state.met ? state.least >= found.allow - kTouching : true
-                                          : clear && judged <= found.allow + 1e-6);
+    holds.set(r, how.by == Fitting::clear
+                     ? state.met ? state.least >= found.allow - kTouching : true
+                     : clear && judged <= found.allow + 1e-6);
   }
   found.gap_sd = most.sd();
   found.chance = holds.chance();

@@ -38,7 +38,7 @@ Settled settle(const FitInput& input, const Scene& scene) {
     auto site = std::make_unique<Site>(input.survey, input.room, input.draws);
     const int first = std::max(0, site->wall_named(input.design.corner[0] + " wall"));
     Layout layout = layout_for(scene, *site, first, frames);
-    std::vector<Frame> next = place_all(layout, site->adjusted(), true).frames;
+    std::vector<Frame> next = place_all(layout, site->adjusted()).frames;
     const bool still = furthest(frames, next) < kSettled;
     frames = std::move(next);
     if (!still && round < kRounds) continue;

@@ -114,7 +114,7 @@ std::optional<Hit> joint_hit(const SiteView& view, const SurfaceField& fields, c
   const Feeler& f = joint.feelers[feeler];
   const Ray ray = ray_of(f, frame);
   if (joint.meets.kind == Surface::Kind::part)
-    return view.room() == 0 ? part_hit(parts, ray) : face_hit(parts, f.face, ray);
+    return view.quick() ? face_hit(parts, f.face, ray) : part_hit(parts, ray);
   if (f.spot < 0) return std::nullopt;
   Hit hit = surface_hit(view, fields, joint.meets, f, ray);
   if (!joint.how->notch)

@@ -25,12 +25,12 @@ double worse_gap(double a, double b) {
 }  // namespace
 
 JointGaps joint_gaps(const Layout& layout, const SiteView& view, int index,
-                     const std::vector<Frame>& frames, bool all_spots) {
+                     const std::vector<Frame>& frames) {
   const Joint& joint = layout.joints[index];
   const std::vector<Standing> parts = standing_parts(layout, joint, frames);
   JointGaps gaps(joint.feelers.size(), kNone);
   for (int s = 0; s < static_cast<int>(joint.spots.size()); ++s) {
-    if (joint.spots[s].notched || !(all_spots || joint.spots[s].coarse)) continue;
+    if (joint.spots[s].notched || !(!view.quick() || joint.spots[s].coarse)) continue;
     for (int f = s * joint.faces(); f < (s + 1) * joint.faces(); ++f)
       if (const auto hit =
               joint_hit(view, layout.site.fields(), joint, f, frames[joint.piece], parts))

@@ -11,10 +11,9 @@ namespace nook {
 /// Gaps by feeler (back, front, back, front, ...); not a number where nothing was asked or met.
 using JointGaps = std::vector<double>;
 
-/// `all_spots` as for place_all. A joint whose notch is not cut after all is asked in its notch too
-/// (`notch_cut` false).
+/// In a quick view only coarse spots are asked.
 JointGaps joint_gaps(const Layout& layout, const SiteView& view, int joint,
-                     const std::vector<Frame>& frames, bool all_spots);
+                     const std::vector<Frame>& frames);
 
 /// The worse of the faces that show, at one spot; not a number where neither was met.
 double shown_gap(const JointGaps& gaps, const Joint& joint, ShowFace show, int spot);

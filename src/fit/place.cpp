@@ -83,11 +83,11 @@ Layout layout_for(const Scene& scene, Site& site, int first_wall,
   return layout;
 }
 
-Placing place_all(const Layout& layout, const SiteView& view, bool all_spots) {
+Placing place_all(const Layout& layout, const SiteView& view) {
   Placing placing;
   for (const Piece& piece : layout.scene.pieces) placing.frames.push_back(piece.frame);
   for (int g = 0; g < static_cast<int>(layout.groups.size()); ++g) {
-    Push push(layout, view, g, placing, all_spots);
+    Push push(layout, view, g, placing);
     placing.start.push_back(push.start());
     placing.placed.push_back(push.home());
     for (int p : layout.groups[g].pieces)

@@ -37,9 +37,8 @@ struct Placing {
   std::vector<Frame> frames;          // by piece
 };
 
-/// All groups in their order, each against those already in. `all_spots`: every feeler is asked,
-/// not only the coarse ones (only in the adjusted room).
-Placing place_all(const Layout& layout, const SiteView& view, bool all_spots);
+/// All groups in their order, each against those already in.
+Placing place_all(const Layout& layout, const SiteView& view);
 
 /// The layout for pieces standing at `frames` in the adjusted room.
 Layout layout_for(const Scene& scene, Site& site, int first_wall, const std::vector<Frame>& frames);

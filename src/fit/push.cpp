@@ -15,14 +15,8 @@ constexpr int kRounds = 20;           // chosen; two or three are usual
 
 }  // namespace
 
-Push::Push(const Layout& layout, const SiteView& view, int group, const Placing& so_far,
-           bool all_spots)
-    : layout_(layout),
-      view_(view),
-      group_(layout.groups[group]),
-      index_(group),
-      so_far_(so_far),
-      all_spots_(all_spots) {
+Push::Push(const Layout& layout, const SiteView& view, int group, const Placing& so_far)
+    : layout_(layout), view_(view), group_(layout.groups[group]), index_(group), so_far_(so_far) {
   start_ = start_motion(group_, view.shape(), layout.first_wall);
   find_holds();
   find_ways();

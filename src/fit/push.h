@@ -9,8 +9,7 @@ namespace nook {
 class Push {
  public:
   /// `so_far` holds the frames of the groups that went in before.
-  Push(const Layout& layout, const SiteView& view, int group, const Placing& so_far,
-       bool all_spots);
+  Push(const Layout& layout, const SiteView& view, int group, const Placing& so_far);
 
   /// Where it starts, and where it ends: relinearized with exact sine and cosine until nothing
   /// moves by 0.001 mm, at most 20 times.
@@ -56,7 +55,6 @@ class Push {
   const Assembly& group_;
   int index_;
   const Placing& so_far_;
-  bool all_spots_;
   Motion start_;
   std::vector<Hold> holds_;
   std::vector<std::string> targets_;         // what holds pull to, tight ones first

@@ -88,7 +88,7 @@ void Push::add_joints(const Motion& motion, const Moves& x, std::vector<PlanGap>
     const std::vector<Standing> parts = parts_of(hold, motion);
     const PlanGap gap{0, {}, joint.how->gap.mm, to_be_cut(*joint.how), hold.target};
     for (int s = 0; s < static_cast<int>(joint.spots.size()); ++s) {
-      if (joint.spots[s].notched || !(all_spots_ || joint.spots[s].coarse)) continue;
+      if (joint.spots[s].notched || !(!view_.quick() || joint.spots[s].coarse)) continue;
       for (int f = s * joint.faces(); f < (s + 1) * joint.faces(); ++f)
         if (auto hit = joint_hit(view_, layout_.site.fields(), joint, f, frame, parts)) {
           if (hold.round) hit->slope = -hit->slope;

@@ -107,6 +107,7 @@ SiteView Site::view(int room) const {
   SiteView view;
   view.shape_ = &fields_.room(room);
   view.room_ = room;
+  view.quick_ = room > 0;
   const LevelSurface& floor = view.shape_->floor;
   for (int w = 0; w < static_cast<int>(blocks_.size()); ++w) {
     view.blocks_.emplace_back();

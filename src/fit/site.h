@@ -22,6 +22,13 @@ class SiteView {
  public:
   const RoomShape& shape() const { return *shape_; }
   int room() const { return room_; }
+  /// Quick: only coarse spots are asked, and of parts only faces met before. True in the draws.
+  bool quick() const { return quick_; }
+  SiteView made_quick() const {
+    SiteView view = *this;
+    view.quick_ = true;
+    return view;
+  }
   const std::vector<BlockHere>& blocks(int wall) const { return blocks_[wall]; }
   /// Room z of the floor below base-line distance `a` of a wall, at its face.
   double floor_at_wall(int wall, double a) const;
@@ -34,6 +41,7 @@ class SiteView {
   friend class Site;
   const RoomShape* shape_ = nullptr;
   int room_ = 0;
+  bool quick_ = false;
   std::vector<std::vector<BlockHere>> blocks_;  // by wall
   std::vector<std::vector<double>> floors_;     // by wall, at steps along it
 };

@@ -9,12 +9,11 @@ Trials try_all(const Layout& layout, Site& site) {
   for (int r = 0; r < site.rooms(); ++r) {
     trials.views.push_back(site.view(r));
     const SiteView& view = trials.views.back();
-    trials.placings.push_back(place_all(layout, view, r == 0));
+    trials.placings.push_back(place_all(layout, view));
     trials.obstacles.push_back(layout.obstacles.in(site, view));
     trials.gaps.emplace_back();
     for (int j = 0; j < static_cast<int>(layout.joints.size()); ++j)
-      trials.gaps.back().push_back(
-          joint_gaps(layout, view, j, trials.placings.back().frames, r == 0));
+      trials.gaps.back().push_back(joint_gaps(layout, view, j, trials.placings.back().frames));
   }
   return trials;
 }
