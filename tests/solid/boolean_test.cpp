@@ -1,0 +1,78 @@
+// Unions, intersections and differences: shapes known by hand, and thousands against another
+// library.
+#include "solid/boolean.h"
+
+#include <catch2/catch.hpp>
+
+#include "geos_twin.h"
+#include "random_shapes.h"
+
+using namespace nook;
+using namespace nook::twin;
+using Catch::WithinAbs;
+
+namespace {
+
+Polygon square(double x, double y, double size) {
+  return {{x, y}, {x + size, y}, {x + size, y + size}, {x, y + size}};
+}
+
+void compare(Random& random, int kind) {
+  const Regions a{shape(random, kind)}, b{shape(random, kind / 5 + kind)};
+  const double bound = 1e-9 * (area(a) + area(b));
+  CHECK_THAT(area(unite(a, b)), WithinAbs(area_by_geos(a, b, Operation::unite), bound));
+  CHECK_THAT(area(intersect(a, b)), WithinAbs(area_by_geos(a, b, Operation::intersect), bound));
+  CHECK_THAT(area(subtract(a, b)), WithinAbs(area_by_geos(a, b, Operation::subtract), bound));
+  CHECK_THAT(area(unite(a, b)) + area(intersect(a, b)), WithinAbs(area(a) + area(b), bound));
+}
+
+void compare_many(int cases) {
+  constexpr std::uint64_t kSeed = 4;
+  Random random(kSeed);
+  for (int kind = 0; kind < cases; ++kind) {
+    INFO("seed " << kSeed << ", case " << kind);
+    compare(random, kind);
+  }
+}
+
+}  // namespace
+
+TEST_CASE("outlines: a square less a smaller one is a frame", "[reference]") {
+  const Regions frame = subtract(Regions{{square(0, 0, 10), {}}}, Regions{{square(2, 2, 6), {}}});
+  REQUIRE(frame.size() == 1);
+  CHECK(frame[0].outline == square(0, 0, 10));
+  REQUIRE(frame[0].holes.size() == 1);
+  CHECK(signed_area(frame[0].holes[0]) == -36);
+}
+
+TEST_CASE("outlines: squares that share a side become one, that share a corner stay two",
+          "[reference]") {
+  CHECK(unite({square(0, 0, 10), square(10, 0, 10)}).size() == 1);
+  CHECK(intersect(Regions{{square(0, 0, 10), {}}}, Regions{{square(10, 0, 10), {}}}).empty());
+  CHECK_THAT(area(unite({square(0, 0, 10), square(10, 10, 10)})), WithinAbs(200, 1e-9));
+}
+
+TEST_CASE("outlines: either way round, doubled points and rings without area are taken",
+          "[reference]") {
+  Polygon backwards = square(0, 0, 10);
+  std::reverse(backwards.begin(), backwards.end());
+  backwards.push_back(backwards.back());
+  CHECK_THAT(area(unite({backwards})), WithinAbs(100, 1e-12));
+  CHECK(unite({{{0, 0}, {5, 0}, {5, 0}}}).empty());
+  CHECK(unite({{{0, 0}, {5, 0}, {10, 0}}}).empty());
+}
+
+TEST_CASE("outlines: a ring that crosses itself bounds what it winds round", "[reference]") {
+  CHECK_THAT(area(unite({{{0, 0}, {10, 10}, {10, 0}, {0, 10}}})), WithinAbs(50, 1e-9));
+  // A square run through twice, the second time smaller: all of it, once.
+  CHECK_THAT(area(unite({{{0, 0}, {10, 0}, {10, 10}, {0, 10}, {0, 0}, {5, 0}, {5, 5}, {0, 5}}})),
+             WithinAbs(100, 1e-9));
+}
+
+TEST_CASE("outlines: hundreds of random pairs agree with another library", "[property]") {
+  compare_many(300);
+}
+
+TEST_CASE("outlines: ten thousand random pairs agree with another library", "[property][.full]") {
+  compare_many(10000);
+}
