@@ -34,10 +34,16 @@ void declare(CLI::App& app, const std::vector<Option>& options) {
   }
 }
 
-/// CLI11 names the option at the start of what it says; the rest is said in our words.
+/// CLI11 names the option at the start of what it says, a switch without its dashes.
+bool speaks_of(const std::string& said, const Option& option) {
+  const std::string bare(option.name.substr(option.name.find_first_not_of('-')));
+  return said.rfind(std::string(option.name) + ":", 0) == 0 || said.rfind(bare + " was", 0) == 0;
+}
+
+/// The rest is said in our words.
 UsageFault misused(const Command& command, const std::string& said) {
   for (const Option& option : options_of(command)) {
-    if (said.rfind(std::string(option.name) + ":", 0) != 0) continue;
+    if (!speaks_of(said, option)) continue;
     if (option.value.empty()) {
       return {fmt::format("{} takes no value", option.name), "option-takes-no-value",
               help_hint(command)};

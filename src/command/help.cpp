@@ -38,7 +38,9 @@ std::string short_help() {
       "nookfit checks how shop-made pieces fit into a measured room corner.\n\n"
       "  nookfit check rooms/lookout\n\n"
       "Commands:\n";
-  for (const Command& row : commands()) text += fmt::format("  {:<7} {}\n", row.name, row.summary);
+  for (const Command& row : commands()) {
+    text += wrapped(row.summary, kPageWidth, fmt::format("  {:<7} ", row.name));
+  }
   return text + "  help    what a command does and takes: nookfit help check\n\n" +
          wrapped(
              "A job is a folder with what was measured (room.toml), what is to be built "
@@ -53,7 +55,9 @@ std::string long_help() {
 }
 
 std::string help_of(const Command& command) {
-  std::string text = fmt::format("nookfit {}: {}\n\nExamples:\n", command.name, command.summary);
+  std::string text =
+      wrapped(fmt::format("nookfit {}: {}", command.name, command.summary), kPageWidth, "");
+  text += "\nExamples:\n";
   for (const std::string_view example : command.examples) text += fmt::format("  {}\n", example);
   text += fmt::format("\nUsage: nookfit {} [JOB] [OPTIONS]\n\n", command.name);
   text += wrapped(command.about, kPageWidth, "") + "\nOptions:\n";

@@ -44,7 +44,7 @@ name = "left"
 lenght = '118'
 [[wall]]
 name = "right"
-length = '96 3/9'
+length = '96,5'
 wallboard = '-1/2'
 """
 
@@ -156,7 +156,9 @@ class BadInput(unittest.TestCase):
     def test_a_job_that_is_not_there_is_bad_input(self):
         run = nookfit("check", "rooms/nowhere")
         self.assertEqual((run.returncode, run.stdout), (2, ""))
-        self.assertIn("rooms/nowhere/room.toml: error: ", run.stderr)
+        self.assertEqual(run.stderr,
+                         "rooms/nowhere: error: there is no such folder [folder-missing]\n"
+                         "help: a job is a folder that holds room.toml and design.toml\n")
 
     def test_a_check_without_a_design_says_so_and_a_room_does_without(self):
         room = (TOP / "rooms/lookout/room.toml").read_text(encoding="utf-8")
@@ -200,13 +202,14 @@ class Foretold(unittest.TestCase):
         self.assertLess(abs(said["expect"]["value_mm"] - 60.6 * 25.4), 3)
         self.assertTrue(0 < said["expect"]["sd_mm"] < 1.5)
         text = nookfit("room", "rooms/lookout", "--expect", "left:36", "right:48", "height:41").stdout
-        self.assertTrue(text.startswith('Straight from 36" along the left wall to 48" along the '
-                                        'right wall, both 41" up: 60 '), text[:200])
+        self.assertTrue(" ".join(text.split()).startswith(
+            'Straight from 36" along the left wall to 48" along the right wall, both 41" up: 60 '))
 
     def test_lengths_read_like_those_of_a_job_and_the_walls_may_stand_in_any_order(self):
         one = answer("room", "rooms/lookout", "--expect", "left:36", "right:48", "height:41")
         two = answer("room", "rooms/lookout", "--expect", "right:4'", "height:1.0414 m", "left:914.4 mm")
-        self.assertEqual(one["expect"], two["expect"])
+        for key, value in one["expect"].items():
+            self.assertAlmostEqual(value, two["expect"][key], places=9)
 
     def test_a_distance_of_two_marks_is_foretold(self):
         room = """units = "mm"
