@@ -82,7 +82,7 @@ one 'format' sh -c 'git ls-files "*.cpp" "*.h" | xargs clang-format --dry-run -W
 one 'tidy' sh tests/tidy.sh build/release
 
 # What reads a user's files and what computes; the writers and the program itself with --full.
-checked='test_base test_room test_design test_job test_survey test_solid test_fit test_fasten'
+checked='test_base test_room test_job test_survey test_solid test_fit test_fasten'
 [ "${1:-}" = --full ] && checked=all
 one 'sanitized build' build sanitized -DCMAKE_BUILD_TYPE=Release -DNOOKFIT_SANITIZE=ON
 for program in $(programs sanitized); do
