@@ -56,9 +56,9 @@ void judge_missing(const Bed& bed, const Fence& fence, Cautions& cautions) {
 }
 
 void judge_height(const Bed& bed, const Fence& fence, const FenceStretch& low, Cautions& cautions) {
-  Measured height = height_of(bed.scene, bed.deck, fence, low);
+  Measured height = height_of(fence, low);
   height.value -= bed.mattress;
-  const std::string where = edge_name(bed.scene, bed.deck, fence.side());
+  const std::string where = edge_name(fence);
   const std::string by = name_of(bed.scene, low.owner);
   for (const auto& [id, least] :
        {std::pair{"bed-rail-low", Of::bed_rail}, std::pair{"bed-barrier-low", Of::bed_barrier_mm}})
@@ -77,7 +77,7 @@ void judge_wall_rail(const Bed& bed, const Fence& fence, Stretch gap, Cautions& 
   cautions.judge(
       well(chance_at_most(wide, mm(Of::bed_wall_gap)), bed),
       {"bed-wall-rail-gap",
-       edge_name(bed.scene, bed.deck, fence.side()),
+       edge_name(fence),
        {"The rail on the wall side leaves {} open; at most {}.", {wide, Of::bed_wall_gap}},
        {Of::bed_wall_gap},
        "",
@@ -88,7 +88,7 @@ void judge_end_gap(const Bed& bed, const Fence& fence, Stretch gap, Cautions& ca
   const Measured wide{gap.to - gap.from, 0};
   cautions.judge(well(chance_at_most(wide, mm(Of::bed_end_gap)), bed),
                  {"bed-end-gap",
-                  edge_name(bed.scene, bed.deck, fence.side()),
+                  edge_name(fence),
                   {"{} of this side is open beside the rail; at most {}.", {wide, Of::bed_end_gap}},
                   {Of::bed_end_gap},
                   "",
@@ -100,7 +100,7 @@ void judge_entry(const Bed& bed, const Fence& fence, Stretch gap, Cautions& caut
   const double met = chance_at_least(wide, mm(Of::bed_entry_small)) +
                      chance_at_most(wide, mm(Of::bed_entry_large)) - 1;
   cautions.judge(well(met, bed), {"bed-entry",
-                                  edge_name(bed.scene, bed.deck, fence.side()),
+                                  edge_name(fence),
                                   {"The way in is {} wide; {} to {} wanted.",
                                    {wide, Of::bed_entry_small, Of::bed_entry_large}},
                                   {Of::bed_entry_small},
@@ -108,8 +108,8 @@ void judge_entry(const Bed& bed, const Fence& fence, Stretch gap, Cautions& caut
                                   wide});
 }
 
-void judge_gaps(const Bed& bed, const Fence& fence, const std::vector<Stretch>& ways, double height,
-                Cautions& cautions) {
+void judge_gaps(const Bed& bed, const Fence& fence, double height, Cautions& cautions) {
+  const std::vector<Stretch>& ways = fence.side().ways_up;
   for (const Stretch& gap : fence.open_at(height)) {
     const bool entry = std::any_of(ways.begin(), ways.end(), [&](const Stretch& way) {
       return way.from < gap.to && way.to > gap.from;
@@ -122,17 +122,16 @@ void judge_gaps(const Bed& bed, const Fence& fence, const std::vector<Stretch>& 
   }
 }
 
-void judge_side(const Bed& bed, const Side& side, const std::vector<Stretch>& ways,
-                Cautions& cautions) {
+void judge_side(const Bed& bed, const Side& side, Cautions& cautions) {
   const double need = bed.mattress + std::max(mm(Of::bed_rail), mm(Of::bed_barrier_mm));
-  const Fence fence(bed.scene, bed.deck, side, ways, need);
+  const Fence fence(bed.scene, bed.deck, side, need);
   const auto low = fence.lowest_over(bed.mattress + kRail);
   if (!low) return judge_missing(bed, fence, cautions);
   judge_height(bed, fence, *low, cautions);
   const double rail = std::min(low->height, bed.mattress + mm(Of::bed_rail));
-  judge_gaps(bed, fence, ways, rail - 1, cautions);
+  judge_gaps(bed, fence, rail - 1, cautions);
   for (const LeftOpening& leak : fence.leaks(mm(Of::head_small) * 0.95)) {
-    if (2 * leak.at.y < bed.mattress) continue;  // behind the mattress
+    if (leak.at.y + leak.across / 2 <= bed.mattress) continue;  // behind the mattress
     const Measured across{leak.across, rim_sd(bed.scene, side.sight, leak.rim)};
     cautions.judge(
         well(chance_at_most(across, mm(Of::head_small)), bed),
@@ -190,10 +189,8 @@ void judge_age(const Bed& bed, Cautions& cautions) {
 
 }  // namespace
 
-void bed_rails(const Scene& scene, const std::vector<Deck>& decks,
-               const std::vector<Ladder>& ladders, Cautions& cautions) {
-  for (int d = 0; d < static_cast<int>(decks.size()); ++d) {
-    const Deck& deck = decks[d];
+void bed_rails(const Scene& scene, const std::vector<Deck>& decks, Cautions& cautions) {
+  for (const Deck& deck : decks) {
     const Vec3 under{deck.middle.x, deck.middle.y, deck.underside};
     const Bed bed{scene, deck, height_of(scene, {Owner::Kind::piece, deck.lead()}, under),
                   scene.audience.mattress};
@@ -207,7 +204,7 @@ void bed_rails(const Scene& scene, const std::vector<Deck>& decks,
                      {}});
     judge_age(bed, cautions);
     for (const Side& side : deck.sides) {
-      judge_side(bed, side, ways_up(scene, ladders, d, side), cautions);
+      judge_side(bed, side, cautions);
       judge_wall_gap(bed, side, cautions);
     }
   }

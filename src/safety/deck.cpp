@@ -156,43 +156,51 @@ Station station_at(const Scene& scene, const Side& side, double s) {
   return station;
 }
 
-Side& side_along(std::vector<Side>& sides, Vec3 at, Vec3 out) {
-  for (Side& side : sides)
-    if (dot(side.sight.n, out) > kSameWay && std::abs(side.sight.depth(at)) < kSameLine)
-      return side;
-  sides.push_back({sight_across(at, out), {}, 0, 0});
-  return sides.back();
-}
+/// The sides of a set of tops under construction.
+class SideMaker {
+ public:
+  SideMaker(const Scene& scene, const std::vector<Top>& set) : scene_(scene), set_(set) {}
 
-void add_edge(const Scene& scene, const std::vector<Top>& set, const Top& top, Vec2 a, Vec2 b,
-              std::vector<Side>& sides) {
-  const Vec2 d = (1 / norm(b - a)) * (b - a), out = -left_of(d);
-  Side& side = side_along(sides, {a.x, a.y, top.z}, {out.x, out.y, 0});
-  const int count = 1 + static_cast<int>(norm(b - a) / kStationStep);
-  for (int i = 0; i < count; ++i) {
-    const Vec2 p = a + ((i + 0.5) / count) * (b - a);
-    Station station = station_at(scene, side, side.sight.seen({p.x, p.y, top.z}).x);
-    if (goes_on(set, top, p, out)) station.kind = Station::Kind::inner;
-    side.stations.push_back(station);
+  std::vector<Side> all() {
+    for (const Top& top : set_) {
+      const Polygon ring = straightened(top.outline);
+      for (std::size_t i = 0; i < ring.size(); ++i) add(top, ring[i], ring[(i + 1) % ring.size()]);
+    }
+    for (Side& side : sides_)
+      std::stable_sort(side.stations.begin(), side.stations.end(),
+                       [](const Station& a, const Station& b) { return a.s < b.s; });
+    return std::move(sides_);
   }
-  const double ends[] = {side.sight.seen({a.x, a.y, 0}).x, side.sight.seen({b.x, b.y, 0}).x};
-  const bool first = side.from == side.to;
-  side.from = std::min({first ? ends[0] : side.from, ends[0], ends[1]});
-  side.to = std::max({first ? ends[0] : side.to, ends[0], ends[1]});
-}
 
-std::vector<Side> sides_of(const Scene& scene, const std::vector<Top>& set) {
-  std::vector<Side> sides;
-  for (const Top& top : set) {
-    const Polygon ring = straightened(top.outline);
-    for (std::size_t i = 0; i < ring.size(); ++i)
-      add_edge(scene, set, top, ring[i], ring[(i + 1) % ring.size()], sides);
+ private:
+  Side& along(Vec3 at, Vec3 out) {
+    for (Side& side : sides_)
+      if (dot(side.sight.n, out) > kSameWay && std::abs(side.sight.depth(at)) < kSameLine)
+        return side;
+    sides_.push_back({sight_across(at, out), {}, 0, 0, {}});
+    return sides_.back();
   }
-  for (Side& side : sides)
-    std::stable_sort(side.stations.begin(), side.stations.end(),
-                     [](const Station& a, const Station& b) { return a.s < b.s; });
-  return sides;
-}
+
+  void add(const Top& top, Vec2 a, Vec2 b) {
+    const Vec2 d = (1 / norm(b - a)) * (b - a), out = -left_of(d);
+    Side& side = along({a.x, a.y, top.z}, {out.x, out.y, 0});
+    const int count = 1 + static_cast<int>(norm(b - a) / kStationStep);
+    for (int i = 0; i < count; ++i) {
+      const Vec2 p = a + ((i + 0.5) / count) * (b - a);
+      Station station = station_at(scene_, side, side.sight.seen({p.x, p.y, top.z}).x);
+      if (goes_on(set_, top, p, out)) station.kind = Station::Kind::inner;
+      side.stations.push_back(station);
+    }
+    const double ends[] = {side.sight.seen({a.x, a.y, 0}).x, side.sight.seen({b.x, b.y, 0}).x};
+    const bool first = side.from == side.to;
+    side.from = std::min({first ? ends[0] : side.from, ends[0], ends[1]});
+    side.to = std::max({first ? ends[0] : side.to, ends[0], ends[1]});
+  }
+
+  const Scene& scene_;
+  const std::vector<Top>& set_;
+  std::vector<Side> sides_;
+};
 
 Deck deck_of(const Scene& scene, const std::vector<Top>& set) {
   Deck deck;
@@ -206,7 +214,7 @@ Deck deck_of(const Scene& scene, const std::vector<Top>& set) {
   }
   const double count = static_cast<double>(set.size());
   deck.middle = {sum.x / count, sum.y / count, deck.top};
-  deck.sides = sides_of(scene, set);
+  deck.sides = SideMaker(scene, set).all();
   return deck;
 }
 

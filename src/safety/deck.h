@@ -26,6 +26,7 @@ struct Side {
   Sight sight;
   std::vector<Station> stations;  // kStationStep apart or less, s rising
   double from = 0, to = 0;        // s of its ends
+  std::vector<Stretch> ways_up;   // where ladders stand before it, rails included
 };
 inline constexpr double kStationStep = 10;  // mm; chosen
 

@@ -23,25 +23,42 @@ bool climbed(const Scene& scene, const std::vector<Ladder>& ladders, const Cutou
   });
 }
 
-void judge(const Scene& scene, const std::vector<Ladder>& ladders, const Deck& deck,
-           const LeftOpening& opening, Vec3 at, Cautions& cautions) {
-  for (int piece : deck.pieces)
-    for (const Cutout& cutout : scene.part(piece).cutouts) {
-      if (!holds(scene, cutout, piece, at)) continue;
-      const bool way_up = climbed(scene, ladders, cutout, piece);
-      const Measured across{opening.across};
-      cautions.judge(
-          chance_at_most(across, mm(Of::head_large)),
-          {"hole-in-deck",
-           (cutout.name.empty() ? "cutout" : cutout.name) + " of " + scene.piece(piece).name,
-           {"A hole of {} in the deck, {} above the floor: one falls through. Guard it all "
-            "round but for the way up, or give it a lid that closes by itself.",
-            {across, drop_of(scene, deck)}},
-           {Of::head_large, Of::guard_drop},
-           "",
-           across},
-          way_up ? Severity::caution : Severity::danger);
-    }
+/// A cutout that lets a head through.
+struct Hole {
+  const Cutout* cutout;
+  int piece;
+  Measured across;
+  bool way_up;
+};
+
+std::vector<Hole> holes_of(const Scene& scene, const Deck& deck,
+                           const std::vector<Ladder>& ladders) {
+  const double middle = (deck.top + deck.underside) / 2, half = (deck.top - deck.underside) / 2;
+  const Sight sight = sight_across({deck.middle.x, deck.middle.y, middle}, {0, 0, 1});
+  const View view = view_of(scene, sight, {-half, half}, kMargin);
+  std::vector<Hole> holes;
+  for (const LeftOpening& opening :
+       openings(view.air, Grid(view.air, view.window), mm(Of::head_large), kWide))
+    for (int piece : deck.pieces)
+      for (const Cutout& cutout : scene.part(piece).cutouts)
+        if (holds(scene, cutout, piece, sight.room(opening.at)))
+          holes.push_back(
+              {&cutout, piece, {opening.across}, climbed(scene, ladders, cutout, piece)});
+  return holes;
+}
+
+void judge(const Scene& scene, const Hole& hole, const Measured& drop, Cautions& cautions) {
+  const std::string& name = hole.cutout->name;
+  const Found found{"hole-in-deck",
+                    (name.empty() ? "cutout" : name) + " of " + scene.piece(hole.piece).name,
+                    {"A hole of {} in the deck, {} above the floor: one falls through. Guard it "
+                     "all round but for the way up, or give it a lid that closes by itself.",
+                     {hole.across, drop}},
+                    {Of::head_large, Of::guard_drop},
+                    "",
+                    hole.across};
+  cautions.judge(chance_at_most(hole.across, mm(Of::head_large)), found,
+                 hole.way_up ? Severity::caution : Severity::danger);
 }
 
 }  // namespace
@@ -52,12 +69,8 @@ void deck_holes(const Scene& scene, const std::vector<Deck>& decks,
     const bool any = std::any_of(deck.pieces.begin(), deck.pieces.end(),
                                  [&](int piece) { return !scene.part(piece).cutouts.empty(); });
     if (!any) continue;
-    const double middle = (deck.top + deck.underside) / 2, half = (deck.top - deck.underside) / 2;
-    const Sight sight = sight_across({deck.middle.x, deck.middle.y, middle}, {0, 0, 1});
-    const View view = view_of(scene, sight, {-half, half}, kMargin);
-    for (const LeftOpening& opening :
-         openings(view.air, Grid(view.air, view.window), mm(Of::head_large), kWide))
-      judge(scene, ladders, deck, opening, sight.room(opening.at), cautions);
+    for (const Hole& hole : holes_of(scene, deck, ladders))
+      judge(scene, hole, drop_of(scene, deck), cautions);
   }
 }
 

@@ -48,9 +48,10 @@ Station::Kind kind_at(const Side& side, double s) {
 
 }  // namespace
 
-Fence::Fence(const Scene& scene, const Deck& deck, const Side& side,
-             const std::vector<Stretch>& ways_up, double need)
-    : side_(side),
+Fence::Fence(const Scene& scene, const Deck& deck, const Side& side, double need)
+    : scene_(scene),
+      deck_(deck),
+      side_(side),
       view_(view_round(scene, deck, side)),
       need_(need),
       sphere_(mm(scene.audience.children ? Of::head_small : Of::guard_sphere)) {
@@ -58,7 +59,7 @@ Fence::Fence(const Scene& scene, const Deck& deck, const Side& side,
   const int count = 1 + static_cast<int>((side.to - side.from + 2 * pad) / kStep);
   for (int i = 0; i < count; ++i) {
     const double s = side.from - pad + (i + 0.5) / count * (side.to - side.from + 2 * pad);
-    Spot spot{s, 0, {Owner::Kind::fill, 0}, kind_at(side, s), in_any(ways_up, s)};
+    Spot spot{s, 0, {Owner::Kind::fill, 0}, kind_at(side, s), in_any(side.ways_up, s)};
     spot.top = spot.way_up ? kHigh : raw_top(s, spot.owner);
     spots_.push_back(spot);
   }

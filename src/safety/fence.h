@@ -20,9 +20,10 @@ struct FenceStretch {
 class Fence {
  public:
   /// What starts higher than `need` above the deck hangs from above and guards nothing.
-  Fence(const Scene& scene, const Deck& deck, const Side& side, const std::vector<Stretch>& ways_up,
-        double need);
+  Fence(const Scene& scene, const Deck& deck, const Side& side, double need);
 
+  const Scene& scene() const { return scene_; }
+  const Deck& deck() const { return deck_; }
   const Side& side() const { return side_; }
   /// Stretches of the edge with nothing on them, but for those beside a wall.
   std::vector<FenceStretch> bare() const;
@@ -50,6 +51,8 @@ class Fence {
   std::optional<FenceStretch> lowest_over(double height, bool walls) const;
   std::vector<Shadow> lids() const;
 
+  const Scene& scene_;
+  const Deck& deck_;
   const Side& side_;
   View view_;
   double need_, sphere_;

@@ -46,15 +46,13 @@ double well(double met, Measured drop, Of over) {
   return met + (1 - met) * chance_at_most(drop, mm(over));
 }
 
-void judge_height(const Scene& scene, const Deck& deck, const Fence& fence, const Need& need,
-                  Cautions& cautions) {
-  const Measured drop = drop_of(scene, deck);
-  const std::string where = edge_name(scene, deck, fence.side());
+void judge_bare(const Fence& fence, const Need& need, Cautions& cautions) {
+  const Measured drop = drop_of(fence.scene(), fence.deck());
   for (const FenceStretch& bare : fence.bare())
     cautions.judge(
         well(0, drop, need.drop),
         {"guard-missing",
-         where,
+         edge_name(fence),
          {"Nothing guards {} of the edge, {} above the floor. Over {} it wants a guard that "
           "is {} high; only the way up stays open.",
           {Measured{bare.to - bare.from}, drop, need.drop, *need.height}},
@@ -62,35 +60,38 @@ void judge_height(const Scene& scene, const Deck& deck, const Fence& fence, cons
          "",
          drop},
         need.severity);
+}
+
+void judge_height(const Fence& fence, const Need& need, Cautions& cautions) {
   const auto low = fence.lowest();
   if (!low) return;
-  const Measured height = height_of(scene, deck, fence, *low);
-  const std::string by = name_of(scene, low->owner);
+  const Scene& scene = fence.scene();
+  const Measured height = height_of(fence, *low), drop = drop_of(scene, fence.deck());
   cautions.judge(
       well(chance_at_least(height, mm(*need.height)), drop, need.drop),
       {"guard-low",
-       where,
+       edge_name(fence),
        {"The {} stands {} above the {} at its lowest; {} wanted for {}, {} above the floor.",
-        {by, height, name_of(scene, deck), *need.height, ages_of(scene.audience), drop}},
+        {name_of(scene, low->owner), height, name_of(scene, fence.deck()), *need.height,
+         ages_of(scene.audience), drop}},
        {*need.height},
        "",
        height},
       need.severity);
 }
 
-void judge_leaks(const Scene& scene, const Deck& deck, const Fence& fence, const Need& need,
-                 Cautions& cautions) {
-  const Measured drop = drop_of(scene, deck);
+void judge_leaks(const Fence& fence, const Need& need, Cautions& cautions) {
+  const Measured drop = drop_of(fence.scene(), fence.deck());
   for (const LeftOpening& leak : fence.leaks(mm(need.sphere) * 0.95)) {
     const Vec3 at = fence.side().sight.room(leak.at);
-    const Measured across{leak.across, rim_sd(scene, fence.side().sight, leak.rim)};
+    const Measured across{leak.across, rim_sd(fence.scene(), fence.side().sight, leak.rim)};
     cautions.judge(
         well(chance_at_most(across, mm(need.sphere)), drop, need.drop),
         {"guard-opening",
-         edge_name(scene, deck, fence.side()),
+         edge_name(fence),
          {"What guards the edge has an opening of {}, {} above the deck; nothing of {} may "
           "pass. Close it.",
-          {across, Measured{at.z - deck.top}, need.sphere}},
+          {across, Measured{at.z - fence.deck().top}, need.sphere}},
          {need.sphere},
          "",
          across},
@@ -99,16 +100,16 @@ void judge_leaks(const Scene& scene, const Deck& deck, const Fence& fence, const
 }
 
 // A low platform wants a rail for the small ones.
-void judge_guardrail(const Scene& scene, const Deck& deck, const Fence& fence, Cautions& cautions) {
-  const Audience& audience = scene.audience;
+void judge_guardrail(const Fence& fence, Cautions& cautions) {
+  const Audience& audience = fence.scene().audience;
   if (!audience.preschool && !audience.toddlers) return;
-  const Measured drop = drop_of(scene, deck);
+  const Measured drop = drop_of(fence.scene(), fence.deck());
   const double high = 1 - chance_at_most(drop, mm(Of::barrier_platform));  // then a barrier
   for (const FenceStretch& bare : fence.bare())
     cautions.judge(
         well(high, drop, Of::guardrail_platform),
         {"guardrail-missing",
-         edge_name(scene, deck, fence.side()),
+         edge_name(fence),
          {"No rail along {} of the edge, {} above the floor; over {} it wants one ({}).",
           {Measured{bare.to - bare.from}, drop, Of::guardrail_platform, ages_of(audience)}},
          {Of::guardrail_platform},
@@ -122,17 +123,15 @@ bool has_any(const Side& side) {
 }
 
 // Ages decide between 24 and 38 in: what is lower cannot be told without them.
-void want_ages(const Scene& scene, const Deck& deck, const std::vector<Fence>& fences,
-               Cautions& cautions) {
+void want_ages(const std::vector<Fence>& fences, Cautions& cautions) {
   const bool low = std::any_of(fences.begin(), fences.end(), [&](const Fence& fence) {
     const auto at = fence.lowest();
     return !fence.bare().empty() ||
-           (at && chance_at_least(height_of(scene, deck, fence, *at), mm(Of::barrier_school)) <
-                      cautions.sure());
+           (at && chance_at_least(height_of(fence, *at), mm(Of::barrier_school)) < cautions.sure());
   });
   if (low)
     cautions.want({"ages-not-stated",
-                   name_of(scene, deck),
+                   name_of(fences.front().scene(), fences.front().deck()),
                    {"How high a guard children want depends on their ages: {} to {}. State `ages` "
                     "in [use].",
                     {Of::barrier_toddler, Of::barrier_school}},
@@ -141,27 +140,20 @@ void want_ages(const Scene& scene, const Deck& deck, const std::vector<Fence>& f
                    {}});
 }
 
-void guard(const Scene& scene, const Deck& deck, const std::vector<Fence>& fences,
-           Cautions& cautions) {
+void guard(const std::vector<Fence>& fences, const Audience& audience, Cautions& cautions) {
+  const std::vector<Need> needs = needs_of(audience);
   for (const Fence& fence : fences) {
-    for (const Need& need : needs_of(scene.audience))
-      judge_height(scene, deck, fence, need, cautions);
-    judge_leaks(scene, deck, fence, needs_of(scene.audience).front(), cautions);
-    judge_guardrail(scene, deck, fence, cautions);
+    for (const Need& need : needs) {
+      judge_bare(fence, need, cautions);
+      judge_height(fence, need, cautions);
+    }
+    judge_leaks(fence, needs.front(), cautions);
+    judge_guardrail(fence, cautions);
   }
-  if (scene.audience.children && !scene.audience.ages) want_ages(scene, deck, fences, cautions);
+  if (audience.children && !audience.ages) want_ages(fences, cautions);
 }
 
 }  // namespace
-
-std::vector<Stretch> ways_up(const Scene& scene, const std::vector<Ladder>& ladders, int deck,
-                             const Side& side) {
-  std::vector<Stretch> ways;
-  for (const Ladder& ladder : ladders)
-    if (ladder.deck == deck)
-      if (const auto way = way_up(scene, ladder, side)) ways.push_back(*way);
-  return ways;
-}
 
 std::string edge_name(const Scene& scene, const Deck& deck, const Side& side) {
   std::string text = name_of(scene, deck) + ", edge";
@@ -174,23 +166,23 @@ std::string edge_name(const Scene& scene, const Deck& deck, const Side& side) {
   return text;
 }
 
-Measured height_of(const Scene& scene, const Deck& deck, const Fence& fence,
-                   const FenceStretch& low) {
+std::string edge_name(const Fence& fence) {
+  return edge_name(fence.scene(), fence.deck(), fence.side());
+}
+
+Measured height_of(const Fence& fence, const FenceStretch& low) {
   const Vec3 at = fence.side().sight.room({low.at, 0});
-  const double sd = spread(scene, {{Owner::Kind::piece, deck.lead()}, at},
+  const double sd = spread(fence.scene(), {{Owner::Kind::piece, fence.deck().lead()}, at},
                            {low.owner, at + Vec3{0, 0, low.height}}, {0, 0, 1});
   return {low.height, sd};
 }
 
-void guards(const Scene& scene, const std::vector<Deck>& decks, const std::vector<Ladder>& ladders,
-            Cautions& cautions) {
-  for (int d = 0; d < static_cast<int>(decks.size()); ++d) {
+void guards(const Scene& scene, const std::vector<Deck>& decks, Cautions& cautions) {
+  for (const Deck& deck : decks) {
     std::vector<Fence> fences;
-    for (const Side& side : decks[d].sides)
-      if (has_any(side))
-        fences.emplace_back(scene, decks[d], side, ways_up(scene, ladders, d, side),
-                            mm(Of::barrier_school));
-    guard(scene, decks[d], fences, cautions);
+    for (const Side& side : deck.sides)
+      if (has_any(side)) fences.emplace_back(scene, deck, side, mm(Of::barrier_school));
+    guard(fences, scene.audience, cautions);
   }
 }
 

@@ -7,23 +7,18 @@
 namespace nook::safe {
 
 /// What is wanted of a deck that nobody sleeps on: barrier or guard, its height, openings in it.
-void guards(const Scene& scene, const std::vector<Deck>& decks, const std::vector<Ladder>& ladders,
-            Cautions& cautions);
+void guards(const Scene& scene, const std::vector<Deck>& decks, Cautions& cautions);
 /// Cutouts of decks that let a head through.
 void deck_holes(const Scene& scene, const std::vector<Deck>& decks,
                 const std::vector<Ladder>& ladders, Cautions& cautions);
 /// What is wanted of a high bed: rails on each side, the wall side too, gaps beside them, the gap
 /// to the wall, the age of the sleeper.
-void bed_rails(const Scene& scene, const std::vector<Deck>& decks,
-               const std::vector<Ladder>& ladders, Cautions& cautions);
+void bed_rails(const Scene& scene, const std::vector<Deck>& decks, Cautions& cautions);
 
-/// Where ladders lead up over a side.
-std::vector<Stretch> ways_up(const Scene& scene, const std::vector<Ladder>& ladders, int deck,
-                             const Side& side);
 /// "deck, edge at the left wall", "deck, edge away from the right wall".
 std::string edge_name(const Scene& scene, const Deck& deck, const Side& side);
+std::string edge_name(const Fence& fence);
 /// The height of a fence at its lowest, with its plus-or-minus.
-Measured height_of(const Scene& scene, const Deck& deck, const Fence& fence,
-                   const FenceStretch& low);
+Measured height_of(const Fence& fence, const FenceStretch& low);
 
 }  // namespace nook::safe

@@ -182,4 +182,13 @@ std::optional<Stretch> way_up(const Scene& scene, const Ladder& ladder, const Si
   return way.to < side.from || way.from > side.to ? std::nullopt : std::optional(way);
 }
 
+void mark_ways_up(const Scene& scene, const std::vector<Ladder>& ladders,
+                  std::vector<Deck>& decks) {
+  for (const Ladder& ladder : ladders) {
+    if (!ladder.deck) continue;
+    for (Side& side : decks[*ladder.deck].sides)
+      if (const auto way = way_up(scene, ladder, side)) side.ways_up.push_back(*way);
+  }
+}
+
 }  // namespace nook::safe

@@ -32,5 +32,7 @@ double top_of(const Body& body);
 /// Where a ladder stands before a side of its deck, rails included: from and to along the side's
 /// sight; nothing where it leads up elsewhere.
 std::optional<Stretch> way_up(const Scene& scene, const Ladder& ladder, const Side& side);
+/// Fills Side::ways_up of every deck.
+void mark_ways_up(const Scene& scene, const std::vector<Ladder>& ladders, std::vector<Deck>& decks);
 
 }  // namespace nook::safe

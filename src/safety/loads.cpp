@@ -81,13 +81,10 @@ void judge_deck(const Scene& scene, const Deck& deck, Cautions& cautions) {
 }
 
 // The pieces that stand lowest round the deck's open sides, ladders left out.
-std::vector<int> guards_of(const Scene& scene, const std::vector<Deck>& decks, int number,
-                           const std::vector<Ladder>& ladders) {
+std::vector<int> guards_of(const Scene& scene, const Deck& deck) {
   std::vector<int> found;
-  const Deck& deck = decks[number];
   for (const Side& side : deck.sides) {
-    const auto ways = ways_up(scene, ladders, number, side);
-    const auto low = Fence(scene, deck, side, ways, mm(Of::barrier_school)).lowest();
+    const auto low = Fence(scene, deck, side, mm(Of::barrier_school)).lowest();
     if (!low || low->owner.kind != Owner::Kind::piece) continue;
     if (std::find(found.begin(), found.end(), low->owner.index) == found.end())
       found.push_back(low->owner.index);
@@ -179,9 +176,9 @@ void judge_feet(const Scene& scene, const Ladder& ladder, Cautions& cautions) {
 
 void loads(const Scene& scene, const std::vector<Deck>& decks, const std::vector<Ladder>& ladders,
            Cautions& cautions) {
-  for (int d = 0; d < static_cast<int>(decks.size()); ++d) {
-    judge_deck(scene, decks[d], cautions);
-    for (int piece : guards_of(scene, decks, d, ladders)) judge_guard(scene, piece, cautions);
+  for (const Deck& deck : decks) {
+    judge_deck(scene, deck, cautions);
+    for (int piece : guards_of(scene, deck)) judge_guard(scene, piece, cautions);
   }
   for (const Ladder& ladder : ladders) {
     judge_step(scene, ladder, cautions);

@@ -178,7 +178,7 @@ void judge_handhold(const Scene& scene, const Deck& deck, const Ladder& ladder,
   for (const Side& side : deck.sides) {
     const auto way = way_up(scene, ladder, side);
     if (!way) continue;
-    const Fence fence(scene, deck, side, {}, mm(Of::handhold));
+    const Fence fence(scene, deck, side, mm(Of::handhold));
     const auto open = fence.open_at(mm(Of::handhold));
     const bool bare = std::any_of(open.begin(), open.end(), [&](Stretch s) {
       return s.from <= std::max(way->from - kReach, side.from) &&

@@ -48,14 +48,12 @@ void tell_unchecked(const Scene& scene, const std::vector<Deck>& decks, Cautions
             {drop_of(scene, deck)}});
 }
 
-void check_climbed(const Scene& scene, const std::vector<Deck>& decks, const Holding& holding,
-                   Cautions& cautions) {
+void check_climbed(const Scene& scene, std::vector<Deck> decks, Cautions& cautions) {
   const std::vector<Ladder> ladders = ladders_of(scene, decks);
-  if (scene.audience.sleeps())
-    bed_rails(scene, decks, ladders, cautions);
-  else
-    guards(scene, decks, ladders, cautions);
+  mark_ways_up(scene, ladders, decks);
+  scene.audience.sleeps() ? bed_rails(scene, decks, cautions) : guards(scene, decks, cautions);
   deck_holes(scene, decks, ladders, cautions);
+  const Holding holding(scene);
   for (const Ladder& ladder : ladders) {
     rungs(scene, decks, ladder, cautions);
     ladder_hold(scene, ladder, holding, cautions);
@@ -88,13 +86,12 @@ SafetyAnswer safety(const SafetyInput& input) {
     neck_traps(scene, looks, cautions);
     finger_gaps(scene, looks, cautions);
   }
-  const Holding holding(scene);
   if (scene.audience.climbed())
-    check_climbed(scene, decks, holding, cautions);
+    check_climbed(scene, decks, cautions);
   else
     practice(scene, {}, {}, cautions);
   surroundings(scene, decks, cautions);
-  standing(scene, holding, cautions);
+  standing(scene, Holding(scene), cautions);
   services(scene, cautions);
   tell_unstated(scene, decks, cautions);
   tell_unchecked(scene, decks, cautions);
