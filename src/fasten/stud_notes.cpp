@@ -6,7 +6,6 @@
 #include <algorithm>
 #include <cmath>
 
-#include "fasten/drill.h"
 
 namespace nook {
 namespace {

@@ -4,6 +4,7 @@
 #include <string>
 #include <vector>
 
+#include "fasten/drill.h"
 #include "fasten/said.h"
 #include "fasten/wall_context.h"
 
