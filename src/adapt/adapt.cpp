@@ -1,6 +1,7 @@
 // A search by trying: each candidate is written into the text, read, and fitted again.
 #include "adapt/adapt.h"
 
+#include <map>
 #include <optional>
 #include <utility>
 
@@ -92,9 +93,10 @@ class Search {
 
   // The least size that settles the flaw: too small does not help, too large spoils something.
   bool climbed(const Flaw& flaw, const Ladder& ladder) {
-    if (ladder.empty() || stops(tried(flaw, ladder.front()))) return settling_.has_value();
-    std::size_t low = 0,
-                high = ladder.size();  // low does not help; high settles, spoils or is none
+    if (ladder.empty() || stops(tried(flaw, ladder.front())) || ladder.size() == 1)
+      return settling_.has_value();
+    std::size_t low = 0, high = ladder.size() - 1;  // low does not help, high is more than enough
+    if (!stops(tried(flaw, ladder[high]))) return false;
     while (high - low > 1) {
       const std::size_t middle = (low + high) / 2;
       (stops(tried(flaw, ladder[middle])) ? high : low) = middle;
@@ -120,18 +122,17 @@ class Search {
 
   // One walk over the flaws, worst first; each is looked up again, as others may have gone with it.
   bool change_once() {
-    stuck_.clear();
-    bool changed = false;
+    const std::size_t before = changes_.size();
     for (const Flaw& old : std::vector<Flaw>(now_.flaws)) {
       const Flaw* found = flaw_named(now_.flaws, old.key);
-      if (!found) continue;
+      const auto failed = failed_at_.find(old.key);
+      if (!found || (failed != failed_at_.end() && failed->second == changes_.size())) continue;
       const Flaw flaw = *found;
-      if (improve(flaw))
-        changed = true;
-      else if (flaw.verdict == Verdict::does_not_fit)
-        stuck_.push_back(against_ ? *against_ : alone(flaw));
+      if (improve(flaw)) continue;
+      failed_at_[flaw.key] = changes_.size();
+      stuck_[flaw.key] = against_ ? *against_ : alone(flaw);
     }
-    return changed;
+    return changes_.size() > before;
   }
 
   static Contradiction alone(const Flaw& flaw) {
@@ -139,9 +140,13 @@ class Search {
   }
 
   AdaptAnswer answer() {
-    AdaptAnswer done{std::move(now_.draft), std::move(changes_), std::move(stuck_), {}, {}};
-    for (const Flaw& flaw : now_.flaws)
+    AdaptAnswer done{std::move(now_.draft), std::move(changes_), {}, {}, {}};
+    for (const Flaw& flaw : now_.flaws) {
       if (flaw.verdict == Verdict::cannot_tell) done.open.push_back(flaw.text);
+      if (flaw.verdict != Verdict::does_not_fit) continue;
+      const auto stuck = stuck_.find(flaw.key);
+      done.contradictions.push_back(stuck == stuck_.end() ? alone(flaw) : stuck->second);
+    }
     done.fit = std::move(now_.answer);
     return done;
   }
@@ -151,7 +156,8 @@ class Search {
   const AdaptInput& input_;
   Fitted now_;
   std::vector<Change> changes_;
-  std::vector<Contradiction> stuck_;
+  std::map<std::string, Contradiction> stuck_;    // by flaw
+  std::map<std::string, std::size_t> failed_at_;  // after how many changes a flaw was left as it is
   std::optional<Contradiction> against_;  // the first thing that stands against the flaw at hand
   Kept settling_, lessening_;             // what the flaw at hand was answered with
 };

@@ -166,20 +166,33 @@ void add_wild_scribe(const Asked& asked, List& list) {
   }
 }
 
+// Whether there is anything on the wall that a notch goes around.
+bool has_obstacles(const Asked& asked) {
+  for (const Wall& wall : asked.bench.survey.walls)
+    if (wall.name == wall_named(asked.how().meets))
+      return wall.baseboard.has_value() || !wall.obstacles.empty();
+  return false;
+}
+
+void add_notches(const Asked& asked, List& list) {
+  const Contact& how = asked.how();
+  if (how.notch || !has_obstacles(asked)) return;
+  list.push_back({refitted(asked, how.by, true, "notch it")});
+  if (uncut(how.by))
+    list.push_back({refitted(asked, Fitting::scribe, true, "notch it, then scribe it")});
+}
+
 void add_cuts(const Asked& asked, List& list) {
   const Contact& how = asked.how();
-  if (asked.is_face()) return;
-  if (!wall_named(how.meets).empty() && !how.notch) {
-    list.push_back({refitted(asked, how.by, true, "notch it")});
-    if (uncut(how.by))
-      list.push_back({refitted(asked, Fitting::scribe, true, "notch it, then scribe it")});
-  }
-  if (uncut(how.by)) {
+  const ContactFit& contact = asked.contact;
+  if (uncut(how.by) && contact.gap.most - contact.gap.least > asked.step())
     list.push_back({refitted(asked, Fitting::taper, how.notch, "cut that side to a taper")});
+  add_notches(asked, list);
+  if (uncut(how.by))
     list.push_back({refitted(asked, Fitting::scribe, how.notch, "scribe that side")});
-  }
-  if (asked.contact.gap.most <= kEasyScribe) add_wild_scribe(asked, list);
-  if (how.by != Fitting::filler && asked.contact.gap.least > -kTouching)
+  if (contact.gap.most <= kEasyScribe) add_wild_scribe(asked, list);
+  if (how.by != Fitting::filler && contact.gap.least > -kTouching &&
+      contact.gap.most > asked.step())
     list.push_back({refitted(asked, Fitting::filler, how.notch, "close it with a filler strip")});
 }
 
@@ -193,7 +206,7 @@ std::vector<Ladder> contact_candidates(const Workbench& bench, const Flaw& flaw)
   add_trims(asked, list);
   if (may_add(asked)) add_fillings(asked, list);
   add_tapers(asked, list);
-  if (may_add(asked)) add_cuts(asked, list);
+  if (may_add(asked) && !asked.is_face()) add_cuts(asked, list);
   return list;
 }
 
