@@ -118,9 +118,10 @@ NotchDepth notch_depth(const Trials& trials, const Joint& joint, const NotchZone
     excess.add(r, std::max(0.0, reaches.excess));
   }
   NotchDepth depth;
-  depth.depth = most.quantile(sure) + joint.how->clearance.mm;
-  depth.needed = depth.depth > 0;
+  const double reach = most.quantile(sure);
+  depth.needed = reach > 0;
   if (!depth.needed) return depth;
+  depth.depth = reach + joint.how->clearance.mm;
   depth.deeper = excess.quantile(sure);
   depth.sd = most.sd();
   depth.t = zone_t(trials, joint, zone, sure);

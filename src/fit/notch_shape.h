@@ -8,7 +8,7 @@ namespace nook {
 
 /// A notch measured from the edge, clearance included.
 struct NotchDepth {
-  bool needed = false;  // false: the obstacle stays clear of the edge by more than the clearance
+  bool needed = false;  // false: the obstacle does not reach the edge
   double depth = 0;     // of a square notch
   double deeper = 0;    // what every depth of the adjusted room needs more, clearance not included
   double sd = 0;        // of the obstacle less the touch

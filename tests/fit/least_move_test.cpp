@@ -66,9 +66,9 @@ TEST_CASE("least move: agrees with every choice of active half-planes", "[proper
     std::vector<HalfPlane> planes(3 + round % 8);
     for (HalfPlane& p : planes) {
       for (double& s : p.slope) s = around(random);
-      if (round % 3 == 0) p.slope[2] = 0;                                // a way that is not free
-      if (round % 4 == 0 && &p != &planes[0]) p.slope = planes[0].slope;   // parallel ones
-      if (round % 8 == 4) p.slope[1] += 1e-7 * around(random);           // nearly parallel ones
+      if (round % 3 == 0) p.slope[2] = 0;                                 // a way that is not free
+      if (round % 4 == 0 && &p != &planes[0]) p.slope = planes[0].slope;  // parallel ones
+      if (round % 8 == 4) p.slope[1] += 1e-7 * around(random);            // nearly parallel ones
       p.least = 5 * around(random);
     }
     const Unknowns wish{3 * around(random), 3 * around(random), 3 * around(random), -10};

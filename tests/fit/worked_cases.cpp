@@ -84,7 +84,8 @@ TEST_CASE("panel: a wall leaning away touches at the notch's top and opens 1/4 a
              WithinAbs((9.0 / 16 + 5.375 * 0.375 / 96 + 0.125) * in, 2e-3));
 }
 
-TEST_CASE("panel: a wall leaning in touches at the top and the board needs only .31", "[reference]") {
+TEST_CASE("panel: a wall leaning in touches at the top and the board needs only .31",
+          "[reference]") {
   Found c = corner(90, 0.375 / 96);
   add_board(c.survey.walls[0], 5.25 * in, 9.0 / 16 * in);
   const FitAnswer f = fit_exactly(c, upright_design(70 * in));
