@@ -119,7 +119,7 @@ void Push::add_partings(const Motion& motion, const Moves& x, std::vector<PlanGa
     for (const PartedCorner& c : corners) nearest = std::min(nearest, c.gap);
     for (const PartedCorner& c : corners)
       if (c.gap < std::min(nearest + kNearestCorners, kFar))
-        add_gap({c.gap, holds ? -normal : normal, c.at, -1}, x, {}, gaps);
+        add_gap({c.gap, holds ? -normal : normal, c.at, -1, {}}, x, {}, gaps);
   }
 }
 
