@@ -1,7 +1,7 @@
 // Gaps of a finger's or a limb's width between two things that stand side by side.
 #include <algorithm>
 #include <map>
-#include <tuple>
+#include <utility>
 
 #include "safety/slot.h"
 #include "safety/traps.h"
@@ -48,11 +48,10 @@ struct Gap {
   double least = 0, most = 0;  // over all slots between the same two
 };
 
-using Pair = std::tuple<int, int, int, int>;
+using Pair = std::pair<Owner, Owner>;
 Pair pair_of(const Slot& slot) {
-  const auto key = [](Owner o) { return std::pair(static_cast<int>(o.kind), o.index); };
-  const auto [a, b] = std::minmax(key(slot.sides[0].owner), key(slot.sides[1].owner));
-  return {a.first, a.second, b.first, b.second};
+  const Owner a = slot.sides[0].owner, b = slot.sides[1].owner;
+  return a < b ? Pair{a, b} : Pair{b, a};
 }
 
 double off(const Slot& slot, const Catch& by) {
