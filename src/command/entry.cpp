@@ -24,21 +24,6 @@ std::string trimmed(const std::string& line) {
   return line.substr(from, line.find_last_not_of(" \t\r") - from + 1);
 }
 
-std::filesystem::path made(const std::filesystem::path& folder) {
-  std::filesystem::create_directories(folder);
-  return folder;
-}
-
-FolderLock locked(const std::filesystem::path& folder) {
-  try {
-    return FolderLock(made(folder));
-  } catch (const std::system_error& fault) {
-    if (fault.code().value() != EWOULDBLOCK) throw;
-    throw UsageFault("another entry is open in " + folder.string(), "entry-open",
-                     "finish that one first, or type 'done' there");
-  }
-}
-
 // A doubted reading as it stays in the file: struck, with the reason.
 std::string struck(const std::string& answer) {
   return "{ is = " + nook::quoted(answer) + ", struck = true, note = 'read again' }";
@@ -46,8 +31,13 @@ std::string struck(const std::string& answer) {
 
 }  // namespace
 
-Entry::Entry(std::filesystem::path folder, const Design* design, bool aside)
-    : file_(folder / "room.toml"), lock_(locked(folder)), design_(design), aside_(aside) {}
+Entry::Entry(const std::string& folder, const Design* design, bool aside) try
+    : folder_(folder), file_(folder + "/room.toml"), lock_(folder), design_(design), aside_(aside) {
+} catch (const std::system_error& fault) {
+  if (fault.code().value() != EWOULDBLOCK) throw;
+  throw UsageFault("another entry is open in " + folder, "entry-open",
+                   "finish that one first, or type 'done' there");
+}
 
 void Entry::say(const std::string& text) const {
   aside_ ? complain(text) : print(text);
@@ -72,8 +62,8 @@ void Entry::walk(const Rounding* rounding) {
 
 // The file is the truth: what was written into it meanwhile counts.
 void Entry::refresh() {
-  if (!std::filesystem::exists(file_)) return;
-  const auto read = file_text(file_, file_.string());
+  if (!has_room(folder_)) return;
+  const auto read = file_text(file_, file_);
   if (!read) throw std::runtime_error(message(read.error(), ""));
   if (*read == text_) return;
   text_ = *read;
@@ -81,7 +71,7 @@ void Entry::refresh() {
 }
 
 std::optional<Survey> Entry::survey_of(const std::string& text) const {
-  const auto survey = parse_room(text, file_.string());
+  const auto survey = parse_room(text, file_);
   if (survey) return *survey;
   const Diagnostic& fault = survey.error().front();
   say(wrapped(fault.what, kPageWidth, "  not taken: ") + wrapped(fault.help, kPageWidth, "  "));
@@ -163,7 +153,7 @@ bool Entry::accept(const std::string& before, const Question& question,
 // Asks once more where the others foretell something else; `keep` or the same again takes it.
 bool Entry::doubted(const std::string& text, const Question& question, const std::string& line) {
   if (doubted_ || question.repeats) return false;
-  const auto before = parse_room(text_, file_.string()), after = parse_room(text, file_.string());
+  const auto before = parse_room(text_, file_), after = parse_room(text, file_);
   if (!before || !after) return false;
   const std::optional<Doubt> found = doubt(*before, *after);
   if (!found) return false;

@@ -1,7 +1,6 @@
 // Guided entry of the room: one question at a time, each accepted answer on disk before the next.
 #pragma once
 
-#include <filesystem>
 #include <optional>
 #include <set>
 #include <string>
@@ -22,7 +21,7 @@ class Entry {
  public:
   /// Makes the folder where it is missing. Throws UsageFault where another entry holds it.
   /// `aside`: the dialogue goes to standard error, since an answer follows on standard output.
-  Entry(std::filesystem::path folder, const Design* design, bool aside);
+  Entry(const std::string& folder, const Design* design, bool aside);
 
   /// Asks until nothing is open, the input ends or the person says `done`.
   void walk(const Rounding* rounding);
@@ -48,7 +47,7 @@ class Entry {
   bool doubted(const std::string& text, const Question& question, const std::string& line);
   Rounding rounding_of(const Survey& survey) const;
 
-  std::filesystem::path file_;
+  std::string folder_, file_;
   FolderLock lock_;
   const Design* design_;
   bool aside_;

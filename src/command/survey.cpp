@@ -11,10 +11,6 @@
 namespace nook {
 namespace {
 
-bool has_room(const std::string& folder) {
-  return std::filesystem::exists(std::filesystem::path(folder) / "room.toml");
-}
-
 std::string page_of(const Job& job, const RoomReport& report, const Style& style, int accepted) {
   const std::string what = accepted == 1 ? " reading" : " readings";
   return std::to_string(accepted) + what + " taken into " + job.folder + "/room.toml.\n\n" +

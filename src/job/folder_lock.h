@@ -1,15 +1,19 @@
 // One guided entry at a time: a lock on the job's folder that ends with the process.
 #pragma once
 
-#include <filesystem>
+#include <string>
 
 namespace nook {
 
-/// Holds the folder until it goes out of scope or the process dies, however it dies; leaves no file
-/// behind. Throws std::system_error: EWOULDBLOCK where another process holds it.
+/// Whether the folder has a room.toml.
+bool has_room(const std::string& folder);
+
+/// Makes the folder where it is missing. Holds the folder until it goes out of scope or the process
+/// dies, however it dies; leaves no file behind. Throws std::system_error: EWOULDBLOCK where
+/// another process holds it.
 class FolderLock {
  public:
-  explicit FolderLock(const std::filesystem::path& folder);
+  explicit FolderLock(const std::string& folder);
   FolderLock(const FolderLock&) = delete;
   FolderLock& operator=(const FolderLock&) = delete;
   ~FolderLock();
