@@ -9,6 +9,7 @@
 #include "sheet/folder.h"
 #include "sheet/sheet_set.h"
 #include "shop/carry.h"
+#include "shop/cut.h"
 
 namespace nook {
 namespace {
@@ -19,12 +20,13 @@ std::vector<SheetFile> files_of(const Job& job, const FitAnswer& fit, const Room
   const RoomShape& shape = room.adjustment.room();
   const bool known = room.adjustment.complete();
   const DrillAnswer drill = drill_of(job, room, fit, style.sure);
+  const CutAnswer list = cut({design, fit, &drill, job.survey.units});
   const CarryAnswer way = carry({job.survey, design, shape, room.draws, fit, style.sure});
   const SafetyAnswer cautions = safety(
       {job.survey, design, shape, room.draws, fit.pieces, fit.frames, &fit, known, style.sure});
   const JobScene scene{job.survey, shape,   room.draws, room.report, fit.pieces,
                        fit.frames, &design, &fit,       &drill,      style.rounding};
-  return sheet_files({design.title, scene, &way, &cautions, proof_of(job, room, fit), style},
+  return sheet_files({design.title, scene, &list, &way, &cautions, proof_of(job, room, fit), style},
                      known);
 }
 

@@ -66,6 +66,8 @@ std::string layout_of(const CutAnswer& cut, Rounding rounding) {
   return text;
 }
 
+}  // namespace
+
 std::string purchase_words(const Purchase& item, Rounding rounding) {
   const auto size = [&](double mm) { return with_unit(millimetres(mm), rounding); };
   switch (item.kind) {
@@ -87,6 +89,8 @@ std::string purchase_words(const Purchase& item, Rounding rounding) {
   }
   return {};
 }
+
+namespace {
 
 std::string shopping_of(const CutAnswer& cut, Rounding rounding) {
   std::string text;

@@ -13,6 +13,9 @@ namespace nook {
 std::string rounded_down(double mm, Rounding rounding);
 std::string rounded_up(double mm, Rounding rounding);
 
+/// One line of the shopping list: `24 #10 wood screw x 3"`.
+std::string purchase_words(const Purchase& item, Rounding rounding);
+
 /// The page that `nookfit cut` prints: the list by stock, each piece, boards and sheets, what to
 /// buy. 80 columns. Notches and blanks are rounded up; a size with a clearance beside it is rounded
 /// down.

@@ -101,6 +101,7 @@ PageBox draw(Draft& draft, const Running& run, std::vector<RunningMark> marks) {
   PageBox covered;
   const auto put = [&](double at, double moved, const std::string& words, const std::string& name) {
     tick(draft, run, at, moved, base, reach);
+    if (words.empty()) return;
     Text text = words_at(draft, run, moved, base + draft.paper(2) + reach + 0.3 * draft.text());
     text.words = words;
     covered.take_in(box_on_page(text));

@@ -31,7 +31,7 @@ struct Running {
   Vec2 along;           // unit: (1, 0), (-1, 0) or (0, 1), (0, -1)
   Vec2 off;             // unit, square to it: to which side the words stand
   double distance = 4;  // paper mm from the start to the measuring line
-  std::string zero;     // what the start is: "0 at the plumb line"
+  std::string zero;     // what the start is, `0 left edge`; empty: its mark alone
 };
 /// Draws the measuring line, a tick with words for every mark, words pushed apart so that none
 /// overlap. Returns what it covers.

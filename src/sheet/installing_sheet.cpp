@@ -7,6 +7,7 @@
 
 #include "sheet/assembly.h"
 #include "sheet/carry_text.h"
+#include "sheet/closing_sections.h"
 #include "sheet/drill_text.h"
 #include "sheet/elevation.h"
 #include "sheet/fit_words.h"
@@ -31,28 +32,41 @@ std::string pieces_words(const SheetJob& job, const InstallStep& step) {
   return fmt::format("{}", fmt::join(words, ", "));
 }
 
-std::string touches_words(const SheetJob& job, const std::string& group) {
-  for (const GroupFit& fit : job.fit().groups)
-    if (fit.name == group && !fit.touches.empty()) {
-      std::vector<std::string> names;
-      for (const std::string& name : fit.touches) names.push_back(the(name));
-      return fmt::format("Push it home against {}. ", fmt::join(names, ", "));
-    }
+// Whether a name is a surface of the room or a piece of an earlier step.
+bool stands_before(const SheetJob& job, const std::vector<InstallStep>& steps, std::size_t step,
+                   const std::string& name) {
+  if (name == "floor" || name == "ceiling" || !wall_named(name).empty()) return true;
+  for (std::size_t s = 0; s < step; ++s)
+    for (int piece : steps[s].pieces)
+      if (job.scene.pieces[piece].name == name) return true;
+  return false;
+}
+
+std::string touches_words(const SheetJob& job, const std::vector<InstallStep>& steps,
+                          std::size_t step) {
+  for (const GroupFit& fit : job.fit().groups) {
+    if (fit.name != steps[step].name) continue;
+    std::vector<std::string> names;
+    for (const std::string& name : fit.touches)
+      if (stands_before(job, steps, step, name)) names.push_back(the(name));
+    if (!names.empty()) return fmt::format("Push it home against {}. ", fmt::join(names, ", "));
+  }
   return "";
 }
 
-std::string step_words(const SheetJob& job, const InstallStep& step) {
-  std::string words = pieces_words(job, step) + ". " + touches_words(job, step.name);
+std::string step_words(const SheetJob& job, const std::vector<InstallStep>& steps,
+                       std::size_t step) {
+  std::string words = pieces_words(job, steps[step]) + ". " + touches_words(job, steps, step);
+  std::vector<std::string> lifts;
   std::string last;
-  for (int index : step.pieces) {
+  for (int index : steps[step].pieces) {
     const Piece& piece = job.scene.pieces[index];
     if (piece.drawn->name == last) continue;
     last = piece.drawn->name;
-    words += fmt::format("{}: {}. ", last,
-                         lift_words(*job.scene.design, piece, job.style.rounding.unit));
+    lifts.push_back(lift_words(*job.scene.design, piece, job.style.rounding.unit));
+    if (steps[step].pieces.size() > 1) lifts.back() = last + " " + lifts.back();
   }
-  words.pop_back();
-  return words;
+  return words + fmt::format("{}.", fmt::join(lifts, "; "));
 }
 
 SheetSection order_section(const SheetJob& job, const std::vector<InstallStep>& steps) {
@@ -60,7 +74,8 @@ SheetSection order_section(const SheetJob& job, const std::vector<InstallStep>& 
   section.blocks.push_back(
       SheetFigure{[&job](const Canvas& canvas) { return assembled(job.scene, canvas); }, 110});
   SheetList list{{}, true};
-  for (const InstallStep& step : steps) list.items.push_back(step_words(job, step));
+  for (std::size_t step = 0; step < steps.size(); ++step)
+    list.items.push_back(step_words(job, steps, step));
   section.blocks.push_back(std::move(list));
   return section;
 }
@@ -107,20 +122,6 @@ SheetSection poles_section(const SheetJob& job) {
   return section;
 }
 
-std::string finding_words(const Finding& f) {
-  return fmt::format("{}: {}: {}{}{}", words(f.verdict), f.where, f.what,
-                     f.next.empty() ? "" : "; ", f.next);
-}
-
-// What is not sure, each with what to do; a line of its own where there is none.
-SheetList unsure(const std::vector<Finding>& findings, const std::string& else_said) {
-  SheetList list;
-  for (const Finding& f : findings)
-    if (f.verdict != Verdict::fits) list.items.push_back(finding_words(f));
-  if (list.items.empty()) list.items.push_back(else_said);
-  return list;
-}
-
 SheetSection way_section(const SheetJob& job) {
   SheetSection section{"The way in", {}};
   if (!job.carry) return section;
@@ -147,19 +148,6 @@ SheetSection walls_section(const SheetJob& job) {
 
 }  // namespace
 
-SheetSection caution_section(const SheetJob& job) {
-  SheetSection section{"Cautions", {}};
-  if (job.safety) {
-    SheetList list;
-    for (const Caution& caution : job.safety->cautions)
-      list.items.push_back(fmt::format("{}: {}: {} ({})", words(caution.severity), caution.where,
-                                       spoken(caution.text, job.style.rounding), caution.source));
-    if (!list.items.empty()) section.blocks.push_back(std::move(list));
-  }
-  section.blocks.push_back(SheetWords{std::string(kWhoDecides), true});
-  return section;
-}
-
 Sheet installing_sheet(const SheetJob& job) {
   Sheet sheet{"installing", "Installing: " + job.title, {}};
   const std::vector<InstallStep> steps = steps_of(job.scene);
@@ -170,6 +158,7 @@ Sheet installing_sheet(const SheetJob& job) {
        std::vector{steps_section(job, steps.size()), walls_section(job), joints_section(job),
                    poles_section(job), way_section(job), open_section(job)})
     if (!section.blocks.empty()) sheet.sections.push_back(std::move(section));
+  sheet.sections.push_back(fit_section(job));
   sheet.sections.push_back(caution_section(job));
   return sheet;
 }

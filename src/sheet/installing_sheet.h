@@ -10,7 +10,4 @@ namespace nook {
 /// poles, the way in where it is tight, what does not hold or fit yet, cautions.
 Sheet installing_sheet(const SheetJob& job);
 
-/// The cautions that end every sheet: each with its source, and who decides.
-SheetSection caution_section(const SheetJob& job);
-
 }  // namespace nook

@@ -4,7 +4,7 @@
 #include <fmt/format.h>
 
 #include "sheet/elevation.h"
-#include "sheet/installing_sheet.h"
+#include "sheet/closing_sections.h"
 #include "sheet/plan.h"
 #include "sheet/profile.h"
 #include "sheet/reading_rows.h"

@@ -29,7 +29,8 @@ class Setter {
   void section(const SheetSection& section) {
     captionless_ = section.one_page;  // there the heading says what is seen
     if (pages_.empty() || section.one_page) new_page();
-    words(section.heading, 1.35 * body_, true, 0, 9 * body_);
+    if (room() < opening_of(section)) new_page();
+    words(section.heading, 1.35 * body_, true, 0, 0);
     gap(0.4);
     for (const SheetBlock& block : section.blocks)
       std::visit([&](const auto& form) { put(form); }, block);
@@ -80,6 +81,23 @@ class Setter {
       line(x, one, size, bold);
       y_ -= kLeading * size / 2;
     }
+  }
+
+  // What a section opens with stays together: its heading, words, and the first thing after them.
+  double opening_of(const SheetSection& section) const {
+    double height = 4 * body_;
+    for (const SheetBlock& block : section.blocks) {
+      if (const auto* words = std::get_if<SheetWords>(&block)) {
+        height +=
+            kLeading * body_ * lines_within(words->words, body_, width(), true).size() + body_;
+        continue;
+      }
+      const auto* figure = std::get_if<SheetFigure>(&block);
+      return height + (!figure               ? 5 * kLeading * body_
+                       : figure->tallest > 0 ? height_of(*figure) + kLeading * body_
+                                             : kLeastFigure);
+    }
+    return height;
   }
 
   void put(const SheetWords& block) {

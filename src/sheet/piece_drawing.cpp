@@ -64,8 +64,8 @@ class PiecePicture {
     cutouts();
     holes();
     if (with_dimensions) {
-      across();
       up();
+      across();
     }
     faces();
     place_labels(draft_, labels_, marks_, canvas_round(draft_, box_));
@@ -144,17 +144,7 @@ class PiecePicture {
     for (const PieceHole& hole : piece_.holes) first.add(draft_, at(hole.at));
   }
 
-  void across() {
-    const bool from_right = piece_.shy_of_left;
-    const double start = from_right ? finished_.high.x : finished_.low.x;
-    Measures below{start, {}}, above = below;
-    measure(
-        below, above, [](Vec2 p) { return p.x; }, [](Vec2 p) { return p.y; });
-    const std::string zero = from_right ? "0 right edge" : "0 left edge";
-    draw(draft_, Running{{start, box_.low.y}, {1, 0}, {0, -1}, 3, zero}, below.marks);
-    if (more_than_whole(above, finished_.width()))
-      draw(draft_, Running{{start, box_.high.y}, {1, 0}, {0, 1}, 3, "0"}, above.marks);
-  }
+  // The runs up the sides come first; those across keep below and above all their words.
   void up() {
     const bool from_top = piece_.shy_of_bottom;
     const double start = from_top ? finished_.high.y : finished_.low.y;
@@ -162,9 +152,23 @@ class PiecePicture {
     measure(
         left, right, [](Vec2 p) { return p.y; }, [](Vec2 p) { return p.x; });
     const std::string zero = from_top ? "0 top edge" : "0 bottom edge";
-    draw(draft_, Running{{box_.low.x, start}, {0, 1}, {-1, 0}, 3, zero}, left.marks);
+    runs_ = draw(draft_, Running{{box_.low.x, start}, {0, 1}, {-1, 0}, 3, zero}, left.marks);
     if (more_than_whole(right, finished_.height()))
-      draw(draft_, Running{{box_.high.x, start}, {0, 1}, {1, 0}, 3, "0"}, right.marks);
+      runs_.take_in(
+          draw(draft_, Running{{box_.high.x, start}, {0, 1}, {1, 0}, 3, ""}, right.marks));
+  }
+  void across() {
+    const bool from_right = piece_.shy_of_left;
+    const double start = from_right ? finished_.high.x : finished_.low.x;
+    Measures below{start, {}}, above = below;
+    measure(
+        below, above, [](Vec2 p) { return p.x; }, [](Vec2 p) { return p.y; });
+    const double down = 3 + draft_.drawing.scale * std::max(0.0, box_.low.y - runs_.low.y);
+    const double over = 3 + draft_.drawing.scale * std::max(0.0, runs_.high.y - box_.high.y);
+    const std::string zero = from_right ? "0 right edge" : "0 left edge";
+    draw(draft_, Running{{start, box_.low.y}, {1, 0}, {0, -1}, down, zero}, below.marks);
+    if (more_than_whole(above, finished_.width()))
+      draw(draft_, Running{{start, box_.high.y}, {1, 0}, {0, 1}, over, ""}, above.marks);
   }
   // A second run is worth its place only where it says more than the whole width or height.
   static bool more_than_whole(const Measures& measures, double whole) {
@@ -185,7 +189,7 @@ class PiecePicture {
   }
 
   const PieceView& piece_;
-  PageBox box_, finished_;
+  PageBox box_, finished_, runs_;
   Draft draft_;
   std::vector<Label> labels_;
   std::vector<PageBox> marks_;

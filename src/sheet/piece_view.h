@@ -6,6 +6,7 @@
 
 #include "design/design.h"
 #include "sheet/scene.h"
+#include "shop/cut.h"
 
 // Piece frame: u to the right, v up, as seen from the front (design/piece.h).
 
@@ -53,6 +54,10 @@ struct PieceView {
   bool shy_of_left = false, shy_of_bottom = false;
   ShowFace show = ShowFace::front;
 };
+
+/// A piece of the cutting list: finished, its blank round it where edges are left wild, its
+/// notches, holes, scribe lines cut beforehand, and the gaps along its edges as it is drawn.
+PieceView cut_view(const JobScene& scene, const CutPiece& piece);
 
 /// The piece as drawn with the holes to bore in it on the bench, counted from the edges they hook
 /// on.

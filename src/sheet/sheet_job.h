@@ -8,6 +8,7 @@
 #include "sheet/foretold.h"
 #include "sheet/scene.h"
 #include "shop/carry.h"
+#include "shop/cut.h"
 
 namespace nook {
 
@@ -15,6 +16,7 @@ namespace nook {
 struct SheetJob {
   std::string title;  // of the design
   JobScene scene;
+  const CutAnswer* cut = nullptr;
   const CarryAnswer* carry = nullptr;
   const SafetyAnswer* safety = nullptr;
   Foretold proof;  // the tape that has to come out right before cutting

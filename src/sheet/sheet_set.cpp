@@ -7,15 +7,20 @@
 #include <nlohmann/json.hpp>
 
 #include "sheet/assembly.h"
+#include "sheet/cutting_sheet.h"
+#include "sheet/dxf.h"
 #include "sheet/elevation.h"
+#include "sheet/full_size.h"
 #include "sheet/html.h"
 #include "sheet/installing_sheet.h"
 #include "sheet/measuring_sheet.h"
 #include "sheet/pages.h"
 #include "sheet/paper.h"
+#include "sheet/piece_drawing.h"
 #include "sheet/plan.h"
 #include "sheet/profile.h"
 #include "sheet/svg.h"
+#include "sheet/template.h"
 
 namespace nook {
 namespace {
@@ -35,6 +40,23 @@ class Files {
   void picture(const Drawing& drawing) {
     add(file_name(drawing.name) + ".svg", svg(drawing));
     add(file_name(drawing.name) + ".png", png(drawing, kDots));
+  }
+  void piece(const PieceView& view, const Rounding& rounding) {
+    Drawing drawing = piece_drawing(view, kPicture, rounding);
+    drawing.name = "piece " + view.name;
+    picture(drawing);
+    add(file_name(drawing.name) + ".dxf", dxf(outline_drawing(view)));
+  }
+  // Templates on both papers, so that whoever prints them has the right one.
+  void templates(const std::vector<Drawing>& all) {
+    if (all.empty()) return;
+    for (const auto& [paper, name] : {std::pair{PaperSize::letter, "templates-letter.pdf"},
+                                      std::pair{PaperSize::a4, "templates-a4.pdf"}}) {
+      std::vector<Drawing> pages;
+      for (const Drawing& one : all)
+        for (Drawing& page : template_pages(one, paper)) pages.push_back(std::move(page));
+      add(name, pdf(pages, "Templates in full size"));
+    }
   }
   std::vector<SheetFile> all() && { return std::move(files_); }
 
@@ -62,6 +84,7 @@ std::vector<SheetFile> sheet_files(const SheetJob& job, bool known) {
   Files files(usual_paper(job.style.rounding.unit));
   files.sheet(measuring_sheet(job, known));
   if (!known) return std::move(files).all();
+  files.sheet(cutting_sheet(job));
   files.sheet(installing_sheet(job));
   files.picture(plan(job.scene, kPicture));
   files.picture(plan_made_large(job.scene, kPicture));
@@ -70,6 +93,15 @@ std::vector<SheetFile> sheet_files(const SheetJob& job, bool known) {
     files.picture(profile(job.scene, wall, kPicture));
   }
   files.picture(assembled(job.scene, kPicture));
+  std::vector<Drawing> templates;
+  for (const CutPiece& piece : job.cut->pieces) {
+    const PieceView view = cut_view(job.scene, piece);
+    files.piece(view, job.style.rounding);
+    for (Drawing& one : templates_of(view, job.style.rounding))
+      if (tiling_of(one, PaperSize::letter).pages() <= kMostTiles)
+        templates.push_back(std::move(one));
+  }
+  files.templates(templates);
   return std::move(files).all();
 }
 

@@ -125,30 +125,4 @@ std::vector<Drawing> templates_of(const PieceView& piece, const Rounding& roundi
   return all;
 }
 
-std::vector<StickMark> stick_marks(const PieceScribe& scribe, const Rounding& rounding) {
-  const Vec2 first = scribe.line.front(), last = scribe.line.back();
-  const double length = norm(last - first);
-  if (length == 0) return {};
-  const Vec2 d = (1 / length) * (last - first);
-  // On an anticlockwise outline the wood lies to the left of the edge.
-  const auto in_at = [&](double along) {
-    for (std::size_t i = 0; i + 1 < scribe.line.size(); ++i) {
-      const Vec2 a = scribe.line[i] - first, b = scribe.line[i + 1] - first;
-      if (dot(b, d) < along - 1e-9 || dot(b, d) <= dot(a, d)) continue;
-      const double t = std::clamp((along - dot(a, d)) / (dot(b, d) - dot(a, d)), 0.0, 1.0);
-      return cross(d, a + t * (b - a));
-    }
-    return 0.0;
-  };
-  const double step = rounding.unit == Unit::inch ? inches(8).mm : 200;
-  std::vector<StickMark> marks;
-  for (double along = 0; along < length - step / 4; along += step)
-    marks.push_back({along, in_at(along)});
-  marks.push_back({length, in_at(length)});
-  double outermost = 1e300;
-  for (const StickMark& m : marks) outermost = std::min(outermost, m.in);
-  for (StickMark& m : marks) m.in -= outermost;
-  return marks;
-}
-
 }  // namespace nook

@@ -13,12 +13,4 @@ namespace nook {
 /// its front, with 25 mm of the outline round it and how far it lies from two edges.
 std::vector<Drawing> templates_of(const PieceView& piece, const Rounding& rounding);
 
-/// A line too long for paper as a list to copy onto a stick: how far along the edge, and how far in
-/// from the straight line through the outermost points of it.
-struct StickMark {
-  double along = 0, in = 0;
-};
-/// Marks every 8 in or 200 mm along a scribe line, its ends included. Chosen.
-std::vector<StickMark> stick_marks(const PieceScribe& scribe, const Rounding& rounding);
-
 }  // namespace nook

@@ -3,6 +3,7 @@
 
 #include <catch2/catch.hpp>
 
+#include "sheet/cutting_sheet.h"
 #include "sheet/installing_sheet.h"
 #include "sheet/measuring_sheet.h"
 #include "sheet/sheet_set.h"
@@ -30,6 +31,7 @@ SampleJob::SampleJob(const std::string& name)
   const Design& design = *read_.design;
   fit_ = fit({read_.survey, design, room, draws_});
   drill_ = drill({read_.survey, design, room, draws_, fit_.pieces, fit_.frames});
+  cut_ = cut({design, fit_, &drill_, read_.survey.units});
   carry_ = carry({read_.survey, design, room, draws_, fit_});
   safety_ = safety({read_.survey, design, room, draws_, fit_.pieces, fit_.frames, &fit_});
   const Rounding rounding = usual_rounding(read_.survey.units);
@@ -42,12 +44,13 @@ SampleJob::SampleJob(const std::string& name)
   proof.tape_sd = 1.5;
   Style style;
   style.rounding = rounding;
-  sheet_job_ =
-      std::make_unique<SheetJob>(SheetJob{design.title, scene, &carry_, &safety_, proof, style});
+  sheet_job_ = std::make_unique<SheetJob>(
+      SheetJob{design.title, scene, &cut_, &carry_, &safety_, proof, style});
 }
 
 std::vector<Sheet> SampleJob::sheets() const {
-  std::vector<Sheet> sheets{measuring_sheet(job(), true), installing_sheet(job())};
+  std::vector<Sheet> sheets{measuring_sheet(job(), true), cutting_sheet(job()),
+                            installing_sheet(job())};
   for (Sheet& sheet : sheets) sheet.paper = usual_paper(job().style.rounding.unit);
   return sheets;
 }

@@ -30,6 +30,7 @@ class SampleJob {
   std::vector<RoomShape> draws_;
   FitAnswer fit_;
   DrillAnswer drill_;
+  CutAnswer cut_;
   CarryAnswer carry_;
   SafetyAnswer safety_;
   std::unique_ptr<SheetJob> sheet_job_;

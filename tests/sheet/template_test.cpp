@@ -147,20 +147,3 @@ TEST_CASE("template: the tiles together show every bit of the outline once or mo
   CHECK(length == Approx(whole).margin(1e-6));
 }
 
-TEST_CASE("template: a long scribe line is a list of marks in from its outermost point") {
-  PieceScribe scribe;
-  scribe.words = "left edge";
-  // Down the left edge of an anticlockwise outline, hollow by an arc of 10 mm.
-  for (int i = 0; i <= 60; ++i) {
-    const double t = i / 60.0;
-    scribe.line.push_back({40 * t * (1 - t), 2000 * (1 - t)});
-  }
-  const std::vector<StickMark> marks = stick_marks(scribe, usual_rounding(Unit::mm));
-  REQUIRE(marks.size() == 11);
-  CHECK(marks.front().along == 0);
-  CHECK(marks.back().along == Approx(2000));
-  for (const StickMark& m : marks) {
-    const double t = m.along / 2000;
-    CHECK(m.in == Approx(40 * t * (1 - t)).margin(0.02));
-  }
-}
