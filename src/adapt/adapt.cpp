@@ -68,7 +68,7 @@ class Search {
     if (left && left->verdict >= flaw.verdict) return Outcome::no_help;
     const Flaw* other = worsened(before, after);
     if (!other) return left ? Outcome::lessens : Outcome::settles;
-    if (!against_) against_ = Contradiction{flaw.text, other->text, other->over_mm};
+    if (!against_) against_ = contradiction(flaw, other->text, other->over_mm);
     return Outcome::spoils;
   }
 
@@ -135,8 +135,13 @@ class Search {
     return changes_.size() > before;
   }
 
+  static Contradiction contradiction(const Flaw& flaw, const std::string& against, double by_mm) {
+    return {flaw.text, against, by_mm < kNoMeeting ? by_mm : 0};  // 0: not to be measured
+  }
+
   static Contradiction alone(const Flaw& flaw) {
-    return {flaw.text, "no move, cut or cover that may be made here closes it", flaw.over_mm};
+    return contradiction(flaw, "no move, cut or cover that may be made here closes it",
+                         flaw.over_mm);
   }
 
   AdaptAnswer answer() {

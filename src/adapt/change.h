@@ -13,7 +13,7 @@ struct Change {
 /// A wish of the design that nothing allowed fulfils, and the wish that stands against it.
 struct Contradiction {
   std::string wish, against;
-  double by_mm = 0;  // by how much the second is missed where the first is fulfilled
+  double by_mm = 0;  // by how much the second is missed where the first is fulfilled; 0: no figure
 };
 
 }  // namespace nook

@@ -19,7 +19,7 @@ std::string edge_words(const Contact& how) {
 }
 
 double missed_by(const ContactFit& contact) {
-  if (!contact.meets_anything) return 1e3;
+  if (!contact.meets_anything) return kNoMeeting;
   if (contact.how->by == Fitting::clear) return std::max(0.0, contact.allow - contact.gap.least);
   return std::max({0.0, contact.gap.most - contact.allow, -contact.gap.least});
 }

@@ -10,6 +10,10 @@
 
 namespace nook {
 
+/// What an edge that cannot meet its surface at all is missed by: no figure, more than any
+/// (chosen).
+inline constexpr double kNoMeeting = 1000;
+
 struct Flaw {
   enum class Kind { contact, clash, clearance, covered };
   Kind kind = Kind::contact;
