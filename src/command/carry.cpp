@@ -18,9 +18,9 @@ ExitStatus run_carry(const Request& request) {
   const FitAnswer fit = fit_of(*job, room, style.sure);
   const CarryAnswer answer =
       carry({job->survey, *job->design, room.adjustment.room(), room.draws, fit, style.sure});
-  return told(request, answer.verdict,
-              request.has("--json") ? carry_json_text(answer, request.job)
-                                    : carry_text(answer, style));
+  return told(
+      request, answer.verdict,
+      request.has("--json") ? carry_json_text(answer, request.job) : carry_text(answer, style));
 }
 
 }  // namespace nook

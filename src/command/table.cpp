@@ -17,9 +17,12 @@ const std::vector<Command>& commands() {
        run_check},
       {"survey",
        "guided entry of the readings, one question at a time",
-       "Asks for one reading after the other, in the order in which one walks through the room, and "
-       "writes each accepted one into room.toml before the next question. ? shows where to hold the "
-       "tape; back, skip, again and done do as they say. An entry that was broken off goes on where "
+       "Asks for one reading after the other, in the order in which one walks through the room, "
+       "and "
+       "writes each accepted one into room.toml before the next question. ? shows where to hold "
+       "the "
+       "tape; back, skip, again and done do as they say. An entry that was broken off goes on "
+       "where "
        "it stopped.",
        {"nookfit survey rooms/lookout"},
        {},
@@ -54,7 +57,8 @@ const std::vector<Command>& commands() {
       {"adapt",
        "the design changed to suit the room, as a new job",
        "Changes the design as little as it can, cheapest work first, until it fits: moves, trims, "
-       "caulk and cover trim, tapers, notches, scribes, fillers, each with its reason. Writes a new "
+       "caulk and cover trim, tapers, notches, scribes, fillers, each with its reason. Writes a "
+       "new "
        "job; the text of the design stays as it is but for the numbers that change. Where nothing "
        "works it says which wishes contradict each other.",
        {"nookfit adapt rooms/lookout -o fitted"},
@@ -62,23 +66,28 @@ const std::vector<Command>& commands() {
        run_adapt},
       {"cut",
        "cutting list and check measurements",
-       "Lists each piece as the room needs it, by stock and longest first: blank and finished size, "
-       "edges to leave wild, tapers, scribes, notches, cutouts, holes, and the measures that prove it "
+       "Lists each piece as the room needs it, by stock and longest first: blank and finished "
+       "size, "
+       "edges to leave wild, tapers, scribes, notches, cutouts, holes, and the measures that prove "
+       "it "
        "right; lays the pieces out on boards and sheets and says what to buy.",
        {"nookfit cut rooms/lookout", "nookfit cut . --round 1/32"},
        {},
        run_cut},
       {"verify",
        "pieces as cut against pieces as needed, and how to save a wrong one",
-       "Holds the measured pieces of pieces.toml against what the room needs: forgotten cuts, notches "
-       "on the wrong side or without clearance, tapers, squareness, pieces swapped. Says which edge to "
+       "Holds the measured pieces of pieces.toml against what the room needs: forgotten cuts, "
+       "notches "
+       "on the wrong side or without clearance, tapers, squareness, pieces swapped. Says which "
+       "edge to "
        "trim and what that spoils, or that a piece has to be cut again, before paint.",
        {"nookfit verify rooms/lookout", "nookfit verify . --json"},
        {},
        run_verify},
       {"carry",
        "the way in: doors, turns, tipping up under the ceiling",
-       "Takes each piece and group through the doors and turns of [access] in room.toml, up under the "
+       "Takes each piece and group through the doors and turns of [access] in room.toml, up under "
+       "the "
        "ceiling beside what already stands, and into an alcove; says how to hold it, and how much "
        "room is left or missing.",
        {"nookfit carry rooms/lookout", "nookfit carry . --units mm"},
@@ -86,15 +95,18 @@ const std::vector<Command>& commands() {
        run_carry},
       {"safety",
        "cautions with their sources",
-       "Looks at the design as it will stand: openings that trap, guards and rails, ladders, loads, "
-       "what tips over, what lies in the wall. Each caution names its source; your local code and a "
+       "Looks at the design as it will stand: openings that trap, guards and rails, ladders, "
+       "loads, "
+       "what tips over, what lies in the wall. Each caution names its source; your local code and "
+       "a "
        "licensed person decide.",
        {"nookfit safety rooms/lookout", "nookfit safety . --json"},
        {},
        run_safety},
       {"sheet",
        "the sheets to hold: measuring, cutting, installing",
-       "Writes the measuring, cutting and installing sheets as HTML and PDF, the page to tape on each "
+       "Writes the measuring, cutting and installing sheets as HTML and PDF, the page to tape on "
+       "each "
        "wall, full-size templates, and every picture by itself, into a folder.",
        {"nookfit sheet rooms/lookout -o sheets"},
        {{"-o", "FOLDER", "where the files go; made where it is missing"}},

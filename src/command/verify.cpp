@@ -18,9 +18,9 @@ ExitStatus run_verify(const Request& request) {
   const PiecesAsCut cut = job->pieces.value_or(PiecesAsCut{});
   const VerifyAnswer answer =
       verify({job->survey, needed_pieces(*job->design, fit), cut, style.sure, fit.known});
-  return told(request, answer.verdict,
-              request.has("--json") ? verify_json_text(answer, request.job)
-                                    : verify_text(answer, style));
+  return told(
+      request, answer.verdict,
+      request.has("--json") ? verify_json_text(answer, request.job) : verify_text(answer, style));
 }
 
 }  // namespace nook

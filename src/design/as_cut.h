@@ -14,12 +14,12 @@ namespace nook {
 /// A width at a height, or a height at a distance from the left.
 struct CheckedAt {
   Length at;
-  std::vector<Length> measured;    // the same thing once or more
+  std::vector<Length> measured;  // the same thing once or more
   std::optional<Length> sd;
   Place place;
 };
 struct NotchAsCut {
-  std::string corner;              // "lower left", "lower right", "upper left", "upper right"
+  std::string corner;  // "lower left", "lower right", "upper left", "upper right"
   std::optional<Length> width, height;
   Place place;
 };
@@ -27,7 +27,7 @@ struct PieceAsCut {
   std::string part;
   bool show_face_up = true;
   std::vector<CheckedAt> widths, heights;
-  std::vector<CheckedAt> diagonals;   // lower left to upper right, then the other; `at` unused
+  std::vector<CheckedAt> diagonals;  // lower left to upper right, then the other; `at` unused
   std::vector<NotchAsCut> notches;
   Place place;
 };

@@ -9,10 +9,14 @@ namespace {
 // How far a point lies to the side: the outermost stretch has the greatest value.
 double outward(Vec2 p, EdgeSide side) {
   switch (side) {
-    case EdgeSide::left: return -p.x;
-    case EdgeSide::right: return p.x;
-    case EdgeSide::bottom: return -p.y;
-    case EdgeSide::top: return p.y;
+    case EdgeSide::left:
+      return -p.x;
+    case EdgeSide::right:
+      return p.x;
+    case EdgeSide::bottom:
+      return -p.y;
+    case EdgeSide::top:
+      return p.y;
   }
   return 0;
 }
@@ -37,8 +41,12 @@ std::vector<Piece> pieces_of(const Design& design) {
     const Part& part = design.parts[p];
     const int count = part.repeat ? part.repeat->count : 1;
     for (int copy = 1; copy <= count; ++copy) {
-      Piece piece{part.name, p, part.repeat ? copy : 0, frame_of(part.place_in_room),
-                  design.stock[part.stock].thickness.mm, &part};
+      Piece piece{part.name,
+                  p,
+                  part.repeat ? copy : 0,
+                  frame_of(part.place_in_room),
+                  design.stock[part.stock].thickness.mm,
+                  &part};
       if (part.repeat) {
         piece.name += " " + std::to_string(copy);
         piece.frame.at = piece.frame.at + (copy - 1.0) * part.repeat->step;

@@ -24,12 +24,12 @@ struct Frame {
 };
 
 struct Piece {
-  std::string name;        // "rung 2" for the second copy of a repeated part
-  int part = 0;            // index into Design::parts
-  int copy = 0;            // 1, 2, ... for copies; 0 for a part without repeat
-  Frame frame;             // nominal
-  double thickness = 0;    // mm
-  const Part* drawn = nullptr;   // outline, cutouts, group, show; lives in the Design
+  std::string name;             // "rung 2" for the second copy of a repeated part
+  int part = 0;                 // index into Design::parts
+  int copy = 0;                 // 1, 2, ... for copies; 0 for a part without repeat
+  Frame frame;                  // nominal
+  double thickness = 0;         // mm
+  const Part* drawn = nullptr;  // outline, cutouts, group, show; lives in the Design
 };
 
 /// Every piece, in file order. The pieces point into `design`, which must outlive them.

@@ -27,15 +27,15 @@ enum class Face { wall, baseboard };
 /// One thing measured once. `value` has strong, shy and burned worked in.
 struct Reading {
   Length value;
-  std::optional<Length> sd;   // stated by the person; replaces everything, tape scale too
-  Length smallest_mark;       // the smallest mark read
-  bool burned = false;        // taken from a burned mark of the tape
+  std::optional<Length> sd;  // stated by the person; replaces everything, tape scale too
+  Length smallest_mark;      // the smallest mark read
+  bool burned = false;       // taken from a burned mark of the tape
   Face on = Face::wall;
-  bool on_said = false;        // the file says which face
-  bool struck = false;        // left out by the person; stays in the file and keeps its id
-  std::string given;          // as typed
+  bool on_said = false;  // the file says which face
+  bool struck = false;   // left out by the person; stays in the file and keeps its id
+  std::string given;     // as typed
   std::string note;
-  std::string id;             // "corner[0].diagonals[2]", unique in the survey
+  std::string id;  // "corner[0].diagonals[2]", unique in the survey
   Place place;
 };
 /// The same thing measured once or more.
@@ -57,8 +57,8 @@ struct Tape {
 };
 struct SpiritLevel {
   Length length = inches(48);
-  bool length_said = false;      // the file says how long it is
-  double slope_error = 0.5e-3;   // mm per mm
+  bool length_said = false;     // the file says how long it is
+  double slope_error = 0.5e-3;  // mm per mm
 };
 enum class LevelLine { laser, level, water };
 /// How far walls usually stray from flat; missing parts are chosen by the readings or documented.
@@ -70,7 +70,7 @@ struct Flatness {
 /// A level held plumb against a wall: it touches at one end and gaps at the other.
 struct LevelReading {
   Length at;
-  bool from_right = false;   // `at` counts from the wall's right corner
+  bool from_right = false;  // `at` counts from the wall's right corner
   Height from, to;
   Readings gap;
   bool gap_at_top = true;
@@ -79,7 +79,7 @@ struct LevelReading {
 /// A reading [position, distance]; what the position means stands with its list.
 struct Station {
   Length at;
-  Height height;   // plumb lines: position is a height
+  Height height;  // plumb lines: position is a height
   Readings reading;
   Place place;
 };
@@ -94,14 +94,14 @@ struct StraightedgeReading {
 struct PlumbReading {
   Length at;
   bool from_right = false;
-  std::vector<Station> line;   // each: height, line to wall
+  std::vector<Station> line;  // each: height, line to wall
   Place place;
 };
 /// A string or level laser along the wall at one height.
 struct StringReading {
   Height height;
   bool from_right = false;
-  std::vector<Station> line;   // each: from the corner, string to wall
+  std::vector<Station> line;  // each: from the corner, string to wall
   Place place;
 };
 
@@ -111,10 +111,10 @@ struct ProfilePoint {
 };
 struct Baseboard {
   Length height, thickness;
-  Length shoe;                         // how far the shoe stands out of the board; 0 = none
-  std::vector<ProfilePoint> profile;   // empty = square, thickness all the way up
+  Length shoe;                        // how far the shoe stands out of the board; 0 = none
+  std::vector<ProfilePoint> profile;  // empty = square, thickness all the way up
   Length starts;
-  std::optional<Length> ends;          // left out = to the end of the wall
+  std::optional<Length> ends;  // left out = to the end of the wall
   bool removable = false;
   Place place;
 };
@@ -123,12 +123,12 @@ enum class StudKind { wood, steel, masonry, furring, unknown };
 enum class FoundBy { nail, magnet, finder };
 /// One stud as found, by its two edges or by its centre (the other list is empty).
 struct StudFound {
-  Readings left_edge, right_edge;   // nearer to and further from where `along` starts
+  Readings left_edge, right_edge;  // nearer to and further from where `along` starts
   Readings centre;
-  std::optional<Height> height;     // left out = 1 m
+  std::optional<Height> height;  // left out = 1 m
   FoundBy by = FoundBy::finder;
   bool from_right = false;
-  std::string id;                   // "wall[0].studs.found[2]"
+  std::string id;  // "wall[0].studs.found[2]"
   Place place;
 };
 struct Blocking {
@@ -139,33 +139,42 @@ struct Blocking {
 };
 struct Studs {
   StudKind kind = StudKind::unknown;
-  std::optional<Length> spacing;    // nominal, on center
+  std::optional<Length> spacing;  // nominal, on center
   Length width = inches(1.5), depth = inches(3.5);
-  std::optional<double> gravity;    // specific gravity; left out = 0.42, and said so
+  std::optional<double> gravity;  // specific gravity; left out = 0.42, and said so
   std::vector<StudFound> found;
   std::vector<Blocking> blocking;
   Place place;
 };
 
 enum class ObstacleKind {
-  outlet, switch_box, vent, heater, casing, sill, pipe, thermostat, alarm, other
+  outlet,
+  switch_box,
+  vent,
+  heater,
+  casing,
+  sill,
+  pipe,
+  thermostat,
+  alarm,
+  other
 };
 struct Obstacle {
   ObstacleKind kind = ObstacleKind::other;
-  std::string name;        // as printed: its kind unless the file names it
+  std::string name;  // as printed: its kind unless the file names it
   Length along[2];
   bool from_right = false;
   Height height[2];
-  Length out[2];           // from, to; negative = inside the wall
+  Length out[2];  // from, to; negative = inside the wall
   Place place;
 };
 
 struct Wall {
   std::string name;
-  bool from_corner_right = false;      // the default of the entries below; each carries its own
-                                       // from_right, true only on a wall with two corners
+  bool from_corner_right = false;  // the default of the entries below; each carries its own
+                                   // from_right, true only on a wall with two corners
   Readings length;
-  std::optional<Height> length_height; // left out = 1 m
+  std::optional<Height> length_height;  // left out = 1 m
   std::string ends_at;
   Length wallboard = inches(0.5);
   std::optional<Baseboard> baseboard;
@@ -189,7 +198,7 @@ struct Diagonal {
 struct SquareReading {
   Length blade;
   Readings gap;
-  bool gap_at_tip = true;   // tip: the corner is open; heel: closed
+  bool gap_at_tip = true;  // tip: the corner is open; heel: closed
   Height height;
   Place place;
 };
@@ -207,9 +216,9 @@ struct Buildup {
   Length proud, reach;
 };
 struct Corner {
-  int walls[2] = {0, 1};    // indices into Survey::walls, left one first
-  Height height;            // of its first entry in the file; left out = 1 m
-  std::vector<Diagonal> diagonals;   // several entries, several heights: each carries its own
+  int walls[2] = {0, 1};            // indices into Survey::walls, left one first
+  Height height;                    // of its first entry in the file; left out = 1 m
+  std::vector<Diagonal> diagonals;  // several entries, several heights: each carries its own
   std::vector<SquareReading> squares;
   std::vector<AngleReading> angles;
   std::optional<Buildup> buildup;
@@ -226,9 +235,9 @@ struct Across {
 
 /// One end of a span: a mark by its name (corners are "left/right"), or a spot on a wall's base.
 struct SpanEnd {
-  std::string mark;            // empty = a spot on a wall
+  std::string mark;  // empty = a spot on a wall
   int wall = -1;
-  Reading along;               // only on a wall
+  Reading along;  // only on a wall
   bool from_right = false;
   std::optional<Height> height;
   Place place;
@@ -249,12 +258,12 @@ struct DropReading {
 };
 struct Squash {
   double load_n = 0;
-  Length on[2];          // the block stood on
+  Length on[2];  // the block stood on
   Length by;
   Place place;
 };
 struct Covering {
-  std::string kind;      // carpet, oak, ...
+  std::string kind;  // carpet, oak, ...
   Length thickness;
   std::optional<Length> tack_strip;
 };
@@ -296,8 +305,8 @@ struct Survey {
   SpiritLevel level;
   LevelLine level_line = LevelLine::laser;
   Flatness flatness;
-  std::vector<Wall> walls;        // from left to right as one faces them
-  std::vector<Corner> corners;    // one for each two neighbouring walls, left to right
+  std::vector<Wall> walls;      // from left to right as one faces them
+  std::vector<Corner> corners;  // one for each two neighbouring walls, left to right
   std::vector<Across> across;
   std::vector<std::string> marks;
   std::vector<Span> spans;
@@ -306,7 +315,8 @@ struct Survey {
   std::vector<Installed> installed;
   std::vector<Doorway> doorways;
   std::vector<HallTurn> turns;
-  std::vector<Mention> parts_named;   // parts of the design (or "left wall") that openings lie between
+  std::vector<Mention>
+      parts_named;  // parts of the design (or "left wall") that openings lie between
 };
 
 }  // namespace nook
