@@ -16,8 +16,7 @@ ExitStatus run_carry(const Request& request) {
   const Style style = style_of(request, job->survey.units);
   const RoomWorked room = drawn_room_of(*job);
   const FitAnswer fit = fit_of(*job, room, style.sure);
-  const CarryAnswer answer =
-      carry({job->survey, *job->design, room.adjustment.room(), room.draws, fit, style.sure});
+  const CarryAnswer answer = carry_of(*job, room, fit, style.sure);
   return told(
       request, answer.verdict,
       request.has("--json") ? carry_json_text(answer, request.job) : carry_text(answer, style));

@@ -16,7 +16,10 @@ CheckAnswer check_of(const Job& job, double sure) {
   FitAnswer fit = fit_of(job, room, sure);
   DrillAnswer drill = drill_of(job, room, fit, sure);
   Foretold proof = proof_of(job, room, fit);
-  return {job.design->title, room.report, std::move(fit), std::move(drill), std::move(proof)};
+  CarryAnswer carry = carry_of(job, room, fit, sure);
+  SafetyAnswer safety = safety_of(job, room, fit, sure);
+  return {job.design->title, room.report,      std::move(fit),   std::move(drill),
+          std::move(proof),  std::move(carry), std::move(safety)};
 }
 
 }  // namespace

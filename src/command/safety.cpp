@@ -16,9 +16,7 @@ ExitStatus run_safety(const Request& request) {
   const Style style = style_of(request, job->survey.units);
   const RoomWorked room = drawn_room_of(*job);
   const FitAnswer fit = fit_of(*job, room, style.sure);
-  const SafetyAnswer answer =
-      safety({job->survey, *job->design, room.adjustment.room(), room.draws, fit.pieces, fit.frames,
-              &fit, room.adjustment.complete(), style.sure});
+  const SafetyAnswer answer = safety_of(*job, room, fit, style.sure);
   return told(
       request, answer.verdict,
       request.has("--json") ? safety_json_text(answer, request.job) : safety_text(answer, style));

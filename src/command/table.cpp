@@ -8,7 +8,7 @@ namespace nook {
 const std::vector<Command>& commands() {
   static const std::vector<Command> rows = {
       {"check",
-       "everything on one page, worst first: the room, the fit, the holes",
+       "everything on one page, worst first: room, fit, holes, way in, cautions",
        "Works out the room from its readings, puts the design into it, lays out the holes, and "
        "says on one page what fits, what does not, by how much, and what to do about it. The page "
        "names the one measurement that has to come out right before anything is cut.",

@@ -45,6 +45,15 @@ DrillAnswer drill_of(const Job& job, const RoomWorked& room, const FitAnswer& fi
                 sure, room.adjustment.complete()});
 }
 
+CarryAnswer carry_of(const Job& job, const RoomWorked& room, const FitAnswer& fit, double sure) {
+  return carry({job.survey, *job.design, room.adjustment.room(), room.draws, fit, sure});
+}
+
+SafetyAnswer safety_of(const Job& job, const RoomWorked& room, const FitAnswer& fit, double sure) {
+  return safety({job.survey, *job.design, room.adjustment.room(), room.draws, fit.pieces,
+                 fit.frames, &fit, room.adjustment.complete(), sure});
+}
+
 tl::expected<Job, Faults> designed_job(const std::string& folder) {
   auto job = read_job(folder);
   if (!job || job->design) return job;

@@ -8,6 +8,8 @@
 #include "fasten/drill.h"
 #include "fit/fit.h"
 #include "job/job.h"
+#include "safety/safety.h"
+#include "shop/carry.h"
 #include "survey/adjustment.h"
 
 namespace nook {
@@ -31,6 +33,10 @@ FitAnswer fit_of(const Job& job, const RoomWorked& room, double sure);
 
 /// The holes for the pieces as placed. Requires: job.design.
 DrillAnswer drill_of(const Job& job, const RoomWorked& room, const FitAnswer& fit, double sure);
+
+/// The way in, and the cautions, for the pieces as placed. Require: job.design.
+CarryAnswer carry_of(const Job& job, const RoomWorked& room, const FitAnswer& fit, double sure);
+SafetyAnswer safety_of(const Job& job, const RoomWorked& room, const FitAnswer& fit, double sure);
 
 /// Reads a job that has to have a design; its absence is a fault of its own.
 tl::expected<Job, Faults> designed_job(const std::string& folder);

@@ -3,9 +3,11 @@
 
 #include <nlohmann/json.hpp>
 
+#include "sheet/carry_json.h"
 #include "sheet/drill_json.h"
 #include "sheet/fit_json.h"
 #include "sheet/room_json.h"
+#include "sheet/safety_json.h"
 
 namespace nook {
 
@@ -15,6 +17,8 @@ std::string check_json(const CheckAnswer& check, const std::string& job) {
   json["room"] = room_json(check.room, job);
   json["fit"] = fit_json(check.fit, job);
   json["drill"] = drill_json(check.drill, job);
+  json["carry"] = carry_json(check.carry, job);
+  json["safety"] = safety_json(check.safety, job);
   return dumped(json);
 }
 

@@ -5,9 +5,11 @@
 
 #include <algorithm>
 
+#include "sheet/carry_text.h"
 #include "sheet/drill_text.h"
 #include "sheet/fit_text.h"
 #include "sheet/room_text.h"
+#include "sheet/safety_text.h"
 #include "sheet/wrap.h"
 
 namespace nook {
@@ -21,6 +23,12 @@ std::vector<Finding> all_findings(const CheckAnswer& check, const Style& style) 
   std::vector<Finding> all = room_findings(check.room, style);
   for (const auto& more : {fit_findings(check.fit, style), drill_findings(check.drill, style)}) {
     all.insert(all.end(), more.begin(), more.end());
+  }
+  // What passes the door and what is no caution need no line here: they have pages of their own.
+  for (const auto& more :
+       {carry_findings(check.carry, style), safety_findings(check.safety, style)}) {
+    std::copy_if(more.begin(), more.end(), std::back_inserter(all),
+                 [](const Finding& finding) { return finding.verdict != Verdict::fits; });
   }
   sort(all);
   return all;
@@ -101,7 +109,9 @@ std::string proof_text(const Foretold& proof, const Style& style) {
 }  // namespace
 
 Verdict check_verdict(const CheckAnswer& check) {
-  return worse(worse(room_verdict(check.room), check.fit.verdict), check.drill.verdict);
+  const Verdict built =
+      worse(worse(room_verdict(check.room), check.fit.verdict), check.drill.verdict);
+  return worse(built, worse(check.carry.verdict, check.safety.verdict));
 }
 
 std::string check_text(const CheckAnswer& check, const Style& style) {

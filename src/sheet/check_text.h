@@ -5,8 +5,10 @@
 
 #include "fasten/drill.h"
 #include "fit/fit_answer.h"
+#include "safety/safety.h"
 #include "sheet/answer.h"
 #include "sheet/foretold.h"
+#include "shop/carry.h"
 #include "survey/report.h"
 
 namespace nook {
@@ -18,9 +20,11 @@ struct CheckAnswer {
   FitAnswer fit;
   DrillAnswer drill;
   Foretold proof;
+  CarryAnswer carry{};
+  SafetyAnswer safety{};
 };
 
-/// The worst of the room's, the fit's and the holes' verdicts.
+/// The worst of its answers' verdicts.
 Verdict check_verdict(const CheckAnswer& check);
 
 /// The page: verdict, what does not fit, what cannot be told, what fits, notches, holes, the one
