@@ -3,8 +3,8 @@
 
 #include <fmt/format.h>
 
-#include "sheet/elevation.h"
 #include "sheet/closing_sections.h"
+#include "sheet/elevation.h"
 #include "sheet/plan.h"
 #include "sheet/profile.h"
 #include "sheet/reading_rows.h"

@@ -233,7 +233,7 @@ TEST_CASE("adapt: in a score of rooms the adapted design fits or says why not", 
 }
 
 TEST_CASE("adapt: in a hundred rooms the adapted design fits or says why not",
-          "[property][release]") {
+          "[property][.full]") {
   const Score score = adapt_rooms(1000, 100);
   CAPTURE(score.fits, score.cannot_tell, score.does_not_fit, score.changed, score.drawn_fits);
   CHECK(score.fits + score.cannot_tell >= 90);

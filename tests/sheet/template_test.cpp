@@ -146,4 +146,3 @@ TEST_CASE("template: the tiles together show every bit of the outline once or mo
   const double whole = 420 + std::hypot(20, 500) + std::hypot(390, 20) + std::hypot(10, 480);
   CHECK(length == Approx(whole).margin(1e-6));
 }
-
