@@ -2,6 +2,7 @@
 #include "shop/cut.h"
 
 #include "command/output.h"
+#include "command/sheet_folder.h"
 #include "command/style.h"
 #include "command/table.h"
 #include "command/worked.h"
@@ -9,6 +10,15 @@
 #include "sheet/cut_text.h"
 
 namespace nook {
+namespace {
+
+// The pieces' outlines and templates, where a folder for them was named and the room is known.
+void put_templates(const Request& request, const JobScene& scene, const CutAnswer& answer) {
+  if (request.has("-o") && answer.known)
+    put_into(request.value("-o", ""), piece_files(scene, answer));
+}
+
+}  // namespace
 
 ExitStatus run_cut(const Request& request) {
   const auto job = designed_job(request.job);
@@ -18,6 +28,10 @@ ExitStatus run_cut(const Request& request) {
   const FitAnswer fit = fit_of(*job, room, style.sure);
   const DrillAnswer drill = drill_of(*job, room, fit, style.sure);
   const CutAnswer answer = cut({*job->design, fit, &drill, job->survey.units});
+  put_templates(request,
+                {job->survey, room.adjustment.room(), room.draws, room.report, fit.pieces,
+                 fit.frames, &*job->design, &fit, &drill, style.rounding},
+                answer);
   return told(request, answer.verdict,
               request.has("--json") ? cut_json_text(answer, request.job) : cut_text(answer, style));
 }

@@ -1,18 +1,35 @@
 // `nookfit sheet`: the sheets to hold, as files.
 #include "command/foretell.h"
 #include "command/output.h"
+#include "command/sheet_folder.h"
 #include "command/style.h"
 #include "command/table.h"
 #include "command/worked.h"
-#include "job/whole_file.h"
 #include "safety/safety.h"
-#include "sheet/folder.h"
-#include "sheet/sheet_set.h"
 #include "shop/carry.h"
 #include "shop/cut.h"
+#include "survey/plan.h"
 
 namespace nook {
 namespace {
+
+constexpr int kNext = 3;  // readings that the measuring sheet asks for. Chosen
+
+// Without a room the fewest readings that make one; else what helps most with what is open.
+void add_readings(SheetJob& sheet, const Job& job, const RoomWorked& room) {
+  std::vector<Undecided> open;
+  for (const OpenFinding& finding : sheet.fit().undecided) open.push_back(finding.hangs_on);
+  if (room.adjustment.complete()) {
+    sheet.to_take = room.adjustment.measure_next(open, kNext);
+    return;
+  }
+  const MeasuringPlan plan = measuring_plan(job.survey, job.origin_corner, open);
+  for (const PlannedReading& planned : plan.readings) {
+    sheet.to_take.push_back(planned.reading);
+    sheet.twice.push_back(planned.twice);
+  }
+  sheet.minutes = plan.minutes;
+}
 
 std::vector<SheetFile> files_of(const Job& job, const FitAnswer& fit, const RoomWorked& room,
                                 const Style& style) {
@@ -26,8 +43,10 @@ std::vector<SheetFile> files_of(const Job& job, const FitAnswer& fit, const Room
       {job.survey, design, shape, room.draws, fit.pieces, fit.frames, &fit, known, style.sure});
   const JobScene scene{job.survey, shape,   room.draws, room.report, fit.pieces,
                        fit.frames, &design, &fit,       &drill,      style.rounding};
-  return sheet_files({design.title, scene, &list, &way, &cautions, proof_of(job, room, fit), style},
-                     known);
+  SheetJob sheet{design.title, scene, &list, &way, &cautions, {}, {}, 0, proof_of(job, room, fit),
+                 style};
+  add_readings(sheet, job, room);
+  return sheet_files(sheet, known);
 }
 
 }  // namespace
@@ -42,8 +61,7 @@ ExitStatus run_sheet(const Request& request) {
   const RoomWorked room = drawn_room_of(*job);
   const FitAnswer fit = fit_of(*job, room, style.sure);
   const std::vector<SheetFile> files = files_of(*job, fit, room, style);
-  make_folder(folder);
-  for (const SheetFile& file : files) write_whole(folder + "/" + file.name, file.bytes);
+  put_into(folder, files);
   return told(request, fit.verdict,
               request.has("--json") ? sheet_json(files, request.job, fit.verdict)
                                     : sheet_text(files, folder, fit.verdict, style));

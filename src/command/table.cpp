@@ -71,8 +71,8 @@ const std::vector<Command>& commands() {
        "edges to leave wild, tapers, scribes, notches, cutouts, holes, and the measures that prove "
        "it "
        "right; lays the pieces out on boards and sheets and says what to buy.",
-       {"nookfit cut rooms/lookout", "nookfit cut . --round 1/32"},
-       {},
+       {"nookfit cut rooms/lookout", "nookfit cut . -o templates"},
+       {{"-o", "FOLDER", "full-size templates, pictures and DXF outlines of the pieces go there"}},
        run_cut},
       {"verify",
        "pieces as cut against pieces as needed, and how to save a wrong one",

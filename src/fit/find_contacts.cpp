@@ -1,31 +1,21 @@
-// Lines, fields, cuts and joint chances of every contact.
+// Cuts and joint chances of every contact.
 #include "fit/find_contacts.h"
 
 #include <algorithm>
 #include <cmath>
 
+#include "fit/contact_lines.h"
+#include "fit/room_to_move.h"
+
 namespace nook {
 namespace {
 
-constexpr double kTouching = 0.1;  // mm; overlap less deep is touching. From the rule of clashes
+constexpr double kTouching = 0.1;   // mm; overlap less deep is touching. From the rule of clashes
+constexpr double kSameGap = 0.005;  // mm; of equally narrow spots the first is named
 constexpr double kRadian = 57.29577951308232;
 
-struct Judge {
-  const Trials& trials;
-  const Joint& joint;
-  int index;
-
-  const JointGaps& gaps(int room) const { return trials.gaps[room][index]; }
-  JointState state(int room) const {
-    JointState s = state_of(trials.layout, joint, gaps(room));
-    if (s.met) s.wood = wood_of(trials.layout, joint, trials.placings[room], s.deepest);
-    return s;
-  }
-  ShowFace show() const { return trials.layout.scene.pieces[joint.piece].drawn->show; }
-};
-
 // How unlike the adjusted gaps those of a draw are: what a cut made beforehand leaves open.
-double left_by_forecut(const Judge& judge, int room) {
+double left_by_forecut(const JointTrials& judge, int room) {
   double low = 1e300, high = -1e300;
   for (int s = 0; s < static_cast<int>(judge.joint.spots.size()); ++s) {
     const double drawn = shown_gap(judge.gaps(room), judge.joint, judge.show(), s);
@@ -38,7 +28,7 @@ double left_by_forecut(const Judge& judge, int room) {
 }
 
 // The gap that the verdict is by.
-double judged_gap(const Judge& judge, const JointState& state, int room, double move) {
+double judged_gap(const JointTrials& judge, const JointState& state, int room, double move) {
   const Contact& how = *judge.joint.how;
   const bool cut = how.by == Fitting::taper || how.by == Fitting::scribe;
   if (!cut && how.by != Fitting::filler) return state.most;
@@ -50,79 +40,7 @@ bool overlap_is_cut(const Contact& how) {
   return how.by == Fitting::scribe || how.by == Fitting::taper;
 }
 
-Vec2 room_way(const Trials& trials, const Joint& joint) {
-  if (joint.feelers.empty()) return {};
-  return plan(ray_of(joint.feelers.front(), trials.placings[0].frames[joint.piece]).way);
-}
-
-void fill_lines(const Judge& judge, const std::vector<Tally>& at, ContactFit& found) {
-  const Joint& joint = judge.joint;
-  // sd at spots that the draws skip: straight between their neighbours.
-  std::vector<double> sd(joint.feelers.size(), 0);
-  const int faces = joint.faces();
-  for (int f = 0; f < faces; ++f) {
-    int before = -1;
-    for (int s = 0; s < static_cast<int>(joint.spots.size()); ++s) {
-      if (at[s * faces + f].drawn.empty()) continue;
-      sd[s * faces + f] = at[s * faces + f].sd();
-      for (int k = before + 1; before >= 0 && k < s; ++k) {
-        const double share = static_cast<double>(k - before) / (s - before);
-        sd[k * faces + f] = sd[before * faces + f] * (1 - share) + sd[s * faces + f] * share;
-      }
-      before = s;
-    }
-  }
-  const JointGaps& gaps = judge.gaps(0);
-  for (int s = 0; s < static_cast<int>(joint.spots.size()); ++s) {
-    const JointSpot& spot = joint.spots[s];
-    if (joint.face) {
-      if (!std::isnan(gaps[s])) found.field.push_back({spot.uv.x, spot.uv.y, gaps[s], sd[s]});
-      continue;
-    }
-    const double back = gaps[2 * s], front = gaps[2 * s + 1];
-    if (!std::isnan(back)) found.back.push_back({spot.along, back, sd[2 * s]});
-    if (!std::isnan(front)) found.front.push_back({spot.along, front, sd[2 * s + 1]});
-    const double shown = shown_gap(gaps, joint, judge.show(), s);
-    if (std::isnan(shown)) continue;
-    found.line.push_back({spot.along, shown, shown == front ? sd[2 * s + 1] : sd[2 * s]});
-    if (!std::isnan(back) && !std::isnan(front))
-      found.bevel_mm = std::max(found.bevel_mm, std::abs(front - back));
-  }
-}
-
-void sort_lines(ContactFit& found) {
-  const auto before = [](const GapPoint& a, const GapPoint& b) { return a.at < b.at; };
-  for (auto* line : {&found.line, &found.front, &found.back})
-    std::stable_sort(line->begin(), line->end(), before);
-}
-
-// The row of a face with the widest gap; rows run along the longer side.
-void fill_worst_row(const Judge& judge, ContactFit& found) {
-  double worst = -1e300, row = 0;
-  for (int s = 0; s < static_cast<int>(judge.joint.spots.size()); ++s) {
-    const double gap = judge.gaps(0)[s];
-    if (std::isnan(gap) || gap <= worst) continue;
-    worst = gap;
-    row = judge.joint.spots[s].t;
-  }
-  std::size_t next = 0;
-  for (int s = 0; s < static_cast<int>(judge.joint.spots.size()); ++s) {
-    if (std::isnan(judge.gaps(0)[s])) continue;
-    const FieldPoint& p = found.field[next++];
-    if (judge.joint.spots[s].t == row)
-      found.line.push_back({judge.joint.spots[s].along, p.gap, p.sd});
-  }
-}
-
-std::vector<Tally> tallies(const Judge& judge) {
-  std::vector<Tally> at(judge.joint.feelers.size());
-  for (int r = 0; r < judge.trials.rooms(); ++r)
-    for (std::size_t f = 0; f < at.size(); ++f)
-      if (const double gap = judge.gaps(r)[f]; !std::isnan(gap)) at[f].add(r, gap);
-  return at;
-}
-
-void fill_cut(const JointState& state, const Judge& judge, ContactFit& found) {
+void fill_cut(const JointState& state, const JointTrials& judge, ContactFit& found) {
   double length = 0;
   for (const JointSpot& spot : judge.joint.spots) length = std::max(length, spot.t);
   if (judge.joint.face)
@@ -131,14 +49,13 @@ void fill_cut(const JointState& state, const Judge& judge, ContactFit& found) {
   found.taper_deg = std::abs(std::atan(state.cut.slope)) * kRadian;
   found.scribe_mm = std::max(0.0, state.most);
   found.wood_mm = state.wood;
-  double least = 1e300;
-  for (int s = 0; s < static_cast<int>(judge.joint.spots.size()); ++s) {
-    const double gap = shown_gap(judge.gaps(0), judge.joint, judge.show(), s);
-    if (gap < least - 1e-6) least = gap, found.touches_at = judge.joint.spots[s].along;
-  }
+  const auto touches = std::find_if(found.line.begin(), found.line.end(), [&](const GapPoint& p) {
+    return p.gap < state.least + kSameGap;
+  });
+  if (touches != found.line.end()) found.touches_at = touches->at;
 }
 
-ContactFit named(const Judge& judge) {
+ContactFit named(const JointTrials& judge) {
   const Scene& scene = judge.trials.layout.scene;
   ContactFit found;
   found.contact = judge.joint.contact;
@@ -151,7 +68,8 @@ ContactFit named(const Judge& judge) {
   return found;
 }
 
-void judge_rooms(const Judge& judge, double sure, double move, ContactFit& found, Holds& all_hold) {
+void judge_rooms(const JointTrials& judge, double sure, double move, ContactFit& found,
+                 Holds& all_hold) {
   const Contact& how = *judge.joint.how;
   Tally most;
   Holds holds(judge.trials.rooms());
@@ -171,60 +89,59 @@ void judge_rooms(const Judge& judge, double sure, double move, ContactFit& found
   all_hold.both(holds);
 }
 
+// The least distance square to what is met.
+double square_distance(const JointTrials& judge) {
+  const Trials& trials = judge.trials;
+  const Joint& joint = judge.joint;
+  const auto& frames = trials.placings[0].frames;
+  const std::vector<Standing> parts = standing_parts(trials.layout, joint, frames);
+  double least = kReach;
+  for (int f = 0; f < static_cast<int>(joint.feelers.size()); ++f) {
+    if (std::isnan(judge.gaps(0)[f])) continue;
+    const auto hit = joint_hit(trials.views[0], trials.layout.site.fields(), joint, f,
+                               frames[joint.piece], parts);
+    if (hit) least = std::min(least, hit->gap / norm(hit->slope));
+  }
+  return least;
+}
+
+bool ceiling_untold(const JointTrials& judge) {
+  return judge.joint.meets.kind == Surface::Kind::ceiling && !judge.trials.views[0].shape().ceiling;
+}
+
+ContactFit met_nothing(const JointTrials& judge, ContactFit found, Holds& all_hold) {
+  const bool well = judge.joint.how->by == Fitting::clear;
+  found.meets_anything = false;
+  found.verdict = well ? Verdict::fits : Verdict::does_not_fit;
+  if (ceiling_untold(judge)) found.verdict = Verdict::cannot_tell;
+  found.chance = found.verdict == Verdict::does_not_fit ? 0 : 1;
+  Holds holds(judge.trials.rooms());
+  for (int r = 0; r < judge.trials.rooms(); ++r)
+    holds.set(r, found.verdict != Verdict::does_not_fit);
+  all_hold.both(holds);
+  return found;
+}
+
 ContactFit find_contact(const Trials& trials, int index, double sure, Holds& all_hold) {
-  const Judge judge{trials, trials.layout.joints[index], index};
+  const JointTrials judge(trials, index);
   ContactFit found = named(judge);
   const JointState state = judge.state(0);
-  found.meets_anything = judge.joint.can_meet && state.met;
-  if (!found.meets_anything) {
-    const bool clear = judge.joint.how->by == Fitting::clear;
-    found.verdict = clear ? Verdict::fits : Verdict::does_not_fit;
-    found.chance = clear ? 1 : 0;
-    Holds none(trials.rooms());
-    for (int r = 0; r < trials.rooms(); ++r) none.set(r, clear);
-    all_hold.both(none);
-    return found;
-  }
+  if (!judge.joint.can_meet || !state.met) return met_nothing(judge, std::move(found), all_hold);
+  const Contact& how = *judge.joint.how;
   found.gap = {state.least, state.most};
-  fill_lines(judge, tallies(judge), found);
-  if (judge.joint.face) fill_worst_row(judge, found);
-  sort_lines(found);
+  found.square_mm = square_distance(judge);
+  fill_lines(judge, found);
   fill_cut(state, judge, found);
-  const RoomToMove move = room_to_move(trials, index, found.scribe_mm);
-  if (overlap_is_cut(*judge.joint.how)) found.spoils = move.spoils;
-  const double far = judge.joint.how->by == Fitting::taper ? state.wood : move.distance;
-  const Left left = left_by(*judge.joint.how, state, far);
+  const RoomToMove move =
+      overlap_is_cut(how) ? room_to_move(trials, index, found.scribe_mm) : RoomToMove{};
+  found.spoils = move.spoils;
+  const Left left = left_by(how, state, how.by == Fitting::taper ? state.wood : move.distance);
   found.after = {left.least, left.most};
   judge_rooms(judge, sure, move.distance, found, all_hold);
   return found;
 }
 
 }  // namespace
-
-RoomToMove room_to_move(const Trials& trials, int index, double wish) {
-  const Joint& joint = trials.layout.joints[index];
-  const Vec2 way = room_way(trials, joint);
-  RoomToMove room{1e9, {}};
-  for (int j : trials.layout.groups[trials.layout.group_of[joint.piece]].joints) {
-    const Joint& other = trials.layout.joints[j];
-    if (j == index || !other.can_meet || other.meets == joint.meets) continue;
-    const JointState state = state_of(trials.layout, other, trials.gaps[0][j]);
-    const double closing = dot(way, room_way(trials, other));
-    if (!state.met || std::abs(closing) < 0.1) continue;
-    double limit = 1e9;
-    if (closing < 0 && other.how->by != Fitting::clear && !overlap_is_cut(*other.how))
-      limit = std::max(0.0, (allowed_gap(*other.how) - state.most) / -closing);
-    if (closing > 0 && !overlap_is_cut(*other.how)) {
-      const double keep = other.how->by == Fitting::clear ? other.how->gap.mm : 0;
-      limit = std::max(0.0, (state.least - keep) / closing);
-    }
-    room.distance = std::min(room.distance, limit);
-    if (limit < wish - 0.1)
-      room.spoils.push_back(trials.layout.scene.pieces[other.piece].name + ", " +
-                            other.how->edge_given + " at the " + other.how->meets);
-  }
-  return room;
-}
 
 std::vector<ContactFit> find_contacts(const Trials& trials, double sure, Holds& all_hold) {
   std::vector<ContactFit> found;

@@ -8,8 +8,9 @@
 namespace nook {
 namespace {
 
-constexpr double kStep = 10;  // mm along the edge; between border points it is straight. Chosen
-constexpr int kWorst = 6;     // spots that are looked at again in the draws; chosen
+constexpr double kStep = 10;    // mm along the edge; between border points it is straight. Chosen
+constexpr double kHair = 0.01;  // mm to both sides of a corner of the border
+constexpr int kWorst = 6;       // spots that are looked at again in the draws; chosen
 constexpr double kOnEnd =
     10;  // mm; an edge may run this far past the end of its cover, as at a floor. Chosen
 
@@ -40,6 +41,12 @@ class Cover {
       tally.add(r, least);
     }
     return tally;
+  }
+
+  double margin_at(const std::vector<Frame>& frames) const {
+    double least = 1e300;
+    for (Vec3 spot : spots(frames)) least = std::min(least, margin(spot, frames));
+    return least;
   }
 
  private:
@@ -76,7 +83,8 @@ class Cover {
         const Vec3 q =
             frames[piece_].piece_from_room(frames[behind_].room_from_piece({p.x, p.y, 0}));
         const double t = dot(Vec2{q.x, q.y} - from, to - from) / dot(to - from, to - from);
-        if (t > 0 && t < 1) shares.insert(t);
+        for (double beside : {t - kHair / norm(to - from), t + kHair / norm(to - from)})
+          if (beside > 0 && beside < 1) shares.insert(beside);
       }
     };
     look(region().outline);
@@ -133,6 +141,12 @@ CoveredFit found_of(const Trials& trials, int index, int piece, int behind) {
 }
 
 }  // namespace
+
+double cover_margin(const Trials& trials, int covered, int piece, int behind,
+                    const std::vector<Frame>& frames) {
+  return Cover(trials, trials.layout.scene.design.covered[covered], piece, behind)
+      .margin_at(frames);
+}
 
 std::vector<CoveredFit> find_covered(const Trials& trials, double sure, Holds& all_hold) {
   const Scene& scene = trials.layout.scene;

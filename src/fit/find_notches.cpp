@@ -12,7 +12,7 @@
 namespace nook {
 namespace {
 
-constexpr double kLittleWood = 20;  // mm; less than this beside a notch breaks off. Chosen
+constexpr double kLittleWood = 19;  // mm, 3/4 in; less than this beside a notch breaks off. Chosen
 
 // Names of the blocks of a zone, each once.
 std::string names_of(const Trials& trials, const Joint& joint, const NotchZone& zone) {
@@ -23,17 +23,24 @@ std::string names_of(const Trials& trials, const Joint& joint, const NotchZone& 
   return all;
 }
 
+// How many pieces of wood are left without a region.
+std::size_t left_without(const Region& whole, const Polygon& cut) {
+  return subtract(Regions{whole}, Regions{{cut, {}}}).size();
+}
+
 void warn(const Trials& trials, NotchFit& notch) {
   const Piece& piece = trials.layout.scene.pieces[notch.piece];
   const Region& region = trials.layout.scene.bodies[notch.piece].region;
+  const Polygon wide = grown(hull_of(notch.polygon), kLittleWood);
   for (const Cutout& cutout : piece.drawn->cutouts)
-    if (!intersect(Regions{{grown(hull_of(cutout.outline), kLittleWood), {}}},
-                   Regions{{notch.polygon, {}}})
-             .empty())
-      notch.warnings.push_back("comes within 3/4\" of the " +
+    if (!intersect(Regions{{cutout.outline, {}}}, Regions{{wide, {}}}).empty())
+      notch.warnings.push_back("comes within 3/4\" (19 mm) of the " +
                                (cutout.name.empty() ? "cutout" : cutout.name));
-  if (subtract(Regions{region}, Regions{{notch.polygon, {}}}).size() > 1)
-    notch.warnings.push_back("cuts a corner off");
+  const std::size_t whole = left_without(region, notch.polygon);
+  if (whole > 1)
+    notch.warnings.push_back("cuts the piece in two");
+  else if (left_without(region, wide) != 1)
+    notch.warnings.push_back("leaves a neck of less than 3/4\" (19 mm)");
 }
 
 void add_cut(const Trials& trials, const Joint& joint, const Regions& shape, NotchFit notch,
@@ -66,7 +73,7 @@ void add_edge_notches(const Trials& trials, const Joint& joint, double sure,
     notch.depth_sd_mm = depth.sd;
     const Regions shape = joint.how->notch_profile
                               ? profile_notch(trials, joint, zone, depth)
-                              : Regions{{square_notch(trials, joint, zone, depth), {}}};
+                              : Regions{{square_notch(joint, zone, depth), {}}};
     add_cut(trials, joint, shape, notch, notches);
   }
 }

@@ -47,19 +47,28 @@ double shown_gap(const JointGaps& gaps, const Joint& joint, ShowFace show, int s
   return worse_gap(back, front);
 }
 
-JointState state_of(const Layout& layout, const Joint& joint, const JointGaps& gaps) {
+JointState brief_state_of(const Layout& layout, const Joint& joint, const JointGaps& gaps) {
   JointState state{false, 1e300, -1e300, 1e300, {}, 0};
-  std::vector<Vec2> run;
   for (int s = 0; s < static_cast<int>(joint.spots.size()); ++s) {
     const double gap = shown_gap(gaps, joint, show_of(layout, joint), s);
     if (std::isnan(gap)) continue;
+    state.met = true;
     state.least = std::min(state.least, gap);
     state.most = std::max(state.most, gap);
-    run.push_back({joint.face ? joint.spots[s].along : joint.spots[s].t, gap});
   }
   for (double gap : gaps)
     if (!std::isnan(gap)) state.deepest = std::min(state.deepest, gap);
-  state.met = !run.empty();
+  return state;
+}
+
+JointState state_of(const Layout& layout, const Joint& joint, const JointGaps& gaps) {
+  JointState state = brief_state_of(layout, joint, gaps);
+  std::vector<Vec2> run;
+  for (int s = 0; s < static_cast<int>(joint.spots.size()); ++s) {
+    const double gap = shown_gap(gaps, joint, show_of(layout, joint), s);
+    if (!std::isnan(gap))
+      run.push_back({joint.face ? joint.spots[s].along : joint.spots[s].t, gap});
+  }
   if (state.met) state.cut = straight_cut(std::move(run));
   return state;
 }
@@ -68,7 +77,9 @@ double wood_of(const Layout& layout, const Joint& joint, const Placing& placing,
   const int group = layout.group_of[joint.piece];
   const Frame& drawn = layout.scene.pieces[joint.piece].frame;
   double least = 1e300;
-  for (const Feeler& f : joint.feelers) {
+  for (std::size_t i = 0; i < joint.feelers.size(); ++i) {
+    if (!joint.spots[i / joint.faces()].coarse) continue;
+    const Feeler& f = joint.feelers[i];
     const Ray ray = ray_of(f, placing.frames[joint.piece]);
     const Vec3 start = placing.start[group].frame(drawn).room_from_piece(f.at);
     least = std::min(least, dot(start - ray.from, ray.way));

@@ -27,6 +27,8 @@ struct JointState {
   double wood = 0;             // how far the piece stands off its drawn place
 };
 JointState state_of(const Layout& layout, const Joint& joint, const JointGaps& gaps);
+/// The same without `cut`.
+JointState brief_state_of(const Layout& layout, const Joint& joint, const JointGaps& gaps);
 
 /// How far the piece stands away from the surface against where it started, least over the edge,
 /// and what it overlaps: wood that may be cut.

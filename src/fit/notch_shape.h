@@ -18,8 +18,7 @@ NotchDepth notch_depth(const Trials& trials, const Joint& joint, const NotchZone
                        double sure);
 
 /// A rectangle on the edge.
-Polygon square_notch(const Trials& trials, const Joint& joint, const NotchZone& zone,
-                     const NotchDepth& depth);
+Polygon square_notch(const Joint& joint, const NotchZone& zone, const NotchDepth& depth);
 /// The obstacle's own outline as the edge meets it, grown by the clearance.
 Regions profile_notch(const Trials& trials, const Joint& joint, const NotchZone& zone,
                       const NotchDepth& depth);

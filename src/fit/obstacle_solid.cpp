@@ -1,4 +1,4 @@
-// Each length as a prism on its side: the section in out and height, extruded along the wall.
+// Each length as a prism on its side: the section in out and height, extruded along the surface.
 #include "fit/obstacle_solid.h"
 
 #include <algorithm>
@@ -7,7 +7,8 @@
 namespace nook {
 namespace {
 
-constexpr double kLength = 300;  // mm along the wall; chosen
+constexpr double kLength = 60;  // mm along the wall; chosen, see the class
+constexpr double kNear = 80;    // mm; blocks further from every piece are left out. Chosen
 
 // A block without end is looked at this far beyond the wall's base line.
 Stretch bounded(const BlockHere& here, const WallShape& wall) {
@@ -15,55 +16,97 @@ Stretch bounded(const BlockHere& here, const WallShape& wall) {
   return {std::max(here.a_from, -kBeyond), std::min(here.a_to, wall.length + kBeyond)};
 }
 
+// The stretch of a wall that a piece is near to; empty (from > to) if it is far out of it.
+Stretch near_stretch(const WallShape& wall, const Body& body, const Frame& frame, double reach) {
+  Stretch along{1e300, -1e300};
+  double out = 1e300;
+  for (Vec2 p : body.region.outline)
+    for (double w : {0.0, body.thickness}) {
+      const Vec2 at = wall.wall_from_room(plan(frame.room_from_piece({p.x, p.y, w})));
+      along = {std::min(along.from, at.x - kNear), std::max(along.to, at.x + kNear)};
+      out = std::min(out, at.y);
+    }
+  return out > reach + kNear ? Stretch{1, 0} : along;
+}
+
 }  // namespace
 
-Obstacles::Obstacles(Site& site) {
-  const SiteView& view = site.adjusted();
-  for (int w = 0; w < static_cast<int>(view.shape().walls.size()); ++w)
-    for (int b = 0; b < static_cast<int>(view.blocks(w).size()); ++b) {
-      const BlockHere& here = view.blocks(w)[b];
-      const Stretch along = bounded(here, view.shape().walls[w]);
-      const int parts = static_cast<int>(std::ceil((along.to - along.from) / kLength));
-      for (int i = 0; i < parts; ++i) {
-        const double from = static_cast<double>(i) / parts, to = (i + 1.0) / parts;
-        const double a = along.from + (from + to) / 2 * (along.to - along.from);
-        const double z =
-            (view.z_of(here.block->height_from, w, a) + view.z_of(here.block->height_to, w, a)) / 2;
-        lengths_.push_back(
-            {w, b, from, to, site.fields().add({Surface::Kind::wall, w}, {a, z}, true)});
-      }
+Obstacles::Obstacles(const Scene& scene, Site& site, const std::vector<Frame>& frames) {
+  const RoomShape& room = site.fields().room(0);
+  for (int w = 0; w < static_cast<int>(room.walls.size()); ++w)
+    for (int b = 0; b < static_cast<int>(site.blocks(w).size()); ++b) {
+      std::vector<Stretch> near;
+      for (std::size_t p = 0; p < frames.size(); ++p)
+        near.push_back(near_stretch(room.walls[w], scene.bodies[p], frames[p],
+                                    site.blocks(w)[b].out_to + kNear));
+      add_block(site, near, w, b);
     }
 }
 
-// u = out, v = up, w = along: a section with a sloping front.
+void Obstacles::add_block(Site& site, const std::vector<Stretch>& near, int wall, int block) {
+  const SiteView& view = site.adjusted();
+  const BlockHere& here = view.blocks(wall)[block];
+  const Stretch whole = bounded(here, view.shape().walls[wall]);
+  const double length = whole.to - whole.from;
+  const auto ends = [&](double share) {
+    const double a = whole.from + share * length;
+    const auto spot = [&](Block::Bound height) {
+      return site.fields().add({Surface::Kind::wall, wall}, {a, view.z_of(height, wall, a)}, true);
+    };
+    return Length::Ends{spot(here.block->height_from), spot(here.block->height_to)};
+  };
+  const int parts = std::max(1, static_cast<int>(std::ceil(length / kLength)));
+  for (int i = 0; i < parts; ++i) {
+    const double from = static_cast<double>(i) / parts, to = (i + 1.0) / parts;
+    const auto meets = [&](Stretch s) {
+      return s.from < whole.from + to * length && s.to > whole.from + from * length;
+    };
+    if (std::any_of(near.begin(), near.end(), meets))
+      lengths_.push_back({wall, block, from, to, ends(from), ends(to)});
+  }
+}
+
+// u = out of the surface, v = up, w = along it: a section with a sloping front.
 ObstacleSolid Obstacles::solid(const Site& site, const SiteView& view, const Length& length) const {
   const WallShape& wall = view.shape().walls[length.wall];
   const BlockHere& here = view.blocks(length.wall)[length.block];
   const Block& block = *here.block;
   const Stretch whole = bounded(here, wall);
-  const double from = whole.from + length.from * (whole.to - whole.from);
-  const double to = whole.from + length.to * (whole.to - whole.from), middle = (from + to) / 2;
+  const auto along = [&](double share) { return whole.from + share * (whole.to - whole.from); };
+  const double middle = along((length.from + length.to) / 2);
   const double low = view.z_of(block.height_from, length.wall, middle);
   const double high = view.z_of(block.height_to, length.wall, middle);
-  const double field = site.fields().value(length.spot, view.room());
-  const auto front = [&](double z) {
-    return wall.lean * z + field + SiteView::buildup(wall, middle) + block.out_to +
-           block.slope * (z - low);
+  const auto surface = [&](double share, int spot, double z) {
+    const double a = along(share);
+    return wall.room_from_wall(
+        a, wall.lean * z + site.fields().value(spot, view.room()) + SiteView::buildup(wall, a));
   };
-  const double back = front(low) - block.out_to + block.out_from;
-  const Vec2 start = wall.room_from_wall(from, 0);
-  return {
-      block.name,
-      solid_of({{back, low}, {front(low), low}, {front(high), high}, {back, high}}, to - from, -1),
-      {{start.x, start.y, 0},
-       {wall.out.x, wall.out.y, 0},
-       {0, 0, 1},
-       {wall.along.x, wall.along.y, 0}}};
+  const Vec2 start = surface(length.from, length.at_from.low, low);
+  const Vec2 end = surface(length.to, length.at_to.low, low);
+  const Vec2 top = 0.5 * (surface(length.from, length.at_from.high, high) +
+                          surface(length.to, length.at_to.high, high));
+  const Vec2 chord = end - start;
+  const Vec2 w = (1 / norm(chord)) * chord;
+  // The section leans as the surface does from the block's bottom to its top.
+  const double lean = dot(top - 0.5 * (start + end), wall.out);
+  const double rise = block.slope * (high - low);
+  const Polygon section{{block.out_from, low},
+                        {block.out_to, low},
+                        {block.out_to + rise + lean, high},
+                        {block.out_from + lean, high}};
+  const Vec2 out = dot(left_of(w), wall.out) > 0 ? left_of(w) : -left_of(w);
+  CellSolid cell = solid_of(section, norm(chord), -1);
+  cell.goes_on = true;
+  return {block.name,
+          std::move(cell),
+          {{start.x, start.y, 0}, {out.x, out.y, 0}, {0, 0, 1}, {w.x, w.y, 0}}};
 }
 
-std::vector<ObstacleSolid> Obstacles::in(const Site& site, const SiteView& view) const {
-  std::vector<ObstacleSolid> all;
-  for (const Length& length : lengths_) all.push_back(solid(site, view, length));
+std::vector<ObstacleSolid> Obstacles::in(const Site& site, const SiteView& view,
+                                         const std::vector<char>& wanted) const {
+  std::vector<ObstacleSolid> all(lengths_.size());
+  for (std::size_t i = 0; i < lengths_.size(); ++i)
+    if (wanted.empty() || wanted[i]) all[i] = solid(site, view, lengths_[i]);
   return all;
 }
 

@@ -69,8 +69,16 @@ void add_partings(const Scene& scene, Layout& layout) {
 
 Layout layout_for(const Scene& scene, Site& site, int first_wall,
                   const std::vector<Frame>& frames) {
-  Layout layout{
-      scene, site, Obstacles(site), first_wall, joints_of(scene, site, frames), {}, {}, {}, {}, {}};
+  Layout layout{scene,
+                site,
+                Obstacles(scene, site, frames),
+                first_wall,
+                joints_of(scene, site, frames),
+                {},
+                {},
+                {},
+                {},
+                {}};
   layout.guards = guards_of(scene, site, frames, layout.joints);
   layout.groups = assemblies_of(scene, site, layout.joints);
   layout.group_of.assign(scene.pieces.size(), 0);

@@ -8,9 +8,9 @@ namespace nook {
 namespace {
 
 constexpr double kDownward = 1e7;  // weight of a stage against the move, see nearest_allowed
-// The same where overlap is to go: a piece that jams between two faces is not slid out along them
-// by far more than what it overlaps; pushes square to a face are not bounded up to 200 mm. Chosen.
-constexpr double kJammed = 200;
+// A move that takes away less of the overlap than this share of itself is not made: a piece that
+// jams between two faces is not slid out along them. Chosen.
+constexpr double kWedge = 0.05;
 constexpr double kSlack = 1e-6;  // mm given to later stages; a thousandth of what is printed
 
 double gap_at(const PlanGap& g, const Moves& x) {
@@ -31,7 +31,10 @@ HalfPlane at_most(const PlanGap& g, double most, double bound) {
 
 class Program {
  public:
-  explicit Program(const std::vector<PlanGap>& gaps) : gaps_(gaps) {}
+  explicit Program(const std::vector<PlanGap>& gaps) : gaps_(gaps) {
+    for (const PlanGap& g : gaps)
+      for (int k = 0; k < 3; ++k) free_[k] = free_[k] || g.slope[k] != 0;
+  }
 
   // Those that overlap most first; what they must is granted to them alone, not to the others.
   template <class Which>
@@ -40,9 +43,10 @@ class Program {
     for (const PlanGap& g : gaps_)
       if (which(g)) open.push_back(&g);
     while (!open.empty()) {
-      std::vector<HalfPlane> stage{{{0, 0, 0, 1}, 0}};
-      for (const PlanGap* g : open) stage.push_back(at_least(*g, 0, 1));
-      if (!solve(stage, kJammed)) return;
+      std::vector<HalfPlane> stage;
+      add_priced({{0, 0, 0, 1}, 0}, stage);
+      for (const PlanGap* g : open) add_priced(at_least(*g, 0, 1), stage);
+      if (!solve(stage)) return;
       double overlap = 0;
       for (const PlanGap* g : open) overlap = std::max(overlap, -gap_at(*g, x_));
       grant(overlap, open);
@@ -54,7 +58,7 @@ class Program {
     std::vector<HalfPlane> stage;
     for (const PlanGap& g : gaps_)
       if (which(g)) stage.push_back(at_most(g, 0, 1));
-    if (stage.empty() || !solve(stage, kDownward)) return;
+    if (stage.empty() || !solve(stage)) return;
     double most = -1e300;
     for (const PlanGap& g : gaps_)
       if (which(g)) most = std::max(most, gap_at(g, x_));
@@ -63,7 +67,7 @@ class Program {
   }
 
   void least_stray(double turn) {
-    if (!solve({{{0, 0, 1, 1}, turn}, {{0, 0, -1, 1}, -turn}}, kDownward)) return;
+    if (!solve({{{0, 0, 1, 1}, turn}, {{0, 0, -1, 1}, -turn}})) return;
     const double stray = std::abs(x_[2] - turn) + kSlack;
     planes_.push_back({{0, 0, 1, 0}, turn - stray});
     planes_.push_back({{0, 0, -1, 0}, -turn - stray});
@@ -75,6 +79,20 @@ class Program {
   }
 
  private:
+  // The bound pays for the widest of the moves too: once for each way of each move that is free.
+  void add_priced(const HalfPlane& plane, std::vector<HalfPlane>& stage) const {
+    bool priced = false;
+    for (int k = 0; k < 3; ++k) {
+      if (!free_[k]) continue;
+      priced = true;
+      for (double way : {kWedge, -kWedge}) {
+        stage.push_back(plane);
+        stage.back().slope[k] += way;
+      }
+    }
+    if (!priced) stage.push_back(plane);
+  }
+
   // Settles every gap that overlaps this much; all of them where nothing does.
   void grant(double overlap, std::vector<const PlanGap*>& open) {
     const bool none = overlap < kSlack;
@@ -87,10 +105,10 @@ class Program {
 
   // The bound as small as may be; what it then is, is read off the moves themselves, so that the
   // later stages can always be met.
-  bool solve(const std::vector<HalfPlane>& stage, double weight) {
+  bool solve(const std::vector<HalfPlane>& stage) {
     std::vector<HalfPlane> all = planes_;
     all.insert(all.end(), stage.begin(), stage.end());
-    const auto y = nearest_allowed({0, 0, 0, -weight}, all);
+    const auto y = nearest_allowed({0, 0, 0, -kDownward}, all);
     if (y) x_ = {(*y)[0], (*y)[1], (*y)[2]};
     return y.has_value();
   }
@@ -98,6 +116,7 @@ class Program {
   const std::vector<PlanGap>& gaps_;
   std::vector<HalfPlane> planes_;
   Moves x_{};
+  bool free_[3] = {false, false, false};
 };
 
 }  // namespace

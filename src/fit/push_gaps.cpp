@@ -81,12 +81,49 @@ void Push::add_gap(const Hit& hit, const Moves& x, PlanGap gap, std::vector<Plan
   gaps.push_back(gap);
 }
 
+namespace {
+
+// Of gaps that depend alike on the moves in plan only those can matter that are least or greatest
+// at some turn: the corners of their hull over the turn's slope.
+void thin(std::vector<PlanGap>& gaps, std::size_t from) {
+  if (gaps.size() - from < 4) return;
+  const auto alike = [&](const PlanGap& g) {
+    return std::abs(g.slope[0] - gaps[from].slope[0]) < 1e-12 &&
+           std::abs(g.slope[1] - gaps[from].slope[1]) < 1e-12;
+  };
+  const auto first = gaps.begin() + static_cast<std::ptrdiff_t>(from);
+  if (!std::all_of(first, gaps.end(), alike)) return;
+  std::sort(first, gaps.end(), [](const PlanGap& a, const PlanGap& b) {
+    return a.slope[2] < b.slope[2] || (a.slope[2] == b.slope[2] && a.at < b.at);
+  });
+  std::vector<PlanGap> hull;
+  for (int side = 0; side < 2; ++side) {
+    const std::size_t base = hull.size();
+    const double sign = side == 0 ? 1 : -1;
+    for (auto g = first; g != gaps.end(); ++g) {
+      while (hull.size() >= base + 2) {
+        const PlanGap &a = hull[hull.size() - 2], &b = hull.back();
+        const double turn =
+            (b.slope[2] - a.slope[2]) * (g->at - b.at) - (b.at - a.at) * (g->slope[2] - b.slope[2]);
+        if (sign * turn > 0) break;
+        hull.pop_back();
+      }
+      hull.push_back(*g);
+    }
+  }
+  gaps.erase(first, gaps.end());
+  gaps.insert(gaps.end(), hull.begin(), hull.end());
+}
+
+}  // namespace
+
 void Push::add_joints(const Motion& motion, const Moves& x, std::vector<PlanGap>& gaps) const {
   for (const Hold& hold : holds_) {
     const Joint& joint = layout_.joints[hold.joint];
     const Frame frame = frame_of(hold, motion);
     const std::vector<Standing> parts = parts_of(hold, motion);
     const PlanGap gap{0, {}, joint.how->gap.mm, to_be_cut(*joint.how), hold.target};
+    const std::size_t before = gaps.size();
     for (int s = 0; s < static_cast<int>(joint.spots.size()); ++s) {
       if (joint.spots[s].notched || !(!view_.quick() || joint.spots[s].coarse)) continue;
       for (int f = s * joint.faces(); f < (s + 1) * joint.faces(); ++f)
@@ -95,6 +132,7 @@ void Push::add_joints(const Motion& motion, const Moves& x, std::vector<PlanGap>
           add_gap(*hit, x, gap, gaps);
         }
     }
+    thin(gaps, before);
   }
 }
 
@@ -102,10 +140,12 @@ void Push::add_guards(const Motion& motion, const Moves& x, std::vector<PlanGap>
   for (const Guard& guard : layout_.guards) {
     if (layout_.group_of[guard.piece] != index_) continue;
     const Frame frame = motion.frame(layout_.scene.pieces[guard.piece].frame);
+    const std::size_t before = gaps.size();
     for (int f = 0; f < static_cast<int>(guard.feelers.size()); ++f) {
       const auto hit = guard_hit(view_, layout_.site.fields(), guard, f, frame);
       if (hit && hit->gap < kFar) add_gap(*hit, x, {}, gaps);
     }
+    thin(gaps, before);
   }
 }
 

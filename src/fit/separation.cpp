@@ -12,6 +12,8 @@ namespace {
 
 constexpr double kNear = 60;         // mm; pieces further apart as drawn will not meet. Chosen
 constexpr double kDrawnOverlap = 1;  // mm; drawn deeper than this is meant to overlap. Chosen
+constexpr double kAlong =
+    0.02;  // cosine; an axis more along a length that goes on would end with it
 constexpr double kSameAxis = 1e-6;
 
 Vec3 in_room(const Frame& f, Vec3 d) {
@@ -121,7 +123,9 @@ PieceSolid solid_of(const Body& body, int piece) {
 Apart apart(const CellSolid& a, const Frame& frame_a, const CellSolid& b, const Frame& frame_b) {
   Apart best{-std::numeric_limits<double>::infinity(), {}, false};
   each_axis({a, frame_a, b, frame_b}, [&](double distance, Vec3 axis, int owner) {
-    if (distance > best.distance + kSameAxis) best = {distance, axis, owner == 1};
+    const bool along = distance < 0 && ((a.goes_on && std::abs(dot(axis, frame_a.w)) > kAlong) ||
+                                        (b.goes_on && std::abs(dot(axis, frame_b.w)) > kAlong));
+    if (!along && distance > best.distance + kSameAxis) best = {distance, axis, owner == 1};
   });
   best.axis = in_frame(best.of_b ? frame_b : frame_a, best.axis);
   return best;

@@ -15,6 +15,7 @@ struct CellSolid {
   std::vector<Vec3> corners;
   std::vector<Vec3> normals;  // of its faces, unit, one of each opposite pair
   std::vector<Vec3> edges;    // their directions, unit
+  bool goes_on = false;       // one length of something longer: overlap is not left along its w
 };
 /// A piece as one convex solid round it and as its own convex cells.
 struct PieceSolid {

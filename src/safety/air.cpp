@@ -8,6 +8,7 @@
 namespace nook::safe {
 namespace {
 
+constexpr double kFirstLook = 120;  // mm: a head's radius; chosen
 constexpr double kSameSpot = 1e-9;  // mm^2: a corner is equally near by both its edges
 
 double square(const Box2& box, Vec2 p) {
@@ -20,6 +21,12 @@ void turn_right(Region& region) {
   if (signed_area(region.outline) < 0) std::reverse(region.outline.begin(), region.outline.end());
   for (Polygon& hole : region.holes)
     if (signed_area(hole) > 0) std::reverse(hole.begin(), hole.end());
+}
+
+std::vector<Box2> boxes_of(const std::vector<Shadow>& shadows) {
+  std::vector<Box2> boxes;
+  for (const Shadow& shadow : shadows) boxes.push_back(box_of(shadow.region.outline));
+  return boxes;
 }
 
 }  // namespace
@@ -36,7 +43,7 @@ Vec2 Air::Edge::nearest(Vec2 p) const {
   return a + std::clamp(dot(p - a, d) * inverse, 0.0, 1.0) * d;
 }
 
-Air::Air(std::vector<Shadow> shadows) : shadows_(std::move(shadows)) {
+Air::Air(std::vector<Shadow> shadows) : shadows_(std::move(shadows)), bins_(boxes_of(shadows_)) {
   for (Shadow& shadow : shadows_) {
     turn_right(shadow.region);
     Rings rings{{}, box_of(shadow.region.outline)};
@@ -79,31 +86,35 @@ Touch Air::touch(const Best& best, Vec2 p) const {
 }
 
 Touch Air::nearest(Vec2 p) const {
+  for (double reach = kFirstLook;; reach *= 4) {
+    const Touch found = nearest_of(bins_.near(p, reach), p);
+    if (found.distance <= reach || reach > bins_.farthest(p)) return found;
+  }
+}
+
+Touch Air::nearest_of(const std::vector<int>& which, Vec2 p) const {
   Best best;
-  std::size_t owner = 0;
-  bool inside = false;
-  for (std::size_t i = 0; i < rings_.size(); ++i) {
+  int owner = -1;
+  for (int i : which) {
     if (square(rings_[i].box, p) >= best.square) continue;
     const Edge* before = best.edge;
     look(rings_[i], p, best);
     if (best.edge != before) owner = i;
-    if (best.inside) {
-      // Deep inside one shadow nothing else matters; its own border is asked for.
-      best = {};
-      look(rings_[i], p, best);
-      owner = i, inside = true;
-      break;
-    }
+    if (!best.inside) continue;
+    // Inside one shadow nothing else matters; its own border is asked for.
+    best = {};
+    look(rings_[i], p, best);
+    owner = i;
+    break;
   }
-  best.inside = inside;
   Touch found = touch(best, p);
-  if (best.edge) found.owner = shadows_[owner].owner;
+  if (owner >= 0) found.owner = shadows_[owner].owner;
   return found;
 }
 
 std::vector<Touch> Air::within(Vec2 p, double reach) const {
   std::vector<Touch> all;
-  for (std::size_t i = 0; i < rings_.size(); ++i) {
+  for (int i : bins_.near(p, reach)) {
     if (square(rings_[i].box, p) > reach * reach) continue;
     Best best;
     look(rings_[i], p, best);
@@ -124,7 +135,8 @@ std::vector<Touch> Air::within(Vec2 p, double reach) const {
 
 std::vector<Vec2> Air::rim(Vec2 p, double reach) const {
   std::vector<Vec2> found;
-  for (const Rings& rings : rings_) {
+  for (int i : bins_.near(p, reach)) {
+    const Rings& rings = rings_[i];
     if (square(rings.box, p) > reach * reach) continue;
     for (const Edge& edge : rings.edges) {
       const Vec2 q = edge.nearest(p);
@@ -136,7 +148,7 @@ std::vector<Vec2> Air::rim(Vec2 p, double reach) const {
 
 Air Air::near(Vec2 p, double reach) const {
   std::vector<Shadow> close;
-  for (std::size_t i = 0; i < rings_.size(); ++i)
+  for (int i : bins_.near(p, reach))
     if (square(rings_[i].box, p) <= reach * reach) close.push_back(shadows_[i]);
   return Air(std::move(close));
 }

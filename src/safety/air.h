@@ -3,6 +3,7 @@
 
 #include <vector>
 
+#include "safety/bins.h"
 #include "safety/sight.h"
 #include "solid/polygon.h"
 
@@ -44,9 +45,11 @@ class Air {
   struct Best;
   static void look(const Rings& rings, Vec2 p, Best& best);
   Touch touch(const Best& best, Vec2 p) const;
+  Touch nearest_of(const std::vector<int>& which, Vec2 p) const;
 
   std::vector<Shadow> shadows_;
   std::vector<Rings> rings_;  // of each shadow
+  Bins bins_;
 };
 
 }  // namespace nook::safe

@@ -10,6 +10,7 @@ namespace nook::safe {
 namespace {
 
 constexpr double kSideBySide = 20;  // degrees between the sides of a gap, at most; chosen
+constexpr double kVaries = 2;       // mm of width that are worth telling; chosen
 constexpr double kDoubt = 5;        // mm over the widest gap that is looked at; chosen
 
 /// A width that catches something, and what it says.
@@ -99,9 +100,12 @@ void judge(const Scene& scene, const Gap& gap, const Catch& by, Cautions& cautio
   const double caught =
       chance_at_least(width, mm(by.small)) + chance_at_most(width, mm(by.large)) - 1;
   const std::string where = between(scene, {gap.slot.sides[0].owner, gap.slot.sides[1].owner});
-  Words text{
-      "A gap of {} (from {} to {} along its length): {} to {} holds {}. Close it, or change it.",
-      {width, Measured{gap.least}, Measured{gap.most}, by.small, by.large, by.what}};
+  Words text{"A gap of {}: {} to {} holds {}. Close it, or change it.",
+             {width, by.small, by.large, by.what}};
+  if (gap.most - gap.least > kVaries)
+    text = {
+        "A gap of {}, along its length from {} to {}: {} to {} holds {}. Close it, or change it.",
+        {width, Measured{gap.least}, Measured{gap.most}, by.small, by.large, by.what}};
   cautions.judge(1 - caught, {by.id, where, text, {by.small}, "", width});
 }
 

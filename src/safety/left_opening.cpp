@@ -9,7 +9,7 @@
 namespace nook::safe {
 namespace {
 
-constexpr double kGood = 0.01;     // mm of radius; far under what a saw follows
+constexpr double kGood = 0.001;    // mm of radius; far under what a saw follows
 constexpr double kRim = 0.5;       // mm: what is this near to the circle bounds it; chosen
 constexpr double kOpposite = 150;  // degrees between two that hold a circle; chosen
 
@@ -22,28 +22,27 @@ struct Square {
 };
 
 // A point x is no farther from the solids than the lesser of |x - p| and |x - q| for any two spots
-// p and q on them; the root mean square of both bounds that, and is least for opposite spots.
-double most_clear(const Air& air, const Square& square) {
+// p and q on them; the root mean square of both bounds that, and is least for opposite spots. p is
+// the spot nearest to the middle.
+double most_clear(const Air& air, const Square& square, Vec2 nearest) {
   double most = square.clear + square.half;
-  const auto rim = air.rim(square.middle, square.clear + 2 * square.half);
-  for (std::size_t i = 0; i < rim.size(); ++i)
-    for (std::size_t k = 0; k < i; ++k) {
-      const Vec2 between = 0.5 * (rim[i] + rim[k]);
-      const double off = norm(square.middle - between) + square.half;
-      const Vec2 apart = rim[i] - rim[k];
-      most = std::min(most, std::sqrt(off * off + dot(apart, apart) / 4));
-    }
+  for (Vec2 spot : air.rim(square.middle, square.clear + 2 * square.half)) {
+    const Vec2 apart = spot - nearest, off = square.middle - 0.5 * (spot + nearest);
+    const double reach = std::sqrt(dot(off, off)) + square.half;
+    most = std::min(most, std::sqrt(reach * reach + dot(apart, apart) / 4));
+  }
   return most;
 }
 
 Square square_at(const Air& air, Vec2 middle, double half) {
-  Square square{middle, half, air.nearest(middle).distance, 0};
-  square.most = most_clear(air, square);
+  const Touch touch = air.nearest(middle);
+  Square square{middle, half, touch.distance, 0};
+  square.most = most_clear(air, square, touch.at);
   return square;
 }
 
-// The largest circle whose middle lies in one of the cells.
-Square largest(const Air& air, const Grid& grid, const std::vector<int>& cells) {
+// The largest circle whose middle lies in one of the cells, or the first found of radius `enough`.
+Square largest(const Air& air, const Grid& grid, const std::vector<int>& cells, double enough) {
   std::priority_queue<Square> open;
   Square best;
   const auto add = [&](Vec2 middle, double half) {
@@ -52,7 +51,7 @@ Square largest(const Air& air, const Grid& grid, const std::vector<int>& cells) 
     if (square.most > best.clear + kGood) open.push(square);
   };
   for (int cell : cells) add(grid.middle(cell), kCell * std::sqrt(0.5));
-  while (!open.empty() && open.top().most > best.clear + kGood) {
+  while (!open.empty() && best.clear < enough && open.top().most > best.clear + kGood) {
     const Square s = open.top();
     open.pop();
     const double step = s.half * std::sqrt(0.5) / 2;
@@ -124,6 +123,18 @@ std::vector<Touch> holders(const std::vector<Touch>& rim, Vec2 middle) {
   return best;
 }
 
+// Between two opposite spots the middle is known exactly, wherever along the slot the search ended.
+LeftOpening settled(const Air& air, const Square& best) {
+  LeftOpening opening{best.middle, 2 * best.clear,
+                      holders(air.within(best.middle, best.clear + kRim), best.middle), false};
+  if (opening.rim.size() != 2) return opening;
+  const Vec2 a = opening.rim[0].at, b = opening.rim[1].at;
+  if (std::abs(norm(b - a) - opening.across) > 10 * kGood) return opening;
+  opening.at = 0.5 * (a + b);
+  opening.across = norm(b - a);
+  return opening;
+}
+
 }  // namespace
 
 std::vector<LeftOpening> openings(const Air& air, const Grid& grid, double least, double most) {
@@ -133,12 +144,10 @@ std::vector<LeftOpening> openings(const Air& air, const Grid& grid, double least
     const auto cells = clearest(grid, pool);
     const Vec2 middle = grid.middle(cells.front());
     const double reach = norm(grid.middle(cells.back()) - middle) + most + 4 * kCell;
-    const Square best = largest(air.near(middle, reach), grid, cells);
-    const double across = 2 * best.clear;
-    if (across <= least || across >= most) continue;
-    found.push_back({best.middle, across,
-                     holders(air.within(best.middle, best.clear + kRim), best.middle),
-                     stands_on_floor(air, grid, pool, least / 2)});
+    const Square best = largest(air.near(middle, reach), grid, cells, most / 2);
+    if (2 * best.clear <= least || 2 * best.clear >= most) continue;
+    found.push_back(settled(air, best));
+    found.back().ground = stands_on_floor(air, grid, pool, least / 2);
   }
   return found;
 }

@@ -10,7 +10,7 @@ namespace nook::safe {
 /// A place that a sphere can pass and cannot leave sideways.
 struct LeftOpening {
   Vec2 at;                 // the middle of the largest circle in it
-  double across = 0;       // its diameter, mm, good to 0.02 mm
+  double across = 0;       // its diameter, mm, good to 0.002 mm
   std::vector<Touch> rim;  // what the circle touches, nearest first
   bool ground = false;     // the floor bounds it from below
 };

@@ -8,70 +8,15 @@
 #include <optional>
 
 #include "sheet/label.h"
+#include "sheet/prism.h"
 #include "solid/cells.h"
 #include "solid/polygon.h"
 
 namespace nook {
 namespace {
 
-constexpr double kTouch = 8;  // mm by which neighbours may overlap and still be told apart. Chosen
 constexpr double kSharp = 0.94;  // cosine of 20 degrees: sharper bends show an edge. Chosen
 constexpr int kSpots = 12;       // a face is tried on a grid of so many spots. Chosen
-const double kCos30 = std::sqrt(3.0) / 2;
-
-// As one looks into the corner: the left wall runs to the left, the right one to the right.
-Vec2 seen(Vec3 p) {
-  return {kCos30 * (p.y - p.x), p.z - 0.5 * (p.x + p.y)};
-}
-const Vec3 kTowardsEye{1, 1, 1};
-
-struct Prism {
-  int piece = 0, step = 0;
-  bool stands_out = false;
-  Vec3 low, high;
-  PageBox page;
-};
-
-Prism prism_of(const JobScene& scene, int piece, int step) {
-  Prism it{piece, step, false, {1e300, 1e300, 1e300}, {-1e300, -1e300, -1e300}, {}};
-  for (Vec3 p : solid_of(scene.pieces[piece], scene.frames[piece])) {
-    it.low = {std::min(it.low.x, p.x), std::min(it.low.y, p.y), std::min(it.low.z, p.z)};
-    it.high = {std::max(it.high.x, p.x), std::max(it.high.y, p.y), std::max(it.high.z, p.z)};
-    it.page.take_in(seen(p));
-  }
-  return it;
-}
-
-// How clearly a lies behind b: the widest of the three slots between them, mm.
-double behind_by(const Prism& a, const Prism& b) {
-  return std::max({b.low.x - a.high.x, b.low.y - a.high.y, b.low.z - a.high.z});
-}
-
-bool is_behind(const Prism& a, const Prism& b) {
-  if (!overlap(a.page, b.page)) return false;
-  const double ab = behind_by(a, b), ba = behind_by(b, a);
-  return ab > -kTouch && ab > ba;
-}
-
-// What lies behind is painted first; a ring of pieces that hide each other is cut at the furthest.
-std::vector<Prism> far_to_near(std::vector<Prism> prisms) {
-  const auto depth = [](const Prism& p) {
-    return dot(p.low, kTowardsEye) + dot(p.high, kTowardsEye);
-  };
-  std::stable_sort(prisms.begin(), prisms.end(),
-                   [&](const Prism& a, const Prism& b) { return depth(a) < depth(b); });
-  std::vector<Prism> painted;
-  while (!prisms.empty()) {
-    const auto free = std::find_if(prisms.begin(), prisms.end(), [&](const Prism& a) {
-      return std::none_of(prisms.begin(), prisms.end(),
-                          [&](const Prism& b) { return &a != &b && is_behind(b, a); });
-    });
-    const auto next = free == prisms.end() ? prisms.begin() : free;
-    painted.push_back(*next);
-    prisms.erase(next);
-  }
-  return painted;
-}
 
 class Painter {
  public:
@@ -89,7 +34,7 @@ class Painter {
   }
 
  private:
-  Vec2 at(Vec2 p, double w) const { return seen(frame_->room_from_piece({p.x, p.y, w})); }
+  Vec2 at(Vec2 p, double w) const { return isometric(frame_->room_from_piece({p.x, p.y, w})); }
 
   // The side faces that the eye can see; inside a cutout those that look into it.
   void sides(const Polygon& outline, bool inside) {
@@ -145,14 +90,14 @@ std::vector<std::vector<Vec2>> room_lines(const JobScene& scene, const Vec3& rea
     std::vector<Vec2> foot;
     for (double a : {ends.x, far}) {
       const Vec2 p = wall.room_from_wall(a, 0);
-      foot.push_back(seen({p.x, p.y, scene.room.floor.z(p)}));
+      foot.push_back(isometric({p.x, p.y, scene.room.floor.z(p)}));
     }
     lines.push_back(foot);
   }
   for (std::size_t k = 0; k + 1 < scene.room.walls.size(); ++k) {
     const Vec2 low = scene.room.corner_at(static_cast<int>(k), 0);
     const Vec2 high = scene.room.corner_at(static_cast<int>(k), top);
-    lines.push_back({seen({low.x, low.y, 0}), seen({high.x, high.y, top})});
+    lines.push_back({isometric({low.x, low.y, 0}), isometric({high.x, high.y, top})});
   }
   return lines;
 }
@@ -175,7 +120,7 @@ Vec3 reach_of(const std::vector<Prism>& prisms) {
 Polygon silhouette(const JobScene& scene, const Prism& prism) {
   std::vector<Vec2> points;
   for (Vec3 p : solid_of(scene.pieces[prism.piece], scene.frames[prism.piece]))
-    points.push_back(seen(p));
+    points.push_back(isometric(p));
   return hull_of(std::move(points));
 }
 
@@ -193,7 +138,7 @@ std::optional<Vec2> open_spot(const JobScene& scene, const Prism& prism,
   for (int i = 1; i < kSpots; ++i)
     for (int j = 1; j < kSpots; ++j) {
       const Vec2 p{box.low.x + box.width() * i / kSpots, box.low.y + box.height() * j / kSpots};
-      const Vec2 spot = seen(frame.room_from_piece({p.x, p.y, near}));
+      const Vec2 spot = isometric(frame.room_from_piece({p.x, p.y, near}));
       const double off = std::hypot(i - 0.5 * kSpots, j - 0.5 * kSpots);
       const auto hides = [&](const Polygon& hull) { return contains({hull, {}}, spot); };
       if (off >= best_off || !contains({piece.drawn->outline, {}}, p) ||

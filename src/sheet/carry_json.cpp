@@ -37,6 +37,7 @@ Json carry_json(const CarryAnswer& carry, const std::string& job) {
   const Rounding rounding = usual_rounding(carry.units);
   Json json = opening("carry", job, carry.verdict);
   json["way_known"] = carry.way_known;
+  json["room_known"] = carry.room_known;
   json["pieces"] = Json::array();
   for (const PieceCarry& piece : carry.pieces)
     json["pieces"].push_back({{"part", piece.part},

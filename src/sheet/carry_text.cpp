@@ -45,6 +45,13 @@ std::string passing(const Pass& pass, Rounding rounding) {
   return text;
 }
 
+// What trying it askew says: it may rub on the way.
+std::string askew_unsure(const Pass& pass, Rounding rounding) {
+  if (pass.hold == Hold::slid_in) return {};
+  return fmt::format("; {} it {}", how_held(pass, rounding),
+                     pass.verdict == Verdict::cannot_tell ? "may rub" : "jams");
+}
+
 std::string too_wide_in_front(const Pass& pass, Rounding rounding) {
   return fmt::format("cannot slide straight in: the alcove is {} narrower in front, {}",
                      size(pass.slides->value, rounding), sure_to(*pass.slides, rounding));
@@ -52,7 +59,8 @@ std::string too_wide_in_front(const Pass& pass, Rounding rounding) {
 
 std::string wrong(const Pass& pass, Rounding rounding) {
   if (!pass.spare) return "the height of the ceiling is not known";
-  if (pass.kind == Pass::Kind::alcove) return too_wide_in_front(pass, rounding);
+  if (pass.kind == Pass::Kind::alcove)
+    return too_wide_in_front(pass, rounding) + askew_unsure(pass, rounding);
   return fmt::format("{} at best {}, {}", room_left(*pass.spare, rounding),
                      how_held(pass, rounding), sure_to(*pass.spare, rounding));
 }
@@ -154,6 +162,12 @@ Finding nothing_measured() {
       "and write them under [access] in room.toml"};
 }
 
+Finding room_unknown() {
+  return {Verdict::cannot_tell, 1e9, "the room",
+          "is not known yet: tipping up and alcoves are not looked at",
+          "'nookfit room' says which reading is missing"};
+}
+
 }  // namespace
 
 std::string how_held(const Pass& pass, Rounding rounding) {
@@ -188,6 +202,7 @@ std::string how_held(const Pass& pass, Rounding rounding) {
 std::vector<Finding> carry_findings(const CarryAnswer& carry, const Style& style) {
   std::vector<Finding> findings;
   if (!carry.way_known) findings.push_back(nothing_measured());
+  if (!carry.room_known) findings.push_back(room_unknown());
   for (const PieceCarry& piece : carry.pieces) {
     if (told_before(carry, piece)) continue;
     for (const Pass& pass : piece.passes)

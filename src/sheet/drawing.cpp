@@ -10,19 +10,11 @@
 namespace nook {
 namespace {
 
-void take_in(PageBox& box, const std::vector<Vec2>& points) {
-  for (Vec2 p : points) box.take_in(p);
-}
-
 PageBox box_on_page(const Polyline& form) {
-  PageBox box;
-  take_in(box, form.points);
-  return box;
+  return box_round(form.points);
 }
 PageBox box_on_page(const Patch& form) {
-  PageBox box;
-  take_in(box, form.region.outline);
-  return box;
+  return box_round(form.region.outline);
 }
 PageBox box_on_page(const Circle& form) {
   const Vec2 r{form.radius, form.radius};
@@ -67,6 +59,12 @@ void PageBox::take_in(const PageBox& other) {
 
 PageBox PageBox::grown(double by) const {
   return {low - Vec2{by, by}, high + Vec2{by, by}};
+}
+
+PageBox box_round(const std::vector<Vec2>& points) {
+  PageBox box;
+  for (Vec2 p : points) box.take_in(p);
+  return box;
 }
 
 bool overlap(const PageBox& a, const PageBox& b) {

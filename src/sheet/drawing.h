@@ -67,6 +67,8 @@ struct PageBox {
   void take_in(const PageBox& other);
   PageBox grown(double by) const;
 };
+/// The box round some points.
+PageBox box_round(const std::vector<Vec2>& points);
 /// Whether two boxes share more than a touch.
 bool overlap(const PageBox& a, const PageBox& b);
 

@@ -13,6 +13,7 @@ namespace nook {
 namespace {
 
 constexpr double kEasyScribe = kMillimetresPerInch * 3 / 8;  // common practice, no source
+constexpr double kSameGap = 0.005;                           // mm
 constexpr double kBevel = kMillimetresPerInch / 32;  // more between the faces is cut at a bevel
 
 struct Words {
@@ -43,9 +44,10 @@ std::string spot(const Words& w, double at) {
 }
 
 double widest_at(const ContactFit& contact) {
+  // Of equally wide spots the first is named.
   const auto widest =
-      std::max_element(contact.line.begin(), contact.line.end(),
-                       [](const GapPoint& a, const GapPoint& b) { return a.gap < b.gap; });
+      std::find_if(contact.line.begin(), contact.line.end(),
+                   [&](const GapPoint& p) { return p.gap > contact.gap.most - kSameGap; });
   return widest == contact.line.end() ? 0 : widest->at;
 }
 
@@ -165,9 +167,17 @@ Finding contact_finding(const FitAnswer& fit, const ContactFit& contact, const S
   if (!fit.known)
     return {Verdict::cannot_tell, 0, contact_place(contact), "readings are missing",
             "'nookfit room' names them"};
+  if (!contact.meets_anything && contact.verdict == Verdict::cannot_tell)
+    return {Verdict::cannot_tell, 0, contact_place(contact), "nothing says how high it is",
+            "measure from the level line up to the ceiling there"};
+  if (!contact.meets_anything && contact.verdict == Verdict::fits)
+    return {Verdict::fits, 0, contact_place(contact), "nothing of it within 12\" (300 mm)", ""};
   if (!contact.meets_anything) return cannot_meet(contact);
   const Words w{fit, contact, style};
-  Finding finding{contact.verdict, contact.gap.most, contact_place(contact), gap_words(w), ""};
+  // Equally wide gaps stay in their order: the weight goes by what is printed.
+  const double weight = std::round(contact.gap.most / style.rounding.step.mm);
+  Finding finding{contact.verdict, weight * style.rounding.step.mm, contact_place(contact),
+                  gap_words(w), ""};
   if (contact.verdict != Verdict::fits || cut_on_site(contact.how->by))
     finding.next = next_words(w);
   if (contact.verdict == Verdict::cannot_tell)

@@ -132,10 +132,26 @@ Json list(const List& all) {
   return json;
 }
 
+// Contacts that cannot be are told with their place, as a fault would be.
+Json diagnostics(const FitAnswer& fit, const std::string& job) {
+  Json all = Json::array();
+  for (const ContactFit& c : fit.contacts) {
+    if (!fit.known || c.meets_anything || c.verdict != Verdict::does_not_fit) continue;
+    all.push_back({{"file", job + "/design.toml"},
+                   {"line", c.how->place.line},
+                   {"column", c.how->place.column},
+                   {"what", contact_place(c) + ": this edge cannot meet it"},
+                   {"code", "edge-cannot-meet"},
+                   {"help", "name another edge, or the face that lies against it"}});
+  }
+  return all;
+}
+
 }  // namespace
 
 Json fit_json(const FitAnswer& fit, const std::string& job) {
   Json json = opening("fit", job, fit.verdict);
+  json["diagnostics"] = diagnostics(fit, job);
   json["chance"] = fit.known ? Json(fit.chance) : Json(nullptr);
   json["groups"] = list(fit.groups);
   json["clashes"] = list(fit.clashes);

@@ -122,11 +122,21 @@ std::string floor_text(const FitAnswer& fit, const Style& style) {
   return text.empty() ? "" : "\nOn the floor:\n" + text;
 }
 
+// A contact that overlaps says so itself.
+bool told_by_contact(const FitAnswer& fit, const ClashFit& clash) {
+  return std::any_of(fit.contacts.begin(), fit.contacts.end(), [&](const ContactFit& c) {
+    const bool same = (c.part == clash.part && c.meets == clash.with) ||
+                      (c.part == clash.with && c.meets == clash.part);
+    return same && c.verdict != Verdict::fits && c.meets_anything;
+  });
+}
+
 }  // namespace
 
 std::vector<Finding> fit_findings(const FitAnswer& fit, const Style& style) {
   std::vector<Finding> findings;
-  for (const ClashFit& c : fit.clashes) findings.push_back(finding_of(c, style));
+  for (const ClashFit& c : fit.clashes)
+    if (!told_by_contact(fit, c)) findings.push_back(finding_of(c, style));
   for (const ContactFit& c : fit.contacts) findings.push_back(contact_finding(fit, c, style));
   for (const CoveredFit& c : fit.covered) findings.push_back(finding_of(c, style));
   for (const ClearanceFit& c : fit.clearances)

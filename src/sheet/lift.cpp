@@ -13,9 +13,7 @@
 namespace nook {
 namespace {
 
-constexpr double kNewtonsPerKilogram = 9.80665;    // standard gravity
-constexpr double kKilogramsPerPound = 0.45359237;  // international pound, exact
-constexpr double kLongForOne = 2100;               // mm. Chosen
+constexpr double kLongForOne = 2100;  // mm. Chosen
 
 double longest_side(const Polygon& outline) {
   Vec2 low{1e300, 1e300}, high{-1e300, -1e300};
@@ -46,7 +44,7 @@ std::string lift_words(const Design& design, const Piece& piece, Unit unit) {
   const std::optional<double> kg = weight_kg(design, piece);
   const bool is_long = longest_side(piece.drawn->outline) > kLongForOne;
   if (!kg) return is_long ? "weight not known, two people" : "weight not known";
-  const bool heavy = *kg * kNewtonsPerKilogram > newtons(Of::one_person);
+  const bool heavy = *kg * kStandardGravity > newtons(Of::one_person);
   const std::string weight = unit == Unit::inch
                                  ? fmt::format("{:.0f} lb", std::ceil(*kg / kKilogramsPerPound))
                                  : fmt::format("{:.0f} kg", std::ceil(*kg));

@@ -8,6 +8,9 @@
 
 namespace nook {
 
+inline constexpr double kStandardGravity = 9.80665;       // N in a kilogram, exact by convention
+inline constexpr double kKilogramsPerPound = 0.45359237;  // exact by definition (1959)
+
 /// Kilograms of the piece as drawn, cutouts taken out; nothing where its stock states neither
 /// density nor specific gravity.
 std::optional<double> weight_kg(const Design& design, const Piece& piece);

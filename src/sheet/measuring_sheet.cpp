@@ -10,26 +10,69 @@
 #include "sheet/reading_rows.h"
 #include "sheet/room_text.h"
 #include "sheet/stop_numbers.h"
+#include "sheet/where_to_measure.h"
 
 namespace nook {
 namespace {
 
 constexpr const char* kBlank = "__________";
 
-SheetSection next_section(const SheetJob& job) {
-  SheetSection section{"Take next", {}};
-  SheetList list{{}, true};
+// Sketches of the readings that have a place on a wall or in a corner.
+void add_sketches(SheetSection& section, const SheetJob& job) {
+  const Survey& survey = job.scene.survey;
+  for (int corner = 0; corner + 1 < static_cast<int>(survey.walls.size()); ++corner) {
+    const auto mine = in_corner(job.to_take, corner);
+    if (mine.empty()) continue;
+    section.blocks.push_back(SheetFigure{[&job, corner, mine](const Canvas& canvas) {
+                                           return where_in_corner(job.scene.survey, corner, mine,
+                                                                  canvas, job.style.rounding);
+                                         },
+                                         95});
+  }
+  for (int wall = 0; wall < static_cast<int>(survey.walls.size()); ++wall) {
+    const auto mine = on_wall(job.to_take, wall);
+    if (mine.empty()) continue;
+    section.blocks.push_back(SheetFigure{[&job, wall, mine](const Canvas& canvas) {
+                                           return where_on_wall(job.scene.survey, wall, mine,
+                                                                canvas, job.style.rounding);
+                                         },
+                                         85});
+  }
+}
+
+SheetTable form_of(const SheetJob& job) {
+  SheetTable table{job.minutes > 0 ? fmt::format("About {:.0f} minutes", job.minutes) : "",
+                   {"No.", "Take", "Read", "Again"},
+                   {}};
+  for (std::size_t i = 0; i < job.to_take.size(); ++i) {
+    const bool again = job.twice.empty() || job.twice[i];
+    table.rows.push_back(
+        {std::to_string(i + 1), job.to_take[i].reading, kBlank, again ? kBlank : "-"});
+  }
+  return table;
+}
+
+// What is wrong with the readings so far, and what holds everything up.
+SheetList wrong_so_far(const SheetJob& job) {
+  SheetList list;
   for (const Finding& f : room_findings(job.scene.report, job.style))
     list.items.push_back(f.where + ": " + f.what + (f.next.empty() ? "" : "; " + f.next));
-  for (const NextReading& next : job.scene.report.measure_next) list.items.push_back(next.reading);
   for (const NextReading& probe : job.scene.drill ? job.drill().probes : std::vector<NextReading>{})
     list.items.push_back(probe.reading);
   const std::string diagonal = diagonal_words(job);
   if (!diagonal.empty())
     list.items.push_back("Before anything is cut, " + diagonal + " If not: do not cut.");
-  if (list.items.empty())
-    list.items.push_back("Nothing: every reading agrees and nothing is missing.");
-  section.blocks.push_back(std::move(list));
+  return list;
+}
+
+SheetSection next_section(const SheetJob& job) {
+  SheetSection section{"Take next", {}};
+  if (SheetList list = wrong_so_far(job); !list.items.empty())
+    section.blocks.push_back(std::move(list));
+  if (!job.to_take.empty()) section.blocks.push_back(form_of(job));
+  add_sketches(section, job);
+  if (section.blocks.empty())
+    section.blocks.push_back(SheetWords{"Nothing: every reading agrees and nothing is missing."});
   return section;
 }
 

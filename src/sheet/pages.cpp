@@ -125,7 +125,7 @@ class Setter {
     if (!table.caption.empty()) words(table.caption, body_, true, 0, 4 * kLeading * body_);
     row(table.heads, columns, true);
     for (const std::vector<std::string>& cells : table.rows) {
-      if (room() < height_of(cells, columns)) {
+      if (room() < height_of(cells, columns, false)) {
         new_page();
         row(table.heads, columns, true);
       }
@@ -133,16 +133,17 @@ class Setter {
     }
     gap(0.7);
   }
-  double height_of(const std::vector<std::string>& cells,
-                   const std::vector<double>& columns) const {
+  double height_of(const std::vector<std::string>& cells, const std::vector<double>& columns,
+                   bool head) const {
     std::size_t most = 1;
     for (std::size_t c = 0; c < cells.size(); ++c)
-      most =
-          std::max(most, lines_within(cells[c], body_, columns[c] - kCellGap * body_, true).size());
+      most = std::max(
+          most,
+          lines_within(cells[c], body_, columns[c] - kCellGap * body_, head || c == 0).size());
     return kLeading * body_ * most + 0.3 * body_;
   }
   void row(const std::vector<std::string>& cells, const std::vector<double>& columns, bool head) {
-    const double height = height_of(cells, columns), top = y_;
+    const double height = height_of(cells, columns, head), top = y_;
     double x = 0;
     for (std::size_t c = 0; c < cells.size(); x += columns[c++]) {
       y_ = top - 0.15 * body_;

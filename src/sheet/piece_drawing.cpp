@@ -16,14 +16,8 @@ constexpr double kBend = 0.9659;  // cosine of 15 degrees. Chosen
 constexpr double kNearest = 10;   // mm. Chosen
 constexpr double kSame = 0.4;     // mm: dimensions closer than that are one
 
-PageBox around(const Polygon& outline) {
-  PageBox box;
-  for (Vec2 p : outline) box.take_in(p);
-  return box;
-}
-
 PageBox whole_of(const PieceView& piece) {
-  PageBox box = around(piece.outline);
+  PageBox box = box_round(piece.outline);
   for (Vec2 p : piece.blank) box.take_in(p);
   return box;
 }
@@ -55,7 +49,7 @@ class PiecePicture {
   PiecePicture(const PieceView& piece, const Canvas& canvas, const Rounding& rounding, Vec2 free)
       : piece_(piece),
         box_(whole_of(piece)),
-        finished_(around(piece.outline)),
+        finished_(box_round(piece.outline)),
         draft_(drafted(canvas, rounding, box_, free)) {}
 
   Drawing drawn(bool with_dimensions) {
@@ -78,7 +72,8 @@ class PiecePicture {
     draft_.drawing.title =
         piece_.name + (piece_.note.empty() ? "" : ", " + piece_.note) + ", seen from its front";
     draft_.drawing.description = fmt::format(
-        "Finished {} by {}. Hatched: left wild. Distances run from one start, the small circle.",
+        "Finished {} by {}. Hatched: left wild. Small crosses: screws into other pieces. Distances "
+        "run from one start, the small circle.",
         draft_.said(finished_.width()), draft_.said(finished_.height()));
   }
 
@@ -94,24 +89,23 @@ class PiecePicture {
 
   void cutouts() {
     for (const Cutout& cutout : piece_.cutouts) {
-      const PageBox box = around(cutout.outline);
+      const PageBox box = box_round(cutout.outline);
       const Vec2 middle = 0.5 * (box.low + box.high);
       std::string words = cutout.name;
       if (cutout.diameter) words += ", " + draft_.said(cutout.diameter->mm) + " across";
       const double clear = 0.5 * draft_.drawing.scale * std::min(box.width(), box.height());
       labels_.push_back({words, middle, clear, false, 0, "label " + cutout.name});
-      if (!cutout.centre) continue;
-      const double arm = draft_.paper(2);
-      draft_.drawing.add(
-          "cutouts",
-          Polyline{{middle - Vec2{arm, 0}, middle + Vec2{arm, 0}}, false, LineKind::thin});
-      draft_.drawing.add(
-          "cutouts",
-          Polyline{{middle - Vec2{0, arm}, middle + Vec2{0, arm}}, false, LineKind::thin});
+      if (cutout.centre) cross("cutouts", middle, 2);
     }
   }
 
+  void cross(const std::string& layer, Vec2 at, double arm) {
+    for (Vec2 d : {Vec2{draft_.paper(arm), 0}, Vec2{0, draft_.paper(arm)}})
+      draft_.drawing.add(layer, Polyline{{at - d, at + d}, false, LineKind::thin}, "cross");
+  }
+
   void holes() {
+    for (Vec2 at : piece_.crosses) cross("holes", at, 1.2);
     for (const PieceHole& hole : piece_.holes) {
       const double radius = 1.1;
       draft_.drawing.add("holes",
@@ -133,7 +127,7 @@ class PiecePicture {
     for (Vec2 p : corners_of(piece_.outline))
       (other(p) <= middle ? first : second).add(draft_, at(p));
     for (const Cutout& cutout : piece_.cutouts) {
-      const PageBox box = around(cutout.outline);
+      const PageBox box = box_round(cutout.outline);
       if (cutout.centre) {
         first.add(draft_, at(*cutout.centre), " center");
       } else {
@@ -195,29 +189,6 @@ class PiecePicture {
   std::vector<PageBox> marks_;
 };
 
-double widest_gap(const PieceView& piece) {
-  double most = 1;
-  for (const PieceGap& gap : piece.gaps)
-    for (const PieceGap::Spot& spot : gap.spots) most = std::max(most, std::abs(spot.gap));
-  return most;
-}
-
-void draw_gap(Draft& draft, const PieceGap& gap, double factor, std::vector<Label>& labels) {
-  if (gap.spots.size() < 2) return;
-  Polygon band;
-  std::vector<Vec2> line;
-  for (const PieceGap::Spot& spot : gap.spots) {
-    band.push_back(spot.at);
-    line.push_back(spot.at + factor * spot.gap * gap.out);
-  }
-  band.insert(band.end(), line.rbegin(), line.rend());
-  hatch(draft, "gaps", {band, {}}, 45, 1.2);
-  draft.drawing.add("gaps", Polyline{line, false, LineKind::normal}, gap.words);
-  const auto wider = [](const PieceGap::Spot& a, const PieceGap::Spot& b) { return a.gap < b.gap; };
-  const auto most = std::max_element(gap.spots.begin(), gap.spots.end(), wider);
-  labels.push_back({gap.words, most->at + factor * most->gap * gap.out, 0.5, true, 0, "gap"});
-}
-
 }  // namespace
 
 std::vector<Vec2> corners_of(const Polygon& outline) {
@@ -240,51 +211,6 @@ Drawing piece_drawing(const PieceView& piece, const Canvas& canvas, const Roundi
 Drawing piece_picture(const PieceView& piece, const Canvas& canvas, const Rounding& rounding) {
   const Vec2 free{2 * canvas.text, 4 * canvas.text};
   return PiecePicture(piece, canvas, rounding, free).drawn(false);
-}
-
-Drawing gap_drawing(const PieceView& piece, const Canvas& canvas, const Rounding& rounding) {
-  const PageBox box = around(piece.outline);
-  Draft draft = drafted(canvas, rounding, box, {12 * canvas.text, 8 * canvas.text});
-  const double wanted = draft.paper(2.5 * canvas.text) / widest_gap(piece);
-  int factor = 1;
-  for (int f : {2, 5, 10, 20, 50, 100})
-    if (f <= wanted) factor = f;
-  draft.drawing.name = "gaps-" + piece.name;
-  draft.drawing.title =
-      fmt::format("{}: gaps along its edges, {} times as wide", piece.name, factor);
-  draft.drawing.description =
-      "Hatched outside the outline: air between the piece and what it meets.";
-  draft.drawing.add("outline", Polyline{piece.outline, true, LineKind::heavy}, piece.name);
-  std::vector<Label> labels;
-  for (const PieceGap& gap : piece.gaps) {
-    draft.drawing.description += " " + gap.words + ".";
-    draw_gap(draft, gap, factor, labels);
-  }
-  labels.push_back({piece.name, 0.5 * (box.low + box.high), 0, true, 0, "name"});
-  place_labels(draft, labels, {}, canvas_round(draft, box));
-  return finished(std::move(draft));
-}
-
-Drawing outline_drawing(const PieceView& piece) {
-  Drawing drawing;
-  drawing.name = piece.name;
-  drawing.title = piece.name;
-  drawing.description = "Outlines in millimetres, seen from the front.";
-  drawing.add("outline", Polyline{piece.outline, true, LineKind::normal}, piece.name);
-  if (!piece.blank.empty())
-    drawing.add("blank", Polyline{piece.blank, true, LineKind::dashed}, "blank");
-  for (const Cutout& cutout : piece.cutouts) {
-    if (cutout.centre && cutout.diameter)
-      drawing.add("cutouts",
-                  Circle{*cutout.centre, cutout.diameter->mm / 2, Paint::none, LineKind::normal},
-                  cutout.name);
-    else
-      drawing.add("cutouts", Polyline{cutout.outline, true, LineKind::normal}, cutout.name);
-  }
-  for (const PieceHole& hole : piece.holes)
-    drawing.add("holes", Circle{hole.at, 1, Paint::none, LineKind::normal}, "hole " + hole.number);
-  drawing.extent = box_on_page(drawing).grown(10);
-  return drawing;
 }
 
 }  // namespace nook

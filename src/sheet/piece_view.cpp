@@ -29,12 +29,6 @@ int index_of(const JobScene& scene, const std::string& name) {
   return -1;
 }
 
-PageBox around(const Polygon& outline) {
-  PageBox box;
-  for (Vec2 p : outline) box.take_in(p);
-  return box;
-}
-
 Vec2 outward(EdgeSide side) {
   switch (side) {
     case EdgeSide::left:
@@ -82,7 +76,7 @@ EdgeSpot on_run(const Polygon& outline, EdgeRun run, double at) {
 EdgeSpot spot_of(const Polygon& outline, const EdgeChoice& edge, double at) {
   if (const EdgeRun* run = std::get_if<EdgeRun>(&edge)) return on_run(outline, *run, at);
   const EdgeSide side = std::get<EdgeSide>(edge);
-  return {on_side(around(outline), side, at), outward(side)};
+  return {on_side(box_round(outline), side, at), outward(side)};
 }
 
 std::string gap_words(const JobScene& scene, const ContactFit& contact) {
@@ -116,7 +110,7 @@ void take_gaps(PieceView& view, const JobScene& scene, int piece) {
 
 // A scribe line cut beforehand, from what comes off the blank.
 void take_scribes(PieceView& view, const CutPiece& piece) {
-  const PageBox box = around(view.blank.empty() ? view.outline : view.blank);
+  const PageBox box = box_round(view.blank.empty() ? view.outline : view.blank);
   for (const CutScribe& scribe : piece.scribes) {
     if (!scribe.shop) continue;
     const bool second = scribe.edge == "right" || scribe.edge == "top";
@@ -175,9 +169,13 @@ PieceView cut_view(const JobScene& scene, const CutPiece& piece) {
   view.name = piece.part;
   if (piece.names.size() > 1) view.note = fmt::format("{} alike", piece.names.size());
   view.outline = piece.outline;
+  if (scene.drill)
+    for (const JointDrill& joint : scene.drill->parts)
+      for (const Hole& hole : joint.holes)
+        if (hole.part == piece.names.front()) view.crosses.push_back({hole.u_mm, hole.v_mm});
   if (!piece.wild.empty()) view.blank = blank_of(scene, index);
   for (const CutNotch& notch : piece.notches)
-    view.notches.push_back({notch_outline(notch, around(view.outline)), notch.around});
+    view.notches.push_back({notch_outline(notch, box_round(view.outline)), notch.around});
   if (view.holes.empty()) {
     view.shy_of_left = names_edge(piece, "left");
     view.shy_of_bottom = names_edge(piece, "bottom");

@@ -49,6 +49,7 @@ struct PieceView {
   std::vector<PieceNotch> notches;
   std::vector<PieceScribe> scribes;
   std::vector<PieceHole> holes;
+  std::vector<Vec2> crosses;  // screws into other pieces; a table says which is which
   std::vector<PieceGap> gaps;
   // Sides from which nothing is measured: left wild, or not square.
   bool shy_of_left = false, shy_of_bottom = false;

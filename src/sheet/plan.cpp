@@ -9,35 +9,22 @@
 
 #include "sheet/dimension.h"
 #include "sheet/label.h"
+#include "sheet/seen_from_above.h"
 #include "solid/cells.h"
 
 namespace nook {
 namespace {
 
-constexpr double kBehind = 90;         // mm of wall drawn behind its surface. Chosen
-constexpr double kHeightShown = 1000;  // mm: the height at which the walls are cut. Chosen
-constexpr int kStations = 24;
-
-// Page from room: the wall one faces (the middle one of three, else the first) lies at the top.
-struct Above {
-  Vec2 right, up;
-
-  explicit Above(const RoomShape& room) {
-    const WallShape& faced = room.walls[room.walls.size() >= 3 ? 1 : 0];
-    up = -faced.out;
-    right = left_of(faced.out);
-  }
-  Vec2 operator()(Vec2 p) const { return {dot(p, right), dot(p, up)}; }
-  Vec2 operator()(Vec3 p) const { return (*this)(Vec2{p.x, p.y}); }
-};
+constexpr double kBehind = 90;  // mm of wall drawn behind its surface. Chosen
 
 // One wall's surface from its near to its far end, in plan.
 std::vector<Vec2> surface_of(const RoomShape& room, int wall) {
   const FacedWall faced(room, wall);
   const Vec2 ends = faced.ends_at(kHeightShown);
   std::vector<Vec2> points;
-  for (int i = 0; i <= kStations; ++i) {
-    const Vec3 p = room.walls[wall].point(ends.x + (ends.y - ends.x) * i / kStations, kHeightShown);
+  for (int i = 0; i <= kPlanStations; ++i) {
+    const Vec3 p =
+        room.walls[wall].point(ends.x + (ends.y - ends.x) * i / kPlanStations, kHeightShown);
     points.push_back({p.x, p.y});
   }
   return points;
@@ -48,7 +35,7 @@ Vec2 behind_corner(const RoomShape& room, int k) {
   return room.corner_at(k, kHeightShown) - kBehind * (room.walls[k].out + room.walls[k + 1].out);
 }
 
-void draw_walls(Draft& draft, const RoomShape& room, const Above& above) {
+void draw_walls(Draft& draft, const RoomShape& room, const SeenFromAbove& above) {
   for (std::size_t k = 0; k < room.walls.size(); ++k) {
     std::vector<Vec2> surface;
     for (Vec2 p : surface_of(room, static_cast<int>(k))) surface.push_back(above(p));
@@ -72,7 +59,7 @@ bool level(const Frame& frame) {
   return std::abs(frame.w.z) > 0.999;
 }
 
-Region seen_from_above(const Above& above, const Piece& piece, const Frame& frame) {
+Region seen_from_above(const SeenFromAbove& above, const Piece& piece, const Frame& frame) {
   if (!level(frame)) {
     std::vector<Vec2> points;
     for (Vec3 p : solid_of(piece, frame)) points.push_back(above(p));
@@ -85,7 +72,7 @@ Region seen_from_above(const Above& above, const Piece& piece, const Frame& fram
 }
 
 // Level pieces hang over what is below: dashed, without a ground.
-void draw_pieces(Draft& draft, const JobScene& scene, const Above& above,
+void draw_pieces(Draft& draft, const JobScene& scene, const SeenFromAbove& above,
                  std::vector<Label>& labels) {
   std::string last;
   for (std::size_t i = 0; i < scene.pieces.size(); ++i) {
@@ -104,7 +91,7 @@ void draw_pieces(Draft& draft, const JobScene& scene, const Above& above,
   }
 }
 
-void draw_obstacles(Draft& draft, const JobScene& scene, const Above& above,
+void draw_obstacles(Draft& draft, const JobScene& scene, const SeenFromAbove& above,
                     std::vector<Label>& labels) {
   for (std::size_t k = 0; k < scene.survey.walls.size(); ++k) {
     const WallShape& shape = scene.room.walls[k];
@@ -130,7 +117,7 @@ std::string wall_words(const JobScene& scene, std::size_t wall) {
   return words;
 }
 
-void label_walls(const JobScene& scene, const Above& above, std::vector<Label>& labels) {
+void label_walls(const JobScene& scene, const SeenFromAbove& above, std::vector<Label>& labels) {
   for (std::size_t k = 0; k < scene.report.walls.size(); ++k) {
     const WallShape& wall = scene.room.walls[k];
     const Vec2 behind = wall.room_from_wall(0.6 * wall.length, -kBehind);
@@ -142,83 +129,17 @@ void label_walls(const JobScene& scene, const Above& above, std::vector<Label>& 
                       "corner " + std::to_string(k)});
 }
 
-PageBox real_extent(const RoomShape& room, const Above& above) {
+PageBox real_extent(const RoomShape& room, const SeenFromAbove& above) {
   PageBox box;
   for (std::size_t k = 0; k < room.walls.size(); ++k)
     for (Vec2 p : surface_of(room, static_cast<int>(k))) box.take_in(above(p));
   return box.grown(kBehind);
 }
 
-// The interior angle that walls k and k + 1 make, less a right angle, in degrees.
-double error_of(const RoomShape& room, std::size_t k) {
-  const Vec2 a = k == 0 ? room.walls[k].along : -room.walls[k].along;
-  return std::acos(std::clamp(dot(a, room.walls[k + 1].along), -1.0, 1.0)) * 180 /
-             std::numbers::pi -
-         90;
-}
-
-Vec2 turned(Vec2 v, double by_deg) {
-  const double a = by_deg * std::numbers::pi / 180;
-  return {v.x * std::cos(a) - v.y * std::sin(a), v.x * std::sin(a) + v.y * std::cos(a)};
-}
-
-// The room with every corner's error times `factor` (0: the square room), walls turned about
-// their corners from the first wall on.
-RoomShape with_errors(const RoomShape& room, double factor) {
-  RoomShape large = room;
-  for (std::size_t k = 0; k + 1 < room.walls.size(); ++k) {
-    const WallShape& before = large.walls[k];
-    const Vec2 from = k == 0 ? before.along : -before.along;
-    WallShape& next = large.walls[k + 1];
-    next.start = k == 0 ? before.start : before.start + before.length * before.along;
-    const double sense = cross(from, before.out) > 0 ? 1 : -1;
-    next.along = turned(from, sense * (90 + factor * error_of(room, k)));
-    next.out = dot(left_of(next.along), from) > 0 ? left_of(next.along) : -left_of(next.along);
-  }
-  return large;
-}
-
-double stray_at(const RoomShape& room, std::size_t wall, double a) {
-  return room.walls[wall].out_at(a, kHeightShown) - room.walls[wall].out_at(0, kHeightShown);
-}
-
-std::vector<Vec2> strayed(const RoomShape& room, const RoomShape& large, std::size_t k, double by) {
-  std::vector<Vec2> points;
-  for (int i = 0; i <= kStations; ++i) {
-    const double a = room.walls[k].length * i / kStations;
-    points.push_back(large.walls[k].room_from_wall(a, by * stray_at(room, k, a)));
-  }
-  return points;
-}
-
 }  // namespace
 
-std::string out_of_square(double angle_deg, const Rounding& rounding) {
-  // As with a 3-4-5: a side of 3 ft or 900 mm, and how far its end is off the square line.
-  const Length side = rounding.unit == Unit::inch ? inches(36) : millimetres(900);
-  const Length off = side * std::abs(std::tan((angle_deg - 90) * std::numbers::pi / 180));
-  if (off < rounding.step / 2) return "square";
-  return fmt::format("{} {} in {}", angle_deg > 90 ? "open" : "closed", with_unit(off, rounding),
-                     with_unit(side, rounding));
-}
-
-int factor_made_large(const RoomShape& room) {
-  int best = 1;
-  for (int factor : {2, 5, 10, 20, 50}) {
-    for (std::size_t k = 0; k + 1 < room.walls.size(); ++k)
-      if (factor * std::abs(error_of(room, k)) > 15) return best;
-    for (std::size_t k = 0; k < room.walls.size(); ++k)
-      for (int i = 0; i <= kStations; ++i)
-        if (factor * std::abs(stray_at(room, k, room.walls[k].length * i / kStations)) >
-            room.walls[k].length / 10)
-          return best;
-    best = factor;
-  }
-  return best;
-}
-
 Drawing plan(const JobScene& scene, const Canvas& canvas) {
-  const Above above(scene.room);
+  const SeenFromAbove above(scene.room);
   const PageBox real = real_extent(scene.room, above);
   Draft draft = drafted(canvas, scene.rounding, real, {4, 10 * canvas.text});
   draft.drawing.name = "plan";
@@ -231,43 +152,6 @@ Drawing plan(const JobScene& scene, const Canvas& canvas) {
   label_walls(scene, above, labels);
   draw_obstacles(draft, scene, above, labels);
   draw_pieces(draft, scene, above, labels);
-  place_labels(draft, labels, {}, canvas_round(draft, real));
-  return finished(std::move(draft));
-}
-
-Drawing plan_made_large(const JobScene& scene, const Canvas& canvas) {
-  const int factor = factor_made_large(scene.room);
-  const RoomShape large = with_errors(scene.room, factor), square = with_errors(scene.room, 0);
-  const Above above(large);
-  std::vector<std::vector<Vec2>> walls, ideal;
-  PageBox real;
-  for (std::size_t k = 0; k < large.walls.size(); ++k) {
-    for (Vec2& p : walls.emplace_back(strayed(scene.room, large, k, factor)))
-      real.take_in(p = above(p));
-    for (Vec2& p : ideal.emplace_back(strayed(scene.room, square, k, 0)))
-      real.take_in(p = above(p));
-  }
-  Draft draft = drafted(canvas, scene.rounding, real, {4, 8 * canvas.text});
-  draft.drawing.name = "plan-made-large";
-  draft.drawing.title =
-      fmt::format("Out of square and out of flat, {} times as much as it is", factor);
-  draft.drawing.description =
-      "Heavy lines: the walls with their errors made large. Dashed lines: a square room.";
-  std::vector<Label> labels{{fmt::format("errors {} times", factor),
-                             {(real.low.x + real.high.x) / 2, real.low.y},
-                             0,
-                             true,
-                             0,
-                             "factor"}};
-  for (std::size_t k = 0; k < walls.size(); ++k) {
-    draft.drawing.add("square room", Polyline{ideal[k], false, LineKind::dashed});
-    draft.drawing.add("walls", Polyline{walls[k], false, LineKind::heavy},
-                      large.walls[k].name + " wall");
-    labels.push_back({large.walls[k].name, walls[k][kStations / 2], 1, false, 0, ""});
-  }
-  for (std::size_t k = 0; k < scene.report.corners.size(); ++k)
-    labels.push_back({out_of_square(scene.report.corners[k].angle_deg.value, scene.rounding),
-                      above(large.walls[k + 1].start), 2, true, 0, "corner " + std::to_string(k)});
   place_labels(draft, labels, {}, canvas_round(draft, real));
   return finished(std::move(draft));
 }

@@ -5,6 +5,8 @@
 
 #include <cmath>
 
+#include "sheet/lift.h"
+
 namespace nook {
 namespace {
 
@@ -59,8 +61,13 @@ class Rows {
     drops("Floor: from the level line down, as walked on", survey_.floor.down);
     for (const Squash& s : survey_.floor.squash)
       row("Carpet squash",
-          fmt::format("{:.0f} N on a block of {} by {}", s.load_n, said(s.on[0]), said(s.on[1])),
+          fmt::format("{} on a block of {} by {}", load(s.load_n), said(s.on[0]), said(s.on[1])),
           said(s.by));
+  }
+  std::string load(double newtons) const {
+    if (rounding_.unit == Unit::inch)
+      return fmt::format("{:.0f} lb", newtons / (kStandardGravity * kKilogramsPerPound));
+    return fmt::format("{:.0f} kg", newtons / kStandardGravity);
   }
 
   void at(const Corner& corner) {

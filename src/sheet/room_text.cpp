@@ -6,6 +6,7 @@
 #include <cmath>
 
 #include "base/measured.h"
+#include "sheet/reading_name.h"
 #include "sheet/room_table.h"
 #include "sheet/wrap.h"
 
@@ -39,7 +40,7 @@ std::string lean_words(const WallReport& wall, const Survey& survey, const Style
   const double lean = wall.lean_mm_per_m.value * high, sd = wall.lean_mm_per_m.sd * high;
   const std::string over = length(survey.level.length.mm, style);
   if (std::abs(lean) < style.rounding.step.mm / 2)
-    return fmt::format("plumb in {}, {}", over, give_or_take_mm(sd, style));
+    return fmt::format("stands plumb in {}, {}", over, give_or_take_mm(sd, style));
   return fmt::format("leans {} {} in {}, {}", lean > 0 ? "into the room" : "away",
                      length(std::abs(lean), style), over, give_or_take_mm(sd, style));
 }
@@ -64,23 +65,17 @@ std::string room_lines(const RoomReport& report, const Survey& survey, const Sty
     text += wrapped(wall_line(wall, survey, style), kPageWidth, "");
   if (!report.walls.empty())
     text += wrapped(
-        fmt::format("Walls stray {:.0f} mm from flat over {:.0f} mm ({}).", report.flatness_sd_mm,
-                    report.flatness_reach_mm,
+        fmt::format("Walls usually stray {} from flat over {} ({}).",
+                    length(report.flatness_sd_mm, style), length(report.flatness_reach_mm, style),
                     report.flatness_from_file ? "as the file says" : "as the readings have it"),
         kPageWidth, "");
   return text;
 }
 
-std::string joined(const std::vector<std::string>& words) {
-  std::string text;
-  for (const std::string& word : words) text += (text.empty() ? "" : ", ") + word;
-  return text;
-}
-
 std::string unchecked(const RoomReport& report) {
   if (report.uncheckable.empty()) return {};
-  return "\n" + wrapped(fmt::format("No other reading checks these; take what matters twice: {}.",
-                                    joined(report.uncheckable)),
+  return "\n" + wrapped(fmt::format("No other reading checks these; take again what matters: {}.",
+                                    reading_names(report.uncheckable, report)),
                         kPageWidth, "");
 }
 
@@ -106,12 +101,13 @@ Finding missing_finding(const Missing& missing) {
   return finding;
 }
 
-Finding suspect_finding(const Suspect& suspect) {
+Finding suspect_finding(const Suspect& suspect, const RoomReport& report) {
   const bool one = suspect.ids.size() == 1;
-  const std::string where = one ? suspect.ids.front() : "one of " + joined(suspect.ids);
-  const std::string again = one ? "take it again" : "take " + suspect.ids.front() + " again first";
-  return {Verdict::cannot_tell, 1e3 + std::min(suspect.odds, 1e5), where, suspect.reason,
-          again + ", or strike what is wrong (struck = true)"};
+  const std::string names = reading_names(suspect.ids, report);
+  const std::string again =
+      one ? "take it again" : "take " + reading_name(suspect.ids.front(), report) + " again first";
+  return {Verdict::cannot_tell, 1e3 + std::min(suspect.odds, 1e5), one ? names : "one of " + names,
+          suspect.reason, again + ", or strike what is wrong (struck = true)"};
 }
 
 }  // namespace
@@ -119,7 +115,8 @@ Finding suspect_finding(const Suspect& suspect) {
 std::vector<Finding> room_findings(const RoomReport& report, const Style&) {
   std::vector<Finding> findings;
   for (const Missing& missing : report.missing) findings.push_back(missing_finding(missing));
-  for (const Suspect& suspect : report.suspects) findings.push_back(suspect_finding(suspect));
+  for (const Suspect& suspect : report.suspects)
+    findings.push_back(suspect_finding(suspect, report));
   sort(findings);
   return findings;
 }

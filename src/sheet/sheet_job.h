@@ -19,7 +19,10 @@ struct SheetJob {
   const CutAnswer* cut = nullptr;
   const CarryAnswer* carry = nullptr;
   const SafetyAnswer* safety = nullptr;
-  Foretold proof;  // the tape that has to come out right before cutting
+  std::vector<NextReading> to_take;  // readings still to be taken, in walking order or best first
+  std::vector<bool> twice;           // which of them nothing else checks; empty = none known
+  double minutes = 0;                // that they take; 0 = not told
+  Foretold proof;                    // the tape that has to come out right before cutting
   Style style;
 
   const FitAnswer& fit() const { return *scene.fit; }

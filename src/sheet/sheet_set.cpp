@@ -37,10 +37,26 @@ class Files {
     add(sheet.name + ".html", html(sheet));
     add(sheet.name + ".pdf", pdf(pages_of(sheet), sheet.title));
   }
-  void picture(const Drawing& drawing) {
-    add(file_name(drawing.name) + ".svg", svg(drawing));
+  void picture(const Drawing& drawing) { add(file_name(drawing.name) + ".svg", svg(drawing)); }
+  // What one sends to somebody by phone is a PNG too.
+  void photo(const Drawing& drawing) {
+    picture(drawing);
     add(file_name(drawing.name) + ".png", png(drawing, kDots));
   }
+  void pieces(const JobScene& scene, const CutAnswer& cut) {
+    std::vector<Drawing> full_size;
+    for (const CutPiece& each : cut.pieces) {
+      const PieceView view = cut_view(scene, each);
+      piece(view, scene.rounding);
+      for (Drawing& one : templates_of(view, scene.rounding))
+        if (tiling_of(one, PaperSize::letter).pages() <= kMostTiles)
+          full_size.push_back(std::move(one));
+    }
+    templates(full_size);
+  }
+  std::vector<SheetFile> all() && { return std::move(files_); }
+
+ private:
   void piece(const PieceView& view, const Rounding& rounding) {
     Drawing drawing = piece_drawing(view, kPicture, rounding);
     drawing.name = "piece " + view.name;
@@ -58,9 +74,6 @@ class Files {
       add(name, pdf(pages, "Templates in full size"));
     }
   }
-  std::vector<SheetFile> all() && { return std::move(files_); }
-
- private:
   // Two names that come to one file name are told apart by a number.
   void add(const std::string& name, std::string bytes) {
     std::string free = name;
@@ -86,22 +99,20 @@ std::vector<SheetFile> sheet_files(const SheetJob& job, bool known) {
   if (!known) return std::move(files).all();
   files.sheet(cutting_sheet(job));
   files.sheet(installing_sheet(job));
-  files.picture(plan(job.scene, kPicture));
+  files.photo(plan(job.scene, kPicture));
   files.picture(plan_made_large(job.scene, kPicture));
   for (int wall = 0; wall < static_cast<int>(job.scene.room.walls.size()); ++wall) {
-    files.picture(elevation(job.scene, wall, kPicture));
+    files.photo(elevation(job.scene, wall, kPicture));
     files.picture(profile(job.scene, wall, kPicture));
   }
-  files.picture(assembled(job.scene, kPicture));
-  std::vector<Drawing> templates;
-  for (const CutPiece& piece : job.cut->pieces) {
-    const PieceView view = cut_view(job.scene, piece);
-    files.piece(view, job.style.rounding);
-    for (Drawing& one : templates_of(view, job.style.rounding))
-      if (tiling_of(one, PaperSize::letter).pages() <= kMostTiles)
-        templates.push_back(std::move(one));
-  }
-  files.templates(templates);
+  files.photo(assembled(job.scene, kPicture));
+  files.pieces(job.scene, *job.cut);
+  return std::move(files).all();
+}
+
+std::vector<SheetFile> piece_files(const JobScene& scene, const CutAnswer& cut) {
+  Files files(usual_paper(scene.rounding.unit));
+  files.pieces(scene, cut);
   return std::move(files).all();
 }
 

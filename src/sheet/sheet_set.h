@@ -18,6 +18,9 @@ struct SheetFile {
 /// stands in no room yet is neither cut nor installed. Throws NoPaper.
 std::vector<SheetFile> sheet_files(const SheetJob& job, bool known);
 
+/// Pictures and outlines of the pieces alone, and the templates that fit on paper. Throws NoPaper.
+std::vector<SheetFile> piece_files(const JobScene& scene, const CutAnswer& cut);
+
 /// Letter where lengths are in inches, else A4.
 PaperSize usual_paper(Unit unit);
 

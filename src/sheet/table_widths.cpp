@@ -7,6 +7,11 @@
 #include "sheet/text_width.h"
 
 namespace nook {
+namespace {
+
+constexpr double kHair = 0.05;  // mm: what rounding takes must not break a cell's words
+
+}  // namespace
 
 std::vector<double> column_widths(const SheetTable& table, double size, double width) {
   std::vector<double> wanted;
@@ -14,7 +19,7 @@ std::vector<double> column_widths(const SheetTable& table, double size, double w
     double most = width_of(table.heads[c], size, true);
     for (const std::vector<std::string>& row : table.rows)
       most = std::max(most, width_of(row[c], size, true));
-    wanted.push_back(most + kCellGap * size);
+    wanted.push_back(most + kCellGap * size + kHair);
   }
   // The cap under which all columns fit: between 0 and the widest wish.
   const auto total = [&](double cap) {

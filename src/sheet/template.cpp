@@ -19,12 +19,6 @@ constexpr double kRound = 25;  // mm of the outline shown round a notch. Chosen
 constexpr double kCross = 8;   // mm by which a center's cross stands beyond a cutout. Chosen
 constexpr Canvas kFullSize{0, 0, 4};
 
-PageBox around(const std::vector<Vec2>& points) {
-  PageBox box;
-  for (Vec2 p : points) box.take_in(p);
-  return box;
-}
-
 Draft full_size(const std::string& name, const std::string& title, const Rounding& rounding) {
   Draft draft = drafted_at(1, kFullSize, rounding);
   draft.drawing.name = name;
@@ -45,7 +39,7 @@ void say(Draft& draft, const std::string& words, Vec2 about, const PageBox& acro
 }
 
 Drawing notch_template(const PieceView& piece, const PieceNotch& notch, const Rounding& rounding) {
-  const PageBox box = around(notch.polygon), window = box.grown(kRound);
+  const PageBox box = box_round(notch.polygon), window = box.grown(kRound);
   Draft draft = full_size(piece.name + " notch",
                           fmt::format("{}: notch for {}", piece.name, notch.around), rounding);
   outline_in(draft, piece, window);
@@ -63,7 +57,7 @@ Drawing notch_template(const PieceView& piece, const PieceNotch& notch, const Ro
 }
 
 std::string place_words(const PieceView& piece, Vec2 at, const Draft& draft) {
-  const PageBox whole = around(piece.outline);
+  const PageBox whole = box_round(piece.outline);
   return fmt::format("center {} from {} edge, {} from {} edge",
                      draft.said(piece.shy_of_left ? whole.high.x - at.x : at.x - whole.low.x),
                      piece.shy_of_left ? "right" : "left",
@@ -72,7 +66,7 @@ std::string place_words(const PieceView& piece, Vec2 at, const Draft& draft) {
 }
 
 Drawing cutout_template(const PieceView& piece, const Cutout& cutout, const Rounding& rounding) {
-  const PageBox box = around(cutout.outline);
+  const PageBox box = box_round(cutout.outline);
   const Vec2 middle = cutout.centre.value_or(0.5 * (box.low + box.high));
   Draft draft =
       full_size(piece.name + " " + cutout.name, piece.name + ": " + cutout.name, rounding);
@@ -105,7 +99,7 @@ Drawing cutout_template(const PieceView& piece, const Cutout& cutout, const Roun
 
 Drawing scribe_template(const PieceView& piece, const PieceScribe& scribe,
                         const Rounding& rounding) {
-  const PageBox window = around(scribe.line).grown(kRound);
+  const PageBox window = box_round(scribe.line).grown(kRound);
   Draft draft = full_size(piece.name + " scribe", piece.name + ": " + scribe.words, rounding);
   outline_in(draft, piece, window);
   draft.drawing.add("scribe", Polyline{scribe.line, false, LineKind::heavy}, scribe.words);

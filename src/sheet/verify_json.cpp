@@ -73,6 +73,7 @@ Json json_of(const CutFault& fault, Rounding rounding) {
 Json json_of(const Remedy& remedy, Rounding rounding) {
   const bool trim = remedy.what == Remedy::Do::trim;
   Json json{{"do", name_of(remedy.what)},
+            {"fault", remedy.fault},
             {"trim_edge", trim ? Json(remedy.edge) : Json(nullptr)},
             {"by_mm", remedy.by_mm}};
   if (trim) json["by_ends_mm"] = {remedy.by_first_mm, remedy.by_last_mm};

@@ -127,6 +127,16 @@ std::string joined(const List& list, const std::string& between, const Words& wo
   return all;
 }
 
+// Fault by fault; for each the ways to mend it.
+std::string remedies_told(const std::vector<Remedy>& remedies, Rounding rounding) {
+  std::string all;
+  for (size_t k = 0; k < remedies.size(); ++k) {
+    if (k > 0) all += remedies[k].fault == remedies[k - 1].fault ? "; or " : "; and besides ";
+    all += done_and_spoiled(remedies[k], rounding);
+  }
+  return all;
+}
+
 Finding finding_of(const PieceVerify& piece, Rounding rounding) {
   if (piece.faults.empty())
     return {piece.verdict, 0, piece.part,
@@ -134,8 +144,7 @@ Finding finding_of(const PieceVerify& piece, Rounding rounding) {
             ""};
   return {piece.verdict, std::abs(piece.off.value), piece.part,
           joined(piece.faults, "; ", [&](const CutFault& f) { return told(f, rounding); }),
-          joined(piece.remedies, "; or ",
-                 [&](const Remedy& r) { return done_and_spoiled(r, rounding); })};
+          remedies_told(piece.remedies, rounding)};
 }
 
 Finding nothing_measured() {

@@ -102,11 +102,12 @@ void carry_all(const CarryInput& input, CarryAnswer& answer) {
 CarryAnswer carry(const CarryInput& input) {
   CarryAnswer answer;
   answer.units = input.survey.units;
+  answer.room_known = input.fit.known;
   answer.way_known = !input.survey.doorways.empty() || !input.survey.turns.empty();
   carry_all(input, answer);
   for (const PieceCarry& piece : answer.pieces)
     answer.verdict = worse(answer.verdict, piece.verdict);
-  if (!answer.way_known || !input.fit.known)
+  if (!answer.way_known || !answer.room_known)
     answer.verdict = worse(answer.verdict, Verdict::cannot_tell);
   return answer;
 }

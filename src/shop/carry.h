@@ -62,6 +62,7 @@ struct GroupCarry {
 
 struct CarryAnswer {
   Verdict verdict = Verdict::fits;  // of the worst piece
+  bool room_known = true;           // false: ceiling and alcove were not looked at
   bool way_known = true;            // false: no door and no turn was measured
   Unit units = Unit::inch;
   std::vector<PieceCarry> pieces;  // in file order, each copy by itself

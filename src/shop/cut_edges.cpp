@@ -9,6 +9,7 @@
 namespace nook {
 namespace {
 
+constexpr double kNoWood = 0.5;     // mm: less is not called wild. Chosen
 constexpr double kRoughStep = 300;  // mm between figures for roughing out. Chosen
 
 bool upright(const Polygon& outline, const EdgeChoice& edge) {
@@ -56,19 +57,21 @@ double furthest_out(const ContactFit& found, double closer) {
   return most;
 }
 
-double closer_by(const ContactFit& found) {
-  return std::clamp(found.gap.most - found.how->gap.mm, 0.0, found.wood_mm);
-}
+// One scribed edge: how far its piece comes closer, and how far its blank goes beyond as drawn.
+struct Scribing {
+  const ContactFit& found;
+  double closer, beyond;
+};
 
-void add_scribe(CutPiece& cut, const NeededPiece& needed, const ContactFit& found, double beyond) {
-  const double closer = closer_by(found);
+void add_scribe(CutPiece& cut, const NeededPiece& needed, const Scribing& edge) {
+  const ContactFit& found = edge.found;
   CutScribe scribe;
   scribe.edge = found.edge, scribe.meets = found.meets;
   scribe.shop = found.how->shop;
   scribe.upright = upright(needed.drawn->outline, found.how->edge);
   scribe.touches_at = found.touches_at, scribe.bevel_mm = found.bevel_mm;
   for (const GapPoint& point : found.line)
-    scribe.spots.push_back({point.at, beyond - line_out(found, point, closer)});
+    scribe.spots.push_back({point.at, edge.beyond - line_out(found, point, edge.closer)});
   for (const CutScribe::Spot& spot : scribe.spots)
     scribe.setting_mm = std::max(scribe.setting_mm, spot.off);
   scribe.spots = rough_spots(scribe.spots);
@@ -90,10 +93,12 @@ void add_edges(CutPiece& cut, const CutInput& input, int k, const NeededPiece& n
     if (!run_of(needed.drawn->outline, found.how->edge)) continue;
     if (found.how->by == Fitting::taper) add_taper(cut, needed, found);
     if (found.how->by != Fitting::scribe) continue;
-    const double out = furthest_out(found, closer_by(found));
+    const double closer = closing(input.fit.pieces[k], input.design, found);
+    const double out = furthest_out(found, closer);
     const WildEdge* left = wild_for(wild, found.contact);
-    add_scribe(cut, needed, found, left ? left->beyond_mm : out);
-    if (left) cut.wild.push_back({left->edge, left->beyond_mm - out});
+    add_scribe(cut, needed, {found, closer, left ? left->beyond_mm : out});
+    if (left && left->beyond_mm > out + kNoWood)
+      cut.wild.push_back({left->edge, left->beyond_mm - out});
   }
   for (const WildEdge& edge : wild)  // nothing is known of its gap
     if (std::none_of(input.fit.contacts.begin(), input.fit.contacts.end(),

@@ -112,8 +112,7 @@ void add_square(std::vector<CutFault>& faults, const Judged& judged, double sure
 // Sizes that differ from end to end make a piece lean too: that is told once.
 bool uneven(const std::vector<CutFault>& faults) {
   return std::any_of(faults.begin(), faults.end(), [](const CutFault& f) {
-    return f.kind == Kind::taper_reversed ||
-           (f.of != CutFault::Of::notch && f.kind != Kind::not_measured && !f.where.empty());
+    return f.of != CutFault::Of::notch && f.verdict == Verdict::does_not_fit && !f.where.empty();
   });
 }
 

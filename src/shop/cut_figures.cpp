@@ -9,9 +9,11 @@
 namespace nook {
 namespace {
 
-constexpr int kDraws = 4000;             // a share of .95 is then known to .0035. Chosen
-constexpr double kSquare = 3.175;        // 1/8 in over the height: what a butt joint hides. Chosen
-constexpr double kNotchOver = 6.35;      // 1/4 in wider than needed. Chosen
+constexpr int kDraws = 4000;  // a share of .95 is then known to .0035. Chosen
+constexpr double kDiagonals =
+    3.175;                           // 1/8 in that diagonals may differ: common practice, no source
+constexpr double kMostLean = 6.35;   // 1/4 in of lean, however narrow a piece is. Chosen
+constexpr double kNotchOver = 6.35;  // 1/4 in wider than needed. Chosen
 constexpr double kNotchLeast = 0.79375;  // 1/32 in that a notch may always fall short. Chosen
 
 constexpr double kApart = 0.25;   // of a piece: two readings nearer than that are one. Chosen
@@ -52,7 +54,9 @@ CutFigure figure(Of of, const CornerVector& row, const CutShape& shape) {
 // A size between two sides may stray by what the stricter of them allows, and by wood left wild.
 CutFigure between(CutFigure made, const SideAllowance& a, const SideAllowance& b) {
   made.low = -std::min(a.under, b.under);
-  made.high = std::min(a.over, b.over) + a.wild + b.wild;
+  const double over = std::min(a.over, b.over);
+  const bool trapped = a.met && b.met && a.wild + b.wild == 0;
+  made.high = (trapped ? std::min(over, kSawStrays) : over) + a.wild + b.wild;
   return made;
 }
 
@@ -124,7 +128,9 @@ void add_square(std::vector<CutFigure>& figures, const NeededPiece& needed, cons
   for (const CornerVector& row : all)
     for (int i = 0; i < kCorners; ++i) mean[i] += row[i] / static_cast<double>(all.size());
   CutFigure square = figure(Of::square, mean, shape);
-  square.low = -kSquare, square.high = kSquare;
+  square.high =
+      std::min(kMostLean, kDiagonals * std::hypot(shape.width, shape.height) / (2 * shape.width));
+  square.low = -square.high;
   figures.push_back(square);
 }
 

@@ -10,6 +10,7 @@ namespace {
 
 constexpr double kOpen = 100;    // mm, prior sd of a corner: what no reading says is open. Chosen
 constexpr double kAstray = 1;    // mm, sd of where along a piece a reading is taken. Chosen
+constexpr double kShape = 20;    // mm, prior sd of out of square and out of parallel. Chosen
 constexpr double kLaid = 1e-3;   // mm, how firmly it lies. Chosen
 constexpr double kProbe = 0.01;  // mm, step of a numerical slope. Chosen
 constexpr double kLeastRedundancy = 0.01;  // under it a reading cannot be checked. Chosen
@@ -95,10 +96,19 @@ void lay_down(NormalEquations& equations) {
   }
 }
 
+// What no reading says is taken to be as needed, within what no cut strays: its left side upright,
+// opposite sizes alike.
+void keep_shape(NormalEquations& equations) {
+  equations.add({-1, 0, 0, 0, 0, 0, 1, 0}, 0, kShape);
+  equations.add({1, 0, -1, 0, 1, 0, -1, 0}, 0, kShape);
+  equations.add({0, 1, 0, -1, 0, 1, 0, -1}, 0, kShape);
+}
+
 NormalEquations linear_at(const std::vector<Taped>& readings, const Polygon& outline,
                           const CornerVector& off) {
   NormalEquations equations(kOpen);
   lay_down(equations);
+  keep_shape(equations);
   const Polygon now = with_corners(outline, off);
   for (const Taped& reading : readings) {
     const CornerVector row = slope(reading, outline, off);

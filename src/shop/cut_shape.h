@@ -41,7 +41,7 @@ Polygon with_corners(const Polygon& outline, const CornerVector& off);
 
 /// The shape that the readings of `piece` (in the piece frame) say. `sd`: of one reading, mm; a
 /// reading's own sd replaces it; 1 mm (chosen) in where it was taken comes on top. What no reading
-/// says stays open by 100 mm (chosen).
+/// says stays open by 100 mm, and out of square and parallel by 20 mm (chosen).
 CutShape cut_shape(const PieceAsCut& piece, const NeededPiece& needed, double sd);
 
 /// The readings as they would be from the front: where the piece was measured from behind, left and

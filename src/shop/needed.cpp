@@ -28,28 +28,28 @@ double station(const Polygon& outline, const EdgeChoice& edge, EdgeRun run, Vec2
 struct CutLine {
   EdgeRun run;
   std::vector<Vec2> points;  // along the run, out of it
-  double closer = 0;         // how far the piece then moves closer, into wood that may go
 };
 
-// The gap along the run less what is wanted open. Of that the piece takes up by moving closer what
-// it stands off its drawn place; the rest is wood beyond the drawn edge.
-std::optional<CutLine> cut_line(const Polygon& outline, const ContactFit& found) {
+// A contact that is cut to the room, and how far its piece then comes closer.
+struct RoomCut {
+  const ContactFit* found;
+  double closer;
+};
+
+// The gap along the run less what is wanted open and what the piece comes closer.
+std::optional<CutLine> cut_line(const Polygon& outline, const RoomCut& cut) {
+  const ContactFit& found = *cut.found;
   const EdgeChoice& edge = found.how->edge;
   const std::optional<EdgeRun> run = run_of(outline, edge);
   if (!run || found.line.empty()) return std::nullopt;
   const Vec2 first = outline[run->first], last = outline[(run->last + 1) % outline.size()];
   const double start = station(outline, edge, *run, first);
   const double end = station(outline, edge, *run, last);
-  CutLine line{*run, {}, 0};
-  double most = 0;
-  for (const GapPoint& point : found.line) {
-    line.points.push_back(
-        {norm(last - first) * (point.at - start) / (end - start), point.gap - found.how->gap.mm});
-    most = std::max(most, line.points.back().y);
-  }
+  CutLine line{*run, {}};
+  for (const GapPoint& point : found.line)
+    line.points.push_back({norm(last - first) * (point.at - start) / (end - start),
+                           point.gap - found.how->gap.mm - cut.closer});
   std::sort(line.points.begin(), line.points.end(), [](Vec2 a, Vec2 b) { return a.x < b.x; });
-  line.closer = std::min(found.wood_mm, most);
-  for (Vec2& point : line.points) point.y -= line.closer;
   return line;
 }
 
@@ -77,29 +77,27 @@ Polygon scribed(const Polygon& outline, const CutLine& line) {
   return result;
 }
 
-bool is_cut_to_room(const Contact& contact) {
-  return contact.by == Fitting::taper || contact.by == Fitting::scribe;
-}
 bool is_forecut(const Contact& contact) {
-  return is_cut_to_room(contact) && (contact.by == Fitting::taper || contact.shop);
+  return cut_to_room(contact) && (contact.by == Fitting::taper || contact.shop);
 }
 
-std::vector<const ContactFit*> cuts(const FitAnswer& fit, int piece,
-                                    bool (*counts)(const Contact&)) {
-  std::vector<const ContactFit*> all;
+std::vector<RoomCut> cuts(const Design& design, const FitAnswer& fit, int piece,
+                          bool (*counts)(const Contact&)) {
+  std::vector<RoomCut> all;
   for (const ContactFit& found : fit.contacts)
-    if (found.piece == piece && found.meets_anything && counts(*found.how)) all.push_back(&found);
+    if (found.piece == piece && found.meets_anything && counts(*found.how))
+      all.push_back({&found, closing(fit.pieces[piece], design, found)});
   return all;
 }
 
 // Tapers first: they keep the numbers of the edges. Scribes from the last edge to the first.
-Polygon cut_to(const Polygon& drawn, const std::vector<const ContactFit*>& cuts) {
+Polygon cut_to(const Polygon& drawn, const std::vector<RoomCut>& cuts) {
   Polygon outline = drawn;
   std::vector<CutLine> scribes;
-  for (const ContactFit* found : cuts) {
-    const auto line = cut_line(outline, *found);
+  for (const RoomCut& cut : cuts) {
+    const auto line = cut_line(outline, cut);
     if (!line) continue;
-    if (found->how->by == Fitting::taper)
+    if (cut.found->how->by == Fitting::taper)
       outline = tapered(outline, *line);
     else
       scribes.push_back(*line);
@@ -111,15 +109,13 @@ Polygon cut_to(const Polygon& drawn, const std::vector<const ContactFit*>& cuts)
 }
 
 // How far the piece moves when the edges cut to the room close up, in its own frame.
-Vec2 closing_move(const FitAnswer& fit, int k) {
-  const Polygon& outline = fit.pieces[k].drawn->outline;
+Vec2 closing_move(const Polygon& outline, const std::vector<RoomCut>& cuts) {
   Vec2 move;
-  for (const ContactFit* found : cuts(fit, k, is_cut_to_room)) {
-    const auto line = cut_line(outline, *found);
-    if (!line) continue;
-    const Vec2 first = outline[line->run.first];
-    const Vec2 along = outline[(line->run.last + 1) % outline.size()] - first;
-    move = move - (line->closer / norm(along)) * left_of(along);
+  for (const RoomCut& cut : cuts) {
+    const auto run = run_of(outline, cut.found->how->edge);
+    if (!run || cut.found->line.empty()) continue;
+    const Vec2 along = outline[(run->last + 1) % outline.size()] - outline[run->first];
+    move = move - (cut.closer / norm(along)) * left_of(along);
   }
   return move;
 }
@@ -131,7 +127,9 @@ bool is_room(const std::string& meets) {
 std::array<SideAllowance, 4> allowances(const Design& design, const FitAnswer& fit,
                                         const Piece& piece) {
   std::array<SideAllowance, 4> sides;
-  sides.fill({kSawStrays, kSawStrays, 0, false, false, false});
+  SideAllowance usual;
+  usual.over = kMayBeOver, usual.under = kSawStrays;
+  sides.fill(usual);
   const auto side_for = [&](int c) -> SideAllowance* {
     const auto side = side_meant(piece.drawn->outline, design.contacts[c].edge);
     return side ? &sides[static_cast<size_t>(*side)] : nullptr;
@@ -141,7 +139,8 @@ std::array<SideAllowance, 4> allowances(const Design& design, const FitAnswer& f
     SideAllowance* side = means(contact.part, piece) ? side_for(c) : nullptr;
     if (!side) continue;
     side->meets_wall = side->meets_wall || is_room(contact.meets);
-    side->to_room = side->to_room || is_cut_to_room(contact);
+    side->to_room = side->to_room || cut_to_room(contact);
+    side->met = true;
     side->exact = side->exact || contact.by == Fitting::clear;
     if (contact.allow && contact.by != Fitting::clear)
       side->under = std::min(side->under, contact.allow->mm);
@@ -196,13 +195,14 @@ std::vector<NeededPiece> needed_pieces(const Design& design, const FitAnswer& fi
   for (int k = 0; k < static_cast<int>(fit.pieces.size()); ++k) {
     const Piece& piece = fit.pieces[k];
     const Polygon& drawn = piece.drawn->outline;
+    const std::vector<RoomCut> room_cuts = cuts(design, fit, k, cut_to_room);
     NeededPiece next{piece.name,
                      piece.drawn,
                      &design.stock[piece.drawn->stock],
                      piece.thickness,
-                     cut_to(drawn, cuts(fit, k, is_cut_to_room)),
-                     closing_move(fit, k),
-                     cut_to(drawn, cuts(fit, k, is_forecut)),
+                     cut_to(drawn, room_cuts),
+                     closing_move(drawn, room_cuts),
+                     cut_to(drawn, cuts(design, fit, k, is_forecut)),
                      allowances(design, fit, piece),
                      {}};
     for (const NotchFit& notch : fit.notches) {

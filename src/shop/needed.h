@@ -14,6 +14,7 @@ namespace nook {
 struct SideAllowance {
   double over = 0, under = 0;
   double wild = 0;          // wood left on it besides, to be scribed off in the room
+  bool met = false;         // something is beside it
   bool meets_wall = false;  // a wall, the floor or the ceiling: what is missing there can be hidden
   bool to_room = false;     // tapered or scribed: nothing is laid off from it
   bool exact = false;       // a clearance beside it: a size may not be rounded up
@@ -43,6 +44,8 @@ struct NeededPiece {
 /// What a piece may stray where nothing else is said: less than a saw's kerf, so that a cut on the
 /// wrong side of the line is found, and more than a tape read to 1/16 in errs. Chosen.
 inline constexpr double kSawStrays = 2.38125;  // 3/32 in
+/// What it may be too large where one side at least is free: it can be trimmed. Chosen.
+inline constexpr double kMayBeOver = 3.175;  // 1/8 in
 
 /// The sides that cutouts and holes are laid off from: left and bottom, else the opposite side
 /// where only they are cut to the room.
@@ -56,7 +59,7 @@ LaidFrom laid_from(const NeededPiece& piece);
 /// an
 ///    edge scribed in the shop follows the gap itself; all others are as drawn. Wood that the piece
 ///    stands off its drawn place is used first, then wood is left beyond the drawn edge.
-/// 2. A side may stray by kSawStrays, less where its contact accepts less.
+/// 2. A side may stray by kMayBeOver and kSawStrays, less where its contact accepts less.
 /// 3. Notches in one corner are one: as wide and as high as the largest.
 std::vector<NeededPiece> needed_pieces(const Design& design, const FitAnswer& fit);
 

@@ -216,25 +216,30 @@ bool lacks_wood(Kind kind) {
          kind == Kind::notch_not_wanted;
 }
 
+// What mends one fault, the one that spoils least first; to cut again or to measure comes last.
+std::vector<Remedy> for_fault(const Judged& judged, const CutFault& fault) {
+  std::vector<Remedy> all;
+  if (fault.verdict == Verdict::does_not_fit) add_for(all, judged, fault);
+  std::stable_sort(all.begin(), all.end(), [](const Remedy& a, const Remedy& b) {
+    return a.spoils.size() < b.spoils.size();
+  });
+  if (fault.verdict == Verdict::cannot_tell)
+    all.push_back(plain(Remedy::Do::measure));
+  else if (lacks_wood(fault.kind))
+    all.push_back(plain(Remedy::Do::cut_again));
+  return all;
+}
+
 }  // namespace
 
 std::vector<Remedy> remedies_for(const Judged& judged, const std::vector<CutFault>& faults) {
-  std::vector<Remedy> all, once;
-  for (const CutFault& fault : faults)
-    if (fault.verdict == Verdict::does_not_fit) add_for(all, judged, fault);
-  for (const Remedy& remedy : all)
-    if (std::none_of(once.begin(), once.end(), [&](const Remedy& r) { return same(r, remedy); }))
-      once.push_back(remedy);
-  std::stable_sort(once.begin(), once.end(), [](const Remedy& a, const Remedy& b) {
-    return a.spoils.size() < b.spoils.size();
-  });
-  const auto any = [&](auto holds) { return std::any_of(faults.begin(), faults.end(), holds); };
-  if (any([](const CutFault& f) {
-        return f.verdict == Verdict::does_not_fit && lacks_wood(f.kind);
-      }))
-    once.push_back(plain(Remedy::Do::cut_again));
-  if (any([](const CutFault& f) { return f.verdict == Verdict::cannot_tell; }))
-    once.push_back(plain(Remedy::Do::measure));
+  std::vector<Remedy> once;
+  for (int k = 0; k < static_cast<int>(faults.size()); ++k)
+    for (Remedy remedy : for_fault(judged, faults[k])) {
+      remedy.fault = k;
+      if (std::none_of(once.begin(), once.end(), [&](const Remedy& r) { return same(r, remedy); }))
+        once.push_back(std::move(remedy));
+    }
   return once;
 }
 

@@ -61,6 +61,7 @@ struct Spoil {
 struct Remedy {
   enum class Do { trim, recut_notch, turn_over, change_marks, fill, cut_again, measure };
   Do what = Do::trim;
+  int fault = 0;     // the first of the piece's faults that it mends
   std::string edge;  // trim: "left"; a notch: its corner; change_marks: the other piece
   double by_mm = 0;  // the greatest width taken off (or filled)
   double by_first_mm = 0, by_last_mm = 0;  // of a trim: at bottom and top, or left and right
@@ -73,7 +74,7 @@ struct PieceVerify {
   double chance = 1;             // that every figure keeps to what is accepted
   Measured off;                  // the worst figure, measured less wanted, mm
   std::vector<CutFault> faults;  // worst first
-  std::vector<Remedy> remedies;  // the one that spoils least first
+  std::vector<Remedy> remedies;  // fault by fault, the one that spoils least first
 };
 struct VerifyAnswer {
   bool known = true;                // false: held against the drawing alone

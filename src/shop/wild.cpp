@@ -17,19 +17,25 @@ double allowance(double widest_gap) {
   return widest_gap + kLeast;
 }
 
-// What is open where it is widest, when the piece has used the wood it stands off its drawn place.
-double widest_gap(const FitAnswer& fit, int contact, const std::string& piece) {
+const ContactFit* found_for(const FitAnswer& fit, int contact, const std::string& piece) {
   for (const ContactFit& found : fit.contacts)
-    if (found.contact == contact && found.part == piece && found.meets_anything)
-      return std::max(found.gap.most - found.how->gap.mm - found.wood_mm, 0.0);
-  return 0;
+    if (found.contact == contact && found.part == piece && found.meets_anything) return &found;
+  return nullptr;
+}
+
+// What is open where it is widest, when the piece has come as close as it can.
+double still_open(const Piece& piece, const Design& design, const ContactFit* found) {
+  return found ? widest_open(*found) - closing(piece, design, *found) : 0;
+}
+
+double beyond(const Piece& piece, const Design& design, const ContactFit* found,
+              const EdgeChoice& edge) {
+  const double wanted = allowance(still_open(piece, design, found));
+  const auto side = side_meant(piece.drawn->outline, edge);
+  return side ? std::min(wanted, wood_beyond(piece, design, *side)) : wanted;
 }
 
 }  // namespace
-
-bool means(const std::string& part, const Piece& piece) {
-  return part == piece.name || part == piece.drawn->name;
-}
 
 std::vector<WildEdge> wild_edges(const Piece& piece, const Design& design, const FitAnswer& fit) {
   std::vector<WildEdge> wild;
@@ -37,7 +43,8 @@ std::vector<WildEdge> wild_edges(const Piece& piece, const Design& design, const
     const Contact& contact = design.contacts[c];
     if (contact.by != Fitting::scribe || contact.shop || !means(contact.part, piece)) continue;
     if (const auto run = run_of(piece.drawn->outline, contact.edge))
-      wild.push_back({c, *run, contact.edge_given, allowance(widest_gap(fit, c, piece.name))});
+      wild.push_back({c, *run, contact.edge_given,
+                      beyond(piece, design, found_for(fit, c, piece.name), contact.edge)});
   }
   return wild;
 }

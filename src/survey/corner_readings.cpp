@@ -65,7 +65,7 @@ void observe_across(RoomModel& model, const Across& across) {
   for (const Reading& reading : across.is) {
     const double left_board = board_at(model, left, height, reading.on);
     const double right_board = board_at(model, right, height, reading.on);
-    const Observed how{worth(*model.survey, reading, Ends::inside_corner), -1, left};
+    const Observed how{worth(*model.survey, reading, Ends::inside_corner), back};
     observe(model, reading, how, [=](View& view) {
       const double z = view.z_of(height, back, view.room().walls[back].length / 2);
       const auto side = [&](int corner, int wall, double board) {

@@ -184,15 +184,15 @@ Free free_part(const Sides& sides, const Table& unseen, const Parting& parts) {
   Matrix prior = Matrix::Zero(qr.rows(), sides.prior.cols());
   prior.topRows(n) = sides.prior;
   prior.applyOnTheLeft(qr.householderQ().adjoint());
+  Free out;
+  out.left = prior.bottomRows(qr.rows() - m);
+  if (shapes == 0) return out;
   // Rows of R^-1 for the shape: what they take of Q' B, and their covariance.
   Matrix rows = Matrix::Zero(m, shapes);
   for (Eigen::Index i = 0; i < shapes; ++i) rows(parts.shape[i], i) = scale[parts.shape[i]];
   qr.matrixQR().topRows(m).triangularView<Eigen::Upper>().transpose().solveInPlace(rows);
-  Free out;
   out.shift = -rows.transpose() * prior.topRows(m);
-  if (shapes > 0)
-    out.root = Eigen::SelfAdjointEigenSolver<Matrix>(rows.transpose() * rows).operatorSqrt();
-  out.left = prior.bottomRows(qr.rows() - m);
+  out.root = Eigen::SelfAdjointEigenSolver<Matrix>(rows.transpose() * rows).operatorSqrt();
   return out;
 }
 
@@ -225,8 +225,9 @@ std::vector<State> draw_states(const RoomModel& model, const Solution& solution,
   const int draws = (count + 3) / 4;
   const Matrix prior =
       square_root_times(free.left, normals(prior_seats(model, parts), draws, seed));
-  const Matrix shape =
-      free.shift * prior + free.root * normals(shape_seats(model, parts), draws, seed);
+  Matrix shape(static_cast<Eigen::Index>(parts.shape.size()), prior.cols());
+  if (shape.rows() > 0)
+    shape = free.shift * prior + free.root * normals(shape_seats(model, parts), draws, seed);
   std::vector<State> states;
   for (Eigen::Index column = 0; column < prior.cols(); ++column)
     for (const double sign : {1.0, -1.0})

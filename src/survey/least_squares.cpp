@@ -175,6 +175,7 @@ bool LeastSquares::determined(int unknown) const {
 
 std::vector<double> LeastSquares::redundancy() const {
   const Parts& p = *parts_;
+  if (p.design.rows() == 0) return {};
   // V^-1 A root^-1: its rows' squares are what the unknowns take from V^-1.
   const Matrix solved = matrix(p.whitening->rest(table(p.half_design)));
   const Matrix taken = p.root.transpose().triangularView<Eigen::Lower>().solve(solved.transpose());
@@ -206,6 +207,7 @@ bool LeastSquares::determined(const Functional& functional) const {
 Table LeastSquares::covariance(const std::vector<Functional>& functionals) const {
   const Parts& p = *parts_;
   const auto count = static_cast<Eigen::Index>(functionals.size());
+  if (count == 0) return {};
   Matrix x(p.design.cols(), count), w(p.whitening->field().cols, count);
   for (Eigen::Index i = 0; i < count; ++i) {
     x.col(i) = p.scale.cwiseProduct(vector(functionals[i].x));

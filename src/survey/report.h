@@ -22,6 +22,7 @@ struct ReadingReport {
   bool struck = false;
   int line = 0;
   std::optional<double> blade_mm;  // of an angle reading: its figures are mm at the blade's end
+  int wall = -1, corner = -1;      // whose it is, or neither
 };
 
 /// Something that the readings do not say. `blocks`: no figure of the room stands without it.

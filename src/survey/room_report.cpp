@@ -27,6 +27,8 @@ ReadingReport plain_report(const Observation& row, double predicted) {
   out.residual_mm = (predicted - row.value) * unit;
   out.struck = row.struck;
   out.line = row.place.line;
+  out.wall = row.wall;
+  out.corner = row.corner;
   if (row.blade > 0) out.blade_mm = row.blade;
   return out;
 }

@@ -137,7 +137,7 @@ struct Whitening::Parts {
 Whitening::Whitening(Table field, std::vector<int> blocks, Space space) {
   auto parts = std::make_unique<Parts>();
   parts->field = matrix(field);
-  parts->flat = field.cols == 0;
+  parts->flat = field.cols == 0 || field.rows == 0;
   parts->by_weights =
       space == Space::weights || (space == Space::whichever && field.rows > kReadingSpace);
   if (!parts->flat) {
@@ -162,7 +162,7 @@ Table Whitening::times(const Table& x) const {
 }
 
 Table Whitening::transposed_times(const Table& x) const {
-  return parts_->flat ? Table(0, x.cols) : table(parts_->back(matrix(x)));
+  return parts_->flat ? Table(parts_->table.cols, x.cols) : table(parts_->back(matrix(x)));
 }
 
 Table Whitening::half(const Table& x) const {

@@ -169,6 +169,57 @@ struct Checker {
   }
 };
 
+// The wishes of a placement by dense rays, most wanted first: overlap, tight gap, greatest gap.
+struct Wishes {
+  double overlap = 0, tight = -1e300, most = -1e300;
+};
+
+Wishes wishes_at(const Checker& checker, const FitAnswer& moved, const std::string& tight) {
+  Wishes wishes;
+  for (const ContactFit& c : checker.fit.contacts) {
+    const Side side =
+        side_of_rectangle(moved.pieces[c.piece].drawn->outline, std::get<EdgeSide>(c.how->edge));
+    const Frame& f = moved.frames[c.piece];
+    for (double w : {0.0, moved.pieces[c.piece].thickness})
+      for (int i = 0; i <= 40; ++i) {
+        const Vec2 uv = side.from + (i / 40.0) * (side.to - side.from);
+        const auto gap = twin::stepped_gap(checker.met(c), f.room_from_piece({uv.x, uv.y, w}),
+                                           side.out.x * f.u + side.out.y * f.v);
+        if (!gap) continue;
+        wishes.overlap = std::max(wishes.overlap, -*gap);
+        wishes.most = std::max(wishes.most, *gap);
+        if (c.meets == tight) wishes.tight = std::max(wishes.tight, *gap);
+      }
+  }
+  return wishes;
+}
+
+// Better in one wish by more than rays of 1/40 of an edge can tell, and not worse in those before.
+bool better(const Wishes& a, const Wishes& b) {
+  constexpr double kTell = 0.15, kSame = 0.02;
+  if (a.overlap < b.overlap - kTell) return true;
+  if (a.overlap > b.overlap + kSame) return false;
+  if (a.tight < b.tight - kTell) return true;
+  return a.tight < b.tight + kSame && a.most < b.most - kTell;
+}
+
+void check_home(const Found& found, const Design& design, const std::string& tight) {
+  const FitAnswer fit = fit_exactly(found, design);
+  const Checker checker{found, fit, {found.room, found.survey}};
+  const Wishes home = wishes_at(checker, fit, tight);
+  for (int i = 1; i < 27; ++i) {
+    const double dx = 0.6 * (i % 3 - 1), dy = 0.6 * (i / 3 % 3 - 1);
+    const double turn = 0.0008 * (i / 9 - 1), c = std::cos(turn), s = std::sin(turn);
+    FitAnswer moved = fit;
+    const Vec3 middle = fit.frames[0].room_from_piece({200, 200, 0});
+    const auto turned = [&](Vec3 v) { return Vec3{c * v.x - s * v.y, s * v.x + c * v.y, v.z}; };
+    Frame& f = moved.frames[0];
+    f = {middle + turned(f.at - middle) + Vec3{dx, dy, 0}, turned(f.u), turned(f.v), f.w};
+    INFO("moved by " << dx << ", " << dy << ", turned by " << turn);
+    CHECK_FALSE(better(wishes_at(checker, moved, tight), home));
+  }
+}
+
 int check_fit(const Found& found, const Design& design) {
   const FitAnswer fit = fit_exactly(found, design);
   Checker checker{found, fit, {found.room, found.survey}};
@@ -195,6 +246,25 @@ void check_rooms(std::uint64_t seed, int rooms) {
 }
 
 }  // namespace
+
+TEST_CASE("fit: no small move out of its place serves the wishes better", "[property]") {
+  for (int i = 0; i < 6; ++i) {
+    INFO("room " << i);
+    Random random(40 + i);
+    Wildness wild;
+    wild.field = 3;
+    if (i % 2 == 0) {
+      const Found found = simulated_corner(random, wild);
+      Design deck = simulated_design(random, 1);
+      deck.groups = {tight("deck", {"left wall"})};
+      for (Contact& c : deck.contacts) c.by = Fitting::butt;
+      check_home(found, deck, "left wall");
+    } else {
+      const Found found = simulated_alcove(random, wild);
+      check_home(found, simulated_shelf(random, found.room.walls[1].length - 90), "back wall");
+    }
+  }
+}
 
 TEST_CASE("fit: a score of simulated rooms agree with dense sampling", "[property]") {
   check_rooms(1000, 24);

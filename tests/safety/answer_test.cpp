@@ -106,6 +106,42 @@ TEST_CASE("safety: a limit within the plus-or-minus is a caution that cannot be 
   CHECK(text.find("give or take") != std::string::npos);
 }
 
+TEST_CASE("safety: a piece that goes with the wall in each draw keeps its gap surely") {
+  Loft loft;
+  loft.use(User::child, 6, 8, Purpose::play);
+  loft.board("panel", 30, 60, {60, 0.375, 0}, "+y", "+z");  // 9.5 mm off the left wall
+  FitAnswer fit;
+  std::mt19937 random(4);
+  std::normal_distribution<double> off(0, 3);
+  for (int k = 0; k < 60; ++k) {
+    const double moved = off(random);
+    loft.draws.push_back(loft.room);
+    loft.draws.back().walls[0].start.y += moved;
+    Frame frame = pieces_of(loft.design)[0].frame;
+    frame.at.y += moved;
+    fit.frames_in_draws.push_back({frame});
+  }
+  const auto alone = find(loft.answer(), "finger-gap"),
+             fitted = find(loft.answer(&fit), "finger-gap");
+  REQUIRE(alone);
+  CHECK_FALSE(alone->decided);
+  CHECK_THAT(alone->value->sd, Catch::WithinAbs(3, 0.8));
+  REQUIRE(fitted);
+  CHECK(fitted->decided);
+  CHECK_THAT(fitted->value->sd, Catch::WithinAbs(0, 1e-9));
+}
+
+TEST_CASE("safety: a panel that the fit says will sink guards less by as much") {
+  Loft loft = platform(42, 38);
+  FitAnswer fit;
+  fit.floor.push_back({1, "front", 0, 0, 9.5, 9.5, 9.5, false, ""});
+  const auto low = find(loft.answer(&fit), "guard-low");
+  REQUIRE(low);
+  CHECK(low->where == "deck, edge away from the right wall");
+  CHECK_THAT(low->value->value, Catch::WithinAbs(38 * 25.4 - 9.5, 1e-6));
+  CHECK_FALSE(find(loft.answer(), "guard-low"));
+}
+
 TEST_CASE("safety: without a room only what does not need it is said, and that it lacks") {
   const Loft loft = platform(42, 37);
   const auto pieces = pieces_of(loft.design);

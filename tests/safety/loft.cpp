@@ -87,11 +87,11 @@ void Loft::screw(const std::string& part, const std::string& to, double length) 
   design.fastenings.push_back(fastening);
 }
 
-SafetyAnswer Loft::answer(double sure) const {
+SafetyAnswer Loft::answer(const FitAnswer* fit) const {
   const auto pieces = pieces_of(design);
   std::vector<Frame> frames;
   for (const Piece& piece : pieces) frames.push_back(piece.frame);
-  return safety({survey, design, room, draws, pieces, frames, nullptr, true, sure});
+  return safety({survey, design, room, draws, pieces, frames, fit, true, 0.95});
 }
 
 Loft platform(double top, double guard) {

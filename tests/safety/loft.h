@@ -25,7 +25,8 @@ class Loft {
   static void bore(Part& part, const std::string& name, Vec2 centre, double diameter);
   void screw(const std::string& part, const std::string& to, double length = 3);
 
-  SafetyAnswer answer(double sure = 0.95) const;
+  /// In its drawn place, or as a fit says.
+  SafetyAnswer answer(const FitAnswer* fit = nullptr) const;
 
   Survey survey;
   Design design;

@@ -28,7 +28,7 @@ TEST_CASE("opening: a rectangle passes its shorter side") {
   for (double wide : {61.0, 88.9, 150.25, 228.6, 390.0}) {
     const auto found = in_plate(box({150, 300}, {wide, 480}).outline);
     REQUIRE(found.size() == 1);
-    CHECK_THAT(found[0].across, Catch::WithinAbs(wide, 0.02));
+    CHECK_THAT(found[0].across, Catch::WithinAbs(wide, 0.005));
   }
 }
 
@@ -36,7 +36,7 @@ TEST_CASE("opening: a 3-4-5 triangle passes its inscribed circle") {
   const auto found =
       in_plate({{200, 300}, {500, 300}, {200, 700}});  // legs 300 and 400: radius 100
   REQUIRE(found.size() == 1);
-  CHECK_THAT(found[0].across, Catch::WithinAbs(200, 0.02));
+  CHECK_THAT(found[0].across, Catch::WithinAbs(200, 0.005));
   CHECK_THAT(found[0].at.x, Catch::WithinAbs(300, 0.5));
   CHECK_THAT(found[0].at.y, Catch::WithinAbs(400, 0.5));
 }
@@ -45,8 +45,8 @@ TEST_CASE("opening: what crosses it leaves two, and each touches what bounds it"
   const auto found = in_plate(box({150, 300}, {400, 400}).outline,
                               {{{Owner::Kind::piece, 1}, box({-50, 400}, {1000, 20})}});
   REQUIRE(found.size() == 2);
-  CHECK_THAT(std::min(found[0].across, found[1].across), Catch::WithinAbs(100, 0.02));
-  CHECK_THAT(std::max(found[0].across, found[1].across), Catch::WithinAbs(280, 0.02));
+  CHECK_THAT(std::min(found[0].across, found[1].across), Catch::WithinAbs(100, 0.005));
+  CHECK_THAT(std::max(found[0].across, found[1].across), Catch::WithinAbs(280, 0.005));
   for (const LeftOpening& opening : found) CHECK(opening.rim.size() == 2);
 }
 
@@ -63,7 +63,7 @@ TEST_CASE("opening: one that leads to the open is none, one on the floor says so
   const auto found = openings(air, Grid(air, {{-200, -200}, {600, 700}}), 60, 400);
   REQUIRE(found.size() == 1);
   CHECK(found[0].ground);
-  CHECK_THAT(found[0].across, Catch::WithinAbs(200, 0.02));
+  CHECK_THAT(found[0].across, Catch::WithinAbs(200, 0.005));
 }
 
 TEST_CASE("opening: dense sampling of the exact air left - the same circle", "[property]") {
@@ -87,8 +87,8 @@ TEST_CASE("opening: dense sampling of the exact air left - the same circle", "[p
       const auto at = std::find_if(found.begin(), found.end(), same);
       if (2 * most <= 60) continue;
       REQUIRE(at != found.end());
-      CHECK(at->across >= 2 * most - 0.02);
-      CHECK(at->across <= 2 * most + 2 * std::sqrt(2.0) + 0.02);
+      CHECK(at->across >= 2 * most - 0.005);
+      CHECK(at->across <= 2 * most + 2 * std::sqrt(2.0) + 0.005);
     }
   }
 }

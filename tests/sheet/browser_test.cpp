@@ -39,7 +39,7 @@ std::vector<std::vector<Word>> words_of(const std::string& pdf_file, double& wid
 TEST_CASE("sheets: in a browser at 390 and 1280 px - nothing overflows, no words cover each other",
           "[release]") {
   const std::string name = GENERATE("lookout", "window-bench", "corner-desk");
-  const SampleJob sample(name);
+  const SampleJob& sample = sample_of(name);
   std::vector<std::string> pages;
   for (const Sheet& sheet : sample.sheets()) pages.push_back(html(sheet));
   const nlohmann::json found = laid_out(pages, {390, 1280});
@@ -71,7 +71,7 @@ int page_with(const std::vector<std::vector<Word>>& pages, const std::vector<std
 TEST_CASE("sheets: printed by a browser - all words on the page, a wall's page on one side",
           "[release]") {
   const std::string name = GENERATE("lookout", "window-bench", "corner-desk");
-  const SampleJob sample(name);
+  const SampleJob& sample = sample_of(name);
   for (const Sheet& sheet : sample.sheets()) {
     const TestFolder folder;
     double width = 0;

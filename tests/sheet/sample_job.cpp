@@ -2,6 +2,7 @@
 #include "sheet/sample_job.h"
 
 #include <catch2/catch.hpp>
+#include <map>
 
 #include "sheet/cutting_sheet.h"
 #include "sheet/installing_sheet.h"
@@ -12,7 +13,7 @@
 namespace nook {
 namespace {
 
-constexpr int kDraws = 100;
+constexpr int kDraws = 60;
 
 Job read(const std::string& name) {
   auto job = read_job(NOOKFIT_SOURCE_DIR "/rooms/" + name);
@@ -44,8 +45,23 @@ SampleJob::SampleJob(const std::string& name)
   proof.tape_sd = 1.5;
   Style style;
   style.rounding = rounding;
-  sheet_job_ = std::make_unique<SheetJob>(
-      SheetJob{design.title, scene, &cut_, &carry_, &safety_, proof, style});
+  sheet_job_ = std::make_unique<SheetJob>(SheetJob{design.title,
+                                                   scene,
+                                                   &cut_,
+                                                   &carry_,
+                                                   &safety_,
+                                                   adjustment_.measure_next({}, 3),
+                                                   {},
+                                                   0,
+                                                   proof,
+                                                   style});
+}
+
+const SampleJob& sample_of(const std::string& name) {
+  static std::map<std::string, std::unique_ptr<SampleJob>> known;
+  std::unique_ptr<SampleJob>& sample = known[name];
+  if (!sample) sample = std::make_unique<SampleJob>(name);
+  return *sample;
 }
 
 std::vector<Sheet> SampleJob::sheets() const {

@@ -13,7 +13,7 @@
 
 namespace nook {
 
-/// One of the folders in rooms/, at 100 draws.
+/// One of the folders in rooms/, at 60 draws.
 class SampleJob {
  public:
   explicit SampleJob(const std::string& name);
@@ -35,5 +35,8 @@ class SampleJob {
   SafetyAnswer safety_;
   std::unique_ptr<SheetJob> sheet_job_;
 };
+
+/// The job of that folder, worked out once for all tests.
+const SampleJob& sample_of(const std::string& name);
 
 }  // namespace nook

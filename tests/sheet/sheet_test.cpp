@@ -44,7 +44,7 @@ int walls_of(const SampleJob& sample) {
 
 TEST_CASE("sheets: on paper - all words inside the margins, none over another, a wall on one page",
           "[release]") {
-  const SampleJob sample(GENERATE("lookout", "window-bench", "corner-desk"));
+  const SampleJob& sample = sample_of(GENERATE("lookout", "window-bench", "corner-desk"));
   for (const Sheet& sheet : sample.sheets()) {
     const std::vector<Drawing> pages = pages_of(sheet);
     for (std::size_t p = 0; p < pages.size(); ++p) {
@@ -74,7 +74,7 @@ TEST_CASE("sheets: on paper - all words inside the margins, none over another, a
 }
 
 TEST_CASE("wall page: no decimals in an inch job, no 1/32 on framing, no chance, no statistics") {
-  const SampleJob sample("lookout");
+  const SampleJob& sample = sample_of("lookout");
   SheetJob job = sample.job();
   job.style.rounding.step = inches(1.0 / 32);
   for (int wall = 0; wall < walls_of(sample); ++wall) {
@@ -95,7 +95,7 @@ TEST_CASE("wall page: no decimals in an inch job, no 1/32 on framing, no chance,
 }
 
 TEST_CASE("wall page: numbers stand before cautions, and say along and up from a line") {
-  const SampleJob sample("lookout");
+  const SampleJob& sample = sample_of("lookout");
   const auto page = wall_page(sample.job(), 0);
   REQUIRE(page);
   std::size_t table = 0, list = 0;
@@ -124,8 +124,9 @@ TEST_CASE("sheets: the same job gives the same bytes") {
   }
 }
 
-TEST_CASE("sheets: DXF through ezdxf - every outline is the cutting list's to 1e-6 mm") {
-  const SampleJob sample(GENERATE("lookout", "window-bench", "corner-desk"));
+TEST_CASE("sheets: DXF through ezdxf - every outline is the cutting list's to 1e-6 mm",
+          "[release]") {
+  const SampleJob& sample = sample_of(GENERATE("lookout", "window-bench", "corner-desk"));
   const std::vector<SheetFile> files = sheet_files(sample.job(), true);
   const TestFolder folder;
   for (const CutPiece& piece : sample.job().cut->pieces) {
@@ -150,8 +151,8 @@ TEST_CASE("sheets: DXF through ezdxf - every outline is the cutting list's to 1e
   }
 }
 
-TEST_CASE("sheets: every SVG is valid XML with title and description") {
-  const SampleJob sample(GENERATE("lookout", "window-bench", "corner-desk"));
+TEST_CASE("sheets: every SVG is valid XML with title and description", "[release]") {
+  const SampleJob& sample = sample_of(GENERATE("lookout", "window-bench", "corner-desk"));
   const TestFolder folder;
   std::string all;
   for (const SheetFile& file : sheet_files(sample.job(), true))
@@ -165,7 +166,7 @@ TEST_CASE("sheets: every SVG is valid XML with title and description") {
 }
 
 TEST_CASE("sheets: a room that is not known yet has a measuring sheet only") {
-  const SampleJob sample("lookout");
+  const SampleJob& sample = sample_of("lookout");
   const std::vector<SheetFile> files = sheet_files(sample.job(), false);
   REQUIRE(files.size() == 2);
   CHECK(files[0].name == "measuring.html");

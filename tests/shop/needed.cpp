@@ -115,8 +115,24 @@ TEST_CASE("wild: 1/2 in beyond the drawn edge, more where the gap takes it") {
   CHECK_THAT(beyond(), WithinAbs(0.5, 1e-9));
   ContactFit& gap = found.gap({{0, 0, 0}, {in(36), in(0.4), 0}}, 0);
   CHECK_THAT(beyond(), WithinAbs(0.75, 1e-9));
-  gap.gap.most = in(0.75);
+  gap.line[1].gap = in(0.75);
   CHECK_THAT(beyond(), WithinAbs(1, 1e-9));
   gap.wood_mm = in(0.75);
   CHECK_THAT(beyond(), WithinAbs(0.5, 1e-9));
+}
+
+TEST_CASE("wild: never more than the stock has - the piece then comes closer instead") {
+  // A shelf as wide as its board: nothing can be left on its bottom edge.
+  Found found(EdgeSide::bottom, Fitting::scribe);
+  Stock& stock = found.drawn.design.stock[0];
+  stock.kind = StockKind::lumber;
+  stock.width = inches(36);
+  stock.lengths = {inches(96)};
+  found.gap({{0, in(0.25), 0}, {in(46), 0, 0}}, 0);
+  const Piece& piece = found.fit.pieces[0];
+  CHECK(wild_edges(piece, found.drawn.design, found.fit).at(0).beyond_mm == 0);
+  const NeededPiece needed = found.needed();
+  CHECK_THAT(needed.closer.y / in(1), WithinAbs(-0.25, 1e-9));
+  CHECK_THAT(chord_upright(needed.fitted, 1).length() / in(1), WithinAbs(36, 0.01));
+  CHECK_THAT(chord_upright(needed.fitted, in(46) - 1).length() / in(1), WithinAbs(35.75, 0.01));
 }

@@ -31,7 +31,9 @@ struct Shop {
     piece.stock = &drawn.design.stock[part.stock];
     piece.thickness = 18;
     piece.outline = std::move(outline);
-    piece.sides.fill({kSawStrays, kSawStrays, 0, false, false, false});
+    SideAllowance usual;
+    usual.over = kMayBeOver, usual.under = kSawStrays;
+    piece.sides.fill(usual);
     needed.push_back(piece);
     return needed.back();
   }
@@ -327,10 +329,10 @@ namespace {
 bool truly_right(const Polygon& q) {
   const double lean = 0.5 * (q[3].x - q[0].x + q[2].x - q[1].x) +
                       0.5 * 1800 / 900 * (q[1].y - q[0].y + q[2].y - q[3].y);
-  return std::abs(norm(q[1] - q[0]) - 900) <= kSawStrays &&
-         std::abs(norm(q[2] - q[3]) - 900) <= kSawStrays &&
-         std::abs(norm(q[3] - q[0]) - 1800) <= kSawStrays &&
-         std::abs(norm(q[2] - q[1]) - 1800) <= kSawStrays && std::abs(lean) <= in(1. / 8);
+  const auto within = [](double off) { return off >= -kSawStrays && off <= kMayBeOver; };
+  return within(norm(q[1] - q[0]) - 900) && within(norm(q[2] - q[3]) - 900) &&
+         within(norm(q[3] - q[0]) - 1800) && within(norm(q[2] - q[1]) - 1800) &&
+         std::abs(lean) <= in(1. / 8) * std::hypot(900, 1800) / (2 * 900);
 }
 
 struct Tally {

@@ -36,8 +36,10 @@ struct Tally {
 };
 
 enum class Told { flatness, nothing };
+constexpr int kDenseEvery = 8;  // rooms: the exact answer is slow
 
 void add_room(Tally& tally, const Kind& kind, Told told, Random& random) {
+  const bool dense = tally.all / 2 % kDenseEvery == 0;
   const TrueRoom room = true_room(kind, random);
   Survey survey = Person(room, kind, random).careful(3, 2);
   if (told == Told::flatness) {
@@ -52,7 +54,7 @@ void add_room(Tally& tally, const Kind& kind, Told told, Random& random) {
     const double off = room.diagonal(a.first, a.second, a.height) - found->value;
     tally.inside += std::abs(off) < kTwoSided95 * found->sd;
     ++tally.all;
-    if (i > 0) continue;
+    if (i > 0 || !dense) continue;
     const Statistics known{kind.flatness, kind.reach, kind.lean_sd};
     tally.wider.push_back(found->sd /
                           dense_diagonal(survey, known, a.first, a.second, a.height).sd);
@@ -87,10 +89,12 @@ TEST_CASE("foretold diagonal: equals the dense Gaussian answer", "[property]") {
 
 TEST_CASE("foretold diagonals lie in their interval in hundreds of rooms", "[property][release]") {
   INFO("seed " << kSeed);
-  Tally told = tally_of({}, Told::flatness, 250), untold = tally_of({}, Told::nothing, 250);
-  CHECK(told.share() > 0.93);
-  CHECK(told.share() < 0.975);
-  CHECK(untold.share() > 0.92);  // two binomial sds below .945
+  Tally told = tally_of({}, Told::flatness, 500), untold = tally_of({}, Told::nothing, 500);
+  std::cout << "  inside " << told.share() << ", flatness not told " << untold.share() << "\n";
+  for (const Tally& tally : {told, untold}) {
+    CHECK(tally.share() > 0.93);
+    CHECK(tally.share() < 0.975);
+  }
   CHECK(told.median_width() < 1.3);
   CHECK(untold.median_width() < 1.3);
 }
@@ -116,5 +120,6 @@ TEST_CASE("foretold diagonals in rooms that break the model, reported without ta
   Tally tally = tally_of(kind, Told::nothing, 500);
   std::cout << "  " << what << ": inside " << tally.share() << ", width " << tally.median_width()
             << "\n";
-  CHECK(tally.all == 1000);
+  CHECK(tally.share() > 0.7);
+  CHECK(tally.median_width() > 0.5);
 }

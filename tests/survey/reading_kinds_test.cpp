@@ -178,7 +178,8 @@ TEST_CASE("a reading's own sd replaces everything, the tape's share too") {
   SurveyBuilder b;
   b.sd = millimetres(0.7);
   b.diagonal(0, 900, 1200, {1500});
-  for (const ReadingReport& reading : adjust(b.survey).report().readings)
+  const RoomReport report = adjust(b.survey).report();
+  for (const ReadingReport& reading : report.readings)
     CHECK(reading.sd_mm == Approx(0.7).epsilon(1e-12));
 }
 

@@ -1,0 +1,117 @@
+// Obstacle less touch at every spot of a zone; its greatest value over the zone is drawn jointly.
+#include <algorithm>
+#include <cmath>
+
+#include "base/invariant.h"
+#include "fit/notch_edge.h"
+#include "fit/notch_shape.h"
+
+namespace nook {
+namespace {
+
+// The greatest reach over the zone, and the greatest excess over the adjusted room's.
+struct Reaches {
+  double most = kNoReach, excess = kNoReach;
+};
+Reaches reaches_in(const Trials& trials, const Joint& joint, const NotchZone& zone, int room) {
+  Reaches reaches;
+  for (int s = 0; s < static_cast<int>(joint.spots.size()); ++s) {
+    if (!in_zone(joint.spots[s], zone) || !(room == 0 || joint.spots[s].coarse)) continue;
+    for (int f = 2 * s; f < 2 * s + 2; ++f) {
+      const double here = reach_over(trials, joint, f, room);
+      reaches.most = std::max(reaches.most, here);
+      const double adjusted = room == 0 ? here : reach_over(trials, joint, f, 0);
+      if (here > kNoReach && adjusted > kNoReach)
+        reaches.excess = std::max(reaches.excess, here - adjusted);
+    }
+  }
+  return reaches;
+}
+
+// Where a block begins and ends along the edge in one room, in t; it may be beyond the edge.
+Stretch block_t(const Trials& trials, const Joint& joint, const EdgeLine& line, int block,
+                int room) {
+  const SiteView& view = trials.views[room];
+  const WallShape& wall = view.shape().walls[joint.meets.wall];
+  const BlockHere& here = view.blocks(joint.meets.wall)[block];
+  const Frame& frame = trials.placings[room].frames[joint.piece];
+  const Vec2 on_wall = wall.wall_from_room(plan(frame.room_from_piece({line.at.x, line.at.y, 0})));
+  Stretch t{1e300, -1e300};
+  for (double a : {here.a_from, here.a_to})
+    for (const Block::Bound& bound : {here.block->height_from, here.block->height_to}) {
+      const double at = std::abs(a) < 1e8 ? a : on_wall.x;
+      const Vec2 p = wall.room_from_wall(at, on_wall.y);
+      const Vec3 q = frame.piece_from_room({p.x, p.y, view.z_of(bound, joint.meets.wall, at)});
+      const double x = line.t + dot(Vec2{q.x, q.y} - line.at, line.way);
+      t = {std::min(t.from, x), std::max(t.to, x)};
+    }
+  return t;
+}
+
+// The zone's own ends, moved out to where its blocks end in a share `sure` of the rooms.
+Stretch zone_t(const Trials& trials, const Joint& joint, const NotchZone& zone, double sure) {
+  const EdgeLine line = edge_line(joint, zone);
+  Stretch t = zone.t;
+  Tally low, high;
+  for (int r = 0; r < trials.rooms(); ++r) {
+    Stretch all{1e300, -1e300};
+    for (int k : zone.blocks) {
+      const Stretch b = block_t(trials, joint, line, k, r);
+      all = {std::min(all.from, b.from), std::max(all.to, b.to)};
+    }
+    low.add(r, -all.from);
+    high.add(r, all.to);
+  }
+  const double c = joint.how->clearance.mm;
+  const bool level_block = high.adjusted - (-low.adjusted) < 1e-6;  // endless along this edge
+  if (level_block) return t;
+  t.from = std::min(t.from, -low.quantile(sure) - c);
+  t.to = std::max(t.to, high.quantile(sure) + c);
+  return t;
+}
+
+}  // namespace
+
+double reach_over(const Trials& trials, const Joint& joint, int feeler, int room) {
+  const Feeler& f = joint.feelers[feeler];
+  const auto hit = block_hit(trials.views[room], trials.layout.site.fields(), joint.meets, f,
+                             ray_of(f, trials.placings[room].frames[joint.piece]));
+  return hit ? -hit->gap : kNoReach;
+}
+
+bool in_zone(const JointSpot& spot, const NotchZone& zone) {
+  return spot.notched && spot.t >= zone.t.from && spot.t <= zone.t.to;
+}
+
+EdgeLine edge_line(const Joint& joint, const NotchZone& zone) {
+  std::size_t first = joint.spots.size(), last = 0;
+  for (std::size_t s = 0; s < joint.spots.size(); ++s)
+    if (joint.spots[s].t >= zone.t.from - 1e-9 && joint.spots[s].t <= zone.t.to + 1e-9) {
+      first = std::min(first, s);
+      last = s;
+    }
+  require(first < joint.spots.size() && first < last, "a zone of an edge has spots");
+  const Vec2 d = joint.spots[last].uv - joint.spots[first].uv;
+  return {joint.spots[first].uv, (1 / norm(d)) * d, joint.spots[first].t};
+}
+
+NotchDepth notch_depth(const Trials& trials, const Joint& joint, const NotchZone& zone,
+                       double sure) {
+  Tally most, excess;
+  for (int r = 0; r < trials.rooms(); ++r) {
+    const Reaches reaches = reaches_in(trials, joint, zone, r);
+    most.add(r, std::max(reaches.most, -kReach));
+    excess.add(r, std::max(0.0, reaches.excess));
+  }
+  NotchDepth depth;
+  const double reach = most.quantile(sure);
+  depth.needed = reach > 0;
+  if (!depth.needed) return depth;
+  depth.depth = reach + joint.how->clearance.mm;
+  depth.deeper = excess.quantile(sure);
+  depth.sd = most.sd();
+  depth.t = zone_t(trials, joint, zone, sure);
+  return depth;
+}
+
+}  // namespace nook

@@ -1,0 +1,251 @@
+// Clearances, covers, ends that show, groups, obstacles, carpets: small designs with known answers.
+#include <catch2/catch.hpp>
+
+#include "fit/rooms_by_hand.h"
+#include "solid/polygon.h"
+
+using namespace nook;
+using namespace nook::by_hand;
+using Catch::WithinAbs;
+
+namespace {
+
+// A front panel square to the left wall, and a side panel that butts its back, 400 in from its left
+// edge; the front panel is `width` wide.
+Design boxed(double width) {
+  Design d = empty_design(18);
+  d.parts.push_back(panel("front", {width, 900}, {800, 0, 100}, kY, kZ));
+  d.parts.push_back(panel("side", {600, 900}, {800, 400, 100}, {-1, 0, 0}, kZ));
+  d.parts[1].show = ShowFace::front;
+  d.contacts.push_back(meet("side", EdgeSide::left, "front"));
+  return d;
+}
+
+Covered covered(double margin) {
+  Covered c;
+  c.part = "side";
+  c.edge = EdgeSide::left;
+  c.edge_given = "left";
+  c.behind = "front";
+  c.margin = {margin};
+  return c;
+}
+
+void add_outlet(Wall& wall, double along, double height, double size, double out) {
+  Obstacle o;
+  o.name = "outlet";
+  o.along[0] = {along};
+  o.along[1] = {along + size};
+  o.height[0].value = {height};
+  o.height[1].value = {height + size};
+  o.out[0] = {0};
+  o.out[1] = {out};
+  wall.obstacles.push_back(o);
+}
+
+double width(const Polygon& p) {
+  return box_of(p).high.x - box_of(p).low.x;
+}
+double height(const Polygon& p) {
+  return box_of(p).high.y - box_of(p).low.y;
+}
+
+}  // namespace
+
+TEST_CASE("covered: the margin is the width of the cover beside the edge", "[reference]") {
+  // The side panel's left edge lies at y = 400 to 418.
+  for (double beyond : {30.0, 5.0, -7.0}) {
+    INFO("front panel ends " << beyond << " past the side panel");
+    Design d = boxed(418 + beyond);
+    d.covered.push_back(covered(12));
+    const FitAnswer f = fit_exactly(corner(90), d);
+    REQUIRE(f.covered.size() == 1);
+    CHECK_THAT(f.covered[0].margin_mm, WithinAbs(beyond, 1e-3));
+    CHECK((f.covered[0].verdict == Verdict::fits) == (beyond >= 12));
+  }
+}
+
+TEST_CASE("covered: a cutout beside the edge narrows the cover", "[reference]") {
+  Design d = boxed(600);
+  Cutout hole;
+  hole.outline = {{426, 300}, {500, 300}, {500, 400}, {426, 400}};
+  d.parts[0].cutouts.push_back(hole);
+  d.covered.push_back(covered(12));
+  const FitAnswer f = fit_exactly(corner(90), d);
+  CHECK_THAT(f.covered[0].margin_mm, WithinAbs(8, 1e-3));
+  CHECK(f.covered[0].verdict == Verdict::does_not_fit);
+}
+
+TEST_CASE("shows: an end in a cutout is told, a hidden one is not", "[reference]") {
+  Design d = boxed(600);
+  Cutout hole;
+  hole.name = "porthole";
+  hole.outline = {{300, 300}, {408, 300}, {408, 400}, {300, 400}};
+  d.parts[0].cutouts.push_back(hole);
+  const FitAnswer shown = fit_exactly(corner(90), d);
+  REQUIRE(shown.shows.size() == 1);
+  CHECK(shown.shows[0].part == "side");
+  CHECK(shown.shows[0].where == "porthole of front");
+  CHECK_THAT(shown.shows[0].by_mm, WithinAbs(8, 1e-3));  // 400 to 408
+  d.parts[0].cutouts[0].outline = {{200, 300}, {398, 300}, {398, 400}, {200, 400}};
+  CHECK(fit_exactly(corner(90), d).shows.empty());
+}
+
+TEST_CASE("groups: pieces of one group move together, their joints keep their gap", "[reference]") {
+  Design d = empty_design(30);
+  d.parts.push_back(panel("rail", {60, 1500}, {700, 300, 0}, kY, kZ));
+  d.parts.push_back(panel("rung", {400, 30}, {300, 320, 500}, kX, kY));
+  for (Part& p : d.parts) p.group = "ladder";
+  d.contacts.push_back(meet("rung", EdgeSide::right, "rail"));
+  d.contacts.push_back(meet("rail", EdgeSide::bottom, "floor"));
+  Found c = corner(90);
+  c.room.floor.slope = {0.005, 0};
+  const FitAnswer f = fit_exactly(c, d);
+  REQUIRE(f.groups.size() == 1);
+  CHECK_THAT(f.groups[0].move.z, WithinAbs(0.005 * 730, 1e-6));
+  CHECK_THAT(f.contacts[0].gap.most, WithinAbs(0, 1e-9));
+  CHECK(f.contacts[0].gap_sd == 0);
+  CHECK(f.groups[0].touches == std::vector<std::string>{"floor"});
+}
+
+TEST_CASE("groups: order rules who stands in whose way", "[reference]") {
+  Design d = empty_design(20);
+  d.parts.push_back(panel("deck", {500, 400}, {0, 0, 700}, kX, kY));
+  d.parts.push_back(panel("post", {60, 900}, {500, 100, 0}, kY, kZ));
+  d.contacts.push_back(meet("deck", EdgeSide::left, "right wall"));
+  d.contacts.push_back(meet("post", PieceFace::back, "deck"));
+  d.groups = {tight("deck", {"right wall"}), tight("post", {"deck"})};
+  const FitAnswer f = fit_exactly(corner(90, 0, 0.01), d);
+  // The right wall leans in: at 710 it has pushed the deck out by 7.2 at its upper edge.
+  CHECK_THAT(f.groups[0].move.x, WithinAbs(0.01 * 720, 1e-3));
+  CHECK_THAT(f.groups[1].move.x, WithinAbs(0.01 * 720, 1e-3));
+  CHECK_THAT(f.contacts[1].gap.most, WithinAbs(0, 1e-3));
+}
+
+TEST_CASE("obstacles: a deck is notched round an outlet, one that is not notched stands off",
+          "[reference]") {
+  for (bool notch : {false, true}) {
+    INFO("notched " << notch);
+    Found c = corner(90);
+    add_outlet(c.survey.walls[0], 600, 680, 70, 9);
+    Design d = empty_design(20);
+    d.parts.push_back(panel("deck", {1000, 400}, {200, 0, 700}, kX, kY));
+    Contact how = meet("deck", EdgeSide::bottom, "left wall");
+    how.notch = notch;
+    how.clearance = {3};
+    d.contacts.push_back(how);
+    const FitAnswer f = fit_exactly(c, d);
+    CHECK(f.clashes.empty());
+    if (!notch) {
+      CHECK_THAT(f.contacts[0].gap.least, WithinAbs(0, 1e-3));
+      CHECK_THAT(f.groups[0].move.y, WithinAbs(9, 0.5));
+      CHECK(f.notches.empty());
+      continue;
+    }
+    CHECK_THAT(f.contacts[0].gap.most, WithinAbs(0, 1e-3));
+    REQUIRE(f.notches.size() == 1);
+    CHECK(f.notches[0].around == "left wall outlet");
+    CHECK_THAT(height(f.notches[0].polygon), WithinAbs(9 + 3, 2e-3));
+    CHECK_THAT(width(f.notches[0].polygon), WithinAbs(70 + 2 * 3, 2e-3));
+    CHECK_THAT(box_of(f.notches[0].polygon).low.x, WithinAbs(600 - 3 - 200, 2e-3));
+  }
+}
+
+TEST_CASE("obstacles: a ledger is cut out over an outlet it covers", "[reference]") {
+  Found c = corner(90);
+  add_outlet(c.survey.walls[0], 600, 720, 50, 9);
+  Design d = empty_design(38);
+  d.parts.push_back(panel("ledger", {1000, 90}, {1200, 0, 700}, {-1, 0, 0}, kZ));
+  Contact how = meet("ledger", PieceFace::back, "left wall", Fitting::shim);
+  how.notch = true;
+  how.clearance = {3};
+  d.contacts.push_back(how);
+  const FitAnswer f = fit_exactly(c, d);
+  REQUIRE(f.notches.size() == 1);
+  CHECK_THAT(width(f.notches[0].polygon), WithinAbs(56, 2e-3));
+  CHECK_THAT(height(f.notches[0].polygon), WithinAbs(56, 2e-3));
+  // u runs from x = 1200 back: the outlet from 650 to 600.
+  CHECK_THAT(box_of(f.notches[0].polygon).low.x, WithinAbs(1200 - 650 - 3, 2e-3));
+  CHECK(f.clashes.empty());
+  CHECK_THAT(f.contacts[0].gap.most, WithinAbs(0, 1e-3));
+}
+
+TEST_CASE("notch: one that leaves a neck or comes near a cutout is warned of", "[reference]") {
+  Found c = corner(90);
+  add_board(c.survey.walls[0], 130, 15);
+  Design d = empty_design(18);
+  d.parts.push_back(panel("panel", {400, 1000}, {800, 0, 0}, kY, kZ));
+  Cutout hole;
+  hole.name = "porthole";
+  hole.outline = {{30, 60}, {90, 60}, {90, 120}, {30, 120}};
+  d.parts[0].cutouts.push_back(hole);
+  Contact how = meet("panel", EdgeSide::left, "left wall");
+  how.notch = true;
+  d.contacts.push_back(how);
+  const FitAnswer f = fit_exactly(c, d);
+  REQUIRE(f.notches.size() == 1);
+  REQUIRE_FALSE(f.notches[0].warnings.empty());
+  CHECK(f.notches[0].warnings[0].find("porthole") != std::string::npos);
+}
+
+TEST_CASE("notch: a profile notch follows the molding, never short of board and clearance",
+          "[reference]") {
+  Found c = corner(90);
+  add_board(c.survey.walls[0], 120, 16);
+  c.survey.walls[0].baseboard->profile = {{{0}, {16}}, {{80}, {16}}, {{120}, {6}}};
+  Design d = empty_design(18);
+  d.parts.push_back(panel("panel", {400, 1000}, {800, 0, 0}, kY, kZ));
+  Contact how = meet("panel", EdgeSide::left, "left wall");
+  how.notch = how.notch_profile = true;
+  how.clearance = {3};
+  d.contacts.push_back(how);
+  const FitAnswer f = fit_exactly(c, d);
+  REQUIRE(f.notches.size() == 1);
+  const Region notch{f.notches[0].polygon, {}};
+  CHECK_THAT(width(f.notches[0].polygon), WithinAbs(19, 0.07));
+  CHECK(contains(notch, {18.9, 40}));
+  // Beside the slope at v = 110: the board is 8.5 out there, its normal leans by 1 : 4.
+  CHECK(contains(notch, {8.5 + 3 * std::sqrt(1 + 1.0 / 16) - 0.01, 110}));
+  CHECK_FALSE(contains(notch, {8.5 + 3 * std::sqrt(1 + 1.0 / 16) * 1.03, 110}));
+  CHECK_FALSE(contains(notch, {15, 115}));
+}
+
+TEST_CASE("clearance: pieces that only come near each other are told with their distance",
+          "[reference]") {
+  Design d = empty_design(20);
+  d.parts.push_back(panel("one", {300, 300}, {500, 500, 500}, kX, kY));
+  d.parts.push_back(panel("other", {300, 300}, {812, 500, 525}, kX, kY));
+  const FitAnswer f = fit_exactly(corner(90), d);
+  REQUIRE(f.clearances.size() == 1);
+  // 12 beside and 5 above.
+  CHECK_THAT(f.clearances[0].least_mm, WithinAbs(13, 1e-6));
+}
+
+TEST_CASE("heights: what hangs goes by the level line, what is told to stands by the floor",
+          "[reference]") {
+  Found c = corner(90);
+  c.room.floor.slope = {0.01, 0};
+  Design d = empty_design(20);
+  d.parts.push_back(panel("shelf", {500, 200}, {400, 0, 900}, kX, kY));
+  d.contacts.push_back(meet("shelf", EdgeSide::bottom, "left wall"));
+  CHECK_THAT(fit_exactly(c, d).groups[0].move.z, WithinAbs(0, 1e-9));
+  Group g;
+  g.name = "shelf";
+  g.height_from = HeightFrom::floor;
+  d.groups.push_back(g);
+  CHECK_THAT(fit_exactly(c, d).groups[0].move.z, WithinAbs(0.01 * 900, 1e-6));
+}
+
+TEST_CASE("pieces that lean: a ladder at a slope stands on its lower corner", "[reference]") {
+  Design d = empty_design(30);
+  Part rail = panel("rail", {80, 1500}, {600, 500, 0}, kX, kZ);
+  rail.place_in_room.lean = degrees(-15);  // about u: its top goes back, away from -y
+  d.parts.push_back(rail);
+  d.contacts.push_back(meet("rail", EdgeSide::bottom, "floor", Fitting::shim));
+  const FitAnswer f = fit_exactly(corner(90), d);
+  REQUIRE(f.contacts[0].meets_anything);
+  CHECK_THAT(std::min(f.contacts[0].front[0].gap, f.contacts[0].back[0].gap), WithinAbs(0, 1e-6));
+  // Along the leaning piece the other face is open by its thickness times the tangent.
+  CHECK_THAT(std::abs(f.contacts[0].front[0].gap - f.contacts[0].back[0].gap),
+             WithinAbs(30 * std::tan(15 * std::acos(-1.0) / 180), 1e-6));
+}
