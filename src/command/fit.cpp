@@ -12,7 +12,9 @@ ExitStatus run_fit(const Request& request) {
   const auto job = designed_job(request.job);
   if (!job) return told(request, job.error());
   const Style style = style_of(request, job->survey.units);
-  const FitAnswer answer = fit_of(*job, drawn_room_of(*job), style.sure);
+  const RoomWorked room = drawn_room_of(*job);
+  FitAnswer answer = fit_of(*job, room, style.sure);
+  name_next(room, answer);
   return told(request, answer.verdict,
               request.has("--json") ? fit_json_text(answer, request.job) : fit_text(answer, style));
 }

@@ -40,6 +40,12 @@ FitAnswer fit_of(const Job& job, const RoomWorked& room, double sure) {
               room.adjustment.complete()});
 }
 
+void name_next(const RoomWorked& room, FitAnswer& fit) {
+  std::vector<Undecided> undecided;
+  for (const OpenFinding& open : fit.undecided) undecided.push_back(open.hangs_on);
+  if (!undecided.empty()) fit.measure_next = room.adjustment.measure_next(undecided, 1);
+}
+
 DrillAnswer drill_of(const Job& job, const RoomWorked& room, const FitAnswer& fit, double sure) {
   return drill({job.survey, *job.design, room.adjustment.room(), room.draws, fit.pieces, fit.frames,
                 sure, room.adjustment.complete()});

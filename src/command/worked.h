@@ -31,6 +31,9 @@ RoomWorked drawn_room_of(const Job& job);
 /// The design put into the room. Requires: job.design.
 FitAnswer fit_of(const Job& job, const RoomWorked& room, double sure);
 
+/// Fills `fit.measure_next` where something cannot be told.
+void name_next(const RoomWorked& room, FitAnswer& fit);
+
 /// The holes for the pieces as placed. Requires: job.design.
 DrillAnswer drill_of(const Job& job, const RoomWorked& room, const FitAnswer& fit, double sure);
 

@@ -216,6 +216,7 @@ std::vector<ClashFit> find_clashes(const Trials& trials, const std::vector<Notch
     clash.with = pair.second;
     clash.depth_mm = overlap.depth.adjusted;
     clash.sd_mm = overlap.depth.sd();
+    clash.most_mm = std::max(clash.depth_mm, overlap.depth.quantile(sure));
     clash.at = overlap.at;
     clash.chance = holds.chance();
     clash.verdict = verdict_of(clash.chance, sure);

@@ -13,11 +13,22 @@ namespace nook {
 namespace {
 
 constexpr double kNear = 2 * kMillimetresPerInch;  // what is further off is not told. Chosen
-constexpr double kTouching = 0.1;                  // mm; as for clashes
 constexpr double kApart = 0.05;                    // mm; nearer than this touches. Chosen
 
 // One least distance in every room.
 using Distances = std::map<std::pair<int, std::string>, Tally>;
+
+// The lesser of two in every room.
+void keep_least(Tally& least, const Tally& other) {
+  least.adjusted = std::min(least.adjusted, other.adjusted);
+  for (std::size_t r = 0; r < std::min(least.drawn.size(), other.drawn.size()); ++r)
+    least.drawn[r] = std::min(least.drawn[r], other.drawn[r]);
+}
+
+void add_least(const std::pair<int, std::string>& key, const Tally& tally, Distances& found) {
+  const auto [it, fresh] = found.emplace(key, tally);
+  if (!fresh) keep_least(it->second, tally);
+}
 
 Mesh placed(const Mesh& mesh, const Frame& frame) {
   Mesh moved = mesh;
@@ -48,11 +59,13 @@ class DistanceFinder {
     Distances found;
     for (const Guard& guard : trials_.layout.guards) {
       const std::string name = name_of(guard.surface);
-      for (int r = 0; r < trials_.rooms(); ++r)
-        if (const auto least = least_of(guard, r)) found[{guard.piece, name}].add(r, *least);
+      Tally tally;
+      for (int r = 0; r < trials_.rooms(); ++r) tally.add(r, least_of(guard, r));
+      add_least({guard.piece, name}, tally, found);
     }
     for (std::size_t j = 0; j < trials_.layout.joints.size(); ++j)
-      if (trials_.layout.joints[j].face) add_face(j, found);
+      if (trials_.layout.joints[j].face || trials_.layout.joints[j].how->by == Fitting::clear)
+        add_joint(j, found);
     return found;
   }
 
@@ -86,26 +99,37 @@ class DistanceFinder {
     return trials_.views[0].shape().walls[surface.wall].name + " wall";
   }
 
-  std::optional<double> least_of(const Guard& guard, int room) const {
-    std::optional<double> least;
+  double least_of(const Guard& guard, int room) const {
+    double least = kReach;
     for (const Feeler& f : guard.feelers) {
       const Ray ray = ray_of(f, trials_.placings[room].frames[guard.piece]);
-      const double gap =
-          surface_hit(trials_.views[room], trials_.layout.site.fields(), guard.surface, f, ray).gap;
-      if (!least || gap < *least) least = gap;
+      least = std::min(least, surface_hit(trials_.views[room], trials_.layout.site.fields(),
+                                          guard.surface, f, ray)
+                                  .gap);
     }
     return least;
   }
 
-  void add_face(std::size_t j, Distances& found) const {
+  // A contact's own feelers look along the piece; their gaps are brought square to the wall.
+  void add_joint(std::size_t j, Distances& found) const {
     const Joint& joint = trials_.layout.joints[j];
-    if (joint.meets.kind != Surface::Kind::wall) return;
+    if (joint.meets.kind == Surface::Kind::part || !joint.can_meet) return;
+    Tally tally;
     for (int r = 0; r < trials_.rooms(); ++r) {
       double least = kReach;
-      for (double gap : trials_.gaps[r][j])
-        if (!std::isnan(gap)) least = std::min(least, gap);
-      found[{joint.piece, joint.how->meets}].add(r, least);
+      for (std::size_t f = 0; f < joint.feelers.size(); ++f)
+        if (const double gap = trials_.gaps[r][j][f]; !std::isnan(gap))
+          least = std::min(least, gap * squareness(joint, f));
+      tally.add(r, least);
     }
+    add_least({joint.piece, joint.how->meets}, tally, found);
+  }
+
+  // How much shorter the way square to the surface is than along the feeler.
+  double squareness(const Joint& joint, std::size_t f) const {
+    if (joint.meets.kind != Surface::Kind::wall) return 1;
+    const Vec3 way = ray_of(joint.feelers[f], trials_.placings[0].frames[joint.piece]).way;
+    return std::abs(dot(plan(way), trials_.views[0].shape().walls[joint.meets.wall].out));
   }
 
   void add_obstacle(int p, std::size_t b, Distances& found) const {
@@ -134,13 +158,6 @@ class DistanceFinder {
   std::vector<Mesh> meshes_;
 };
 
-// The lesser of two in every room.
-void keep_least(Tally& least, const Tally& other) {
-  least.adjusted = std::min(least.adjusted, other.adjusted);
-  for (std::size_t r = 0; r < std::min(least.drawn.size(), other.drawn.size()); ++r)
-    least.drawn[r] = std::min(least.drawn[r], other.drawn[r]);
-}
-
 ClearanceFit clearance_of(const Trials& trials, int piece, const std::string& from,
                           const Tally& tally) {
   ClearanceFit found;
@@ -154,9 +171,9 @@ ClearanceFit clearance_of(const Trials& trials, int piece, const std::string& fr
 
 void judge(const Tally& tally, double needed, double sure, ClearanceFit& found, Holds& all_hold) {
   Holds holds(1 + static_cast<int>(tally.drawn.size()));
-  holds.set(0, tally.adjusted >= needed - kTouching);
+  holds.set(0, tally.adjusted >= needed - kClearTolerance);
   for (std::size_t r = 0; r < tally.drawn.size(); ++r)
-    holds.set(static_cast<int>(r) + 1, tally.drawn[r] >= needed - kTouching);
+    holds.set(static_cast<int>(r) + 1, tally.drawn[r] >= needed - kClearTolerance);
   found.needed_mm = needed;
   found.chance = holds.chance();
   found.verdict = verdict_of(found.chance, sure);

@@ -71,19 +71,19 @@ ContactFit named(const JointTrials& judge) {
 void judge_rooms(const JointTrials& judge, double sure, double move, ContactFit& found,
                  Holds& all_hold) {
   const Contact& how = *judge.joint.how;
-  Tally most;
+  const bool clear_of = how.by == Fitting::clear;
+  Tally told;
   Holds holds(judge.trials.rooms());
   for (int r = 0; r < judge.trials.rooms(); ++r) {
     const JointState state = judge.state(r);
     const double far = how.by == Fitting::taper ? state.wood : move;
-    most.add(r, state.met ? state.most : kReach);
+    told.add(r, !state.met ? kReach : clear_of ? state.deepest : state.most);
     const bool clear = overlap_is_cut(how) || state.deepest >= -kTouching;
     const double judged = state.met ? judged_gap(judge, state, r, far) : kReach;
-    holds.set(r, how.by == Fitting::clear
-                     ? state.met ? state.least >= found.allow - kTouching : true
-                     : clear && judged <= found.allow + 1e-6);
+    holds.set(r, clear_of ? !state.met || state.deepest >= found.allow - kClearTolerance
+                          : clear && judged <= found.allow + 1e-6);
   }
-  found.gap_sd = most.sd();
+  found.gap_sd = told.sd();
   found.chance = holds.chance();
   found.verdict = verdict_of(found.chance, sure);
   all_hold.both(holds);

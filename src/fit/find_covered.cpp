@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <optional>
 #include <set>
 
 namespace nook {
@@ -103,7 +104,18 @@ class Cover {
     if (norm(seen) < 1e-3 * norm(d))
       return (contains(region(), p) ? 1 : -1) * border_distance(region(), p);
     seen = (1 / norm(seen)) * seen;
-    return chord_margin(nudged(p, seen), left_of(seen));
+    const Vec2 inner = nudged(p, seen);
+    // Right at an end of the cover a chord may miss it by rounding: a hair to each side too.
+    for (double aside : {0.0, kHair, -kHair})
+      if (const auto beside = chord_beside(inner + aside * seen, left_of(seen))) return *beside;
+    return chord_margin(inner, left_of(seen));
+  }
+
+  // The narrower side of the cover's chord through p; nothing where p is not on one.
+  std::optional<double> chord_beside(Vec2 p, Vec2 square) const {
+    for (Stretch s : inside(region(), p, square))
+      if (s.from <= 0 && s.to >= 0) return std::min(-s.from, s.to);
+    return std::nullopt;
   }
 
   // An edge that ends a little past the cover's own end is looked at inside of it.
@@ -116,12 +128,11 @@ class Cover {
     return p;
   }
 
+  // How far p is beside the nearest stretch of the cover, negative.
   double chord_margin(Vec2 p, Vec2 square) const {
     double nearest = 1e300;
-    for (Stretch s : inside(region(), p, square)) {
-      if (s.from <= 0 && s.to >= 0) return std::min(-s.from, s.to);
+    for (Stretch s : inside(region(), p, square))
       nearest = std::min(nearest, s.from > 0 ? s.from : -s.to);
-    }
     return nearest < 1e299 ? -nearest : -border_distance(region(), p);
   }
 

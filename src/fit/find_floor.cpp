@@ -7,6 +7,8 @@
 #include <cmath>
 #include <set>
 
+#include "room/covering.h"
+
 namespace nook {
 namespace {
 
@@ -102,7 +104,7 @@ void fill_squash(const Trials& trials, int group, FloorFit& found) {
   const double load = load_on(trials, found.piece), standing_on = foot_area(trials, found.piece);
   for (const FootSpot& foot : trials.layout.feet[group])
     if (foot.piece == found.piece && on_strip(trials, foot)) found.on_tack_strip = true;
-  if (load <= 0 || standing_on <= 0) return;
+  if (load <= 0 || standing_on <= 0 || !gives(floor)) return;
   const SquashRange squash = squash_under(floor, load / standing_on);
   found.squash_mm = found.on_tack_strip ? 0 : squash.likely;
   found.squash_least_mm = found.on_tack_strip ? 0 : squash.least;

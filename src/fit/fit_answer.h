@@ -7,6 +7,7 @@
 #include "base/vector.h"
 #include "base/verdict.h"
 #include "design/piece.h"
+#include "survey/report.h"
 #include "survey/undecided.h"
 
 // Room and piece frames: see room/survey.h and design/piece.h. Millimetres and degrees.
@@ -28,8 +29,9 @@ struct ClashFit {
   int piece = 0;
   std::string part, with;
   double depth_mm = 0, sd_mm = 0;
-  Vec3 at;            // room frame, the deepest spot
-  double chance = 1;  // that there is none deeper than 0.1 mm
+  double most_mm = 0;  // the depth that a share `sure` of the draws does not exceed
+  Vec3 at;             // room frame, the deepest spot
+  double chance = 1;   // that there is none deeper than 0.1 mm
   Verdict verdict = Verdict::fits;
 };
 
@@ -53,7 +55,7 @@ struct ContactFit {
   std::string part, edge, meets;
   bool meets_anything = true;  // false: the edge cannot meet it; no figure below stands
   GapRange gap;
-  double gap_sd = 0;  // of gap.most
+  double gap_sd = 0;  // of gap.most (by clear: of the least over both faces)
   double allow = 0;   // the widest gap accepted (by clear: the least distance)
   double chance = 1;
   double taper_deg = 0, taper_mm = 0;  // the straight cut that closes most, over the edge's length
@@ -137,6 +139,7 @@ struct FitAnswer {
   std::vector<ShowFit> shows;
   std::vector<FloorFit> floor;
   std::vector<OpenFinding> undecided;
+  std::vector<NextReading> measure_next;  // what would settle most of it, if it was asked for
   double chance = 1;  // share of draws in which every finding holds
   Verdict verdict = Verdict::fits;
   std::vector<Piece> pieces;  // all of them, in file order; they point into the Design

@@ -65,7 +65,7 @@ Polygon run_points(const EdgeRun& run, const Polygon& outline) {
 }
 
 Feeler feeler_for(Site& site, Surface surface, const Frame& frame, Vec3 at, Vec3 way, bool coarse) {
-  Feeler feeler{at, way, -1, {}, {}};
+  Feeler feeler{at, way, -1, {}, 0, {}};
   if (surface.kind == Surface::Kind::part) return feeler;
   const RoomShape& room = site.fields().room(0);
   if (surface.kind == Surface::Kind::ceiling && !room.ceiling) return feeler;

@@ -136,6 +136,21 @@ bool in_zone(const std::vector<NotchZone>& zones, double t) {
   });
 }
 
+// Whether a block near the feeler has air behind it.
+bool stands_off(const JointBuilder& b, const Joint& joint, const Feeler& feeler) {
+  return std::any_of(feeler.blocks.begin(), feeler.blocks.end(),
+                     [&](int k) { return b.view.blocks(joint.meets.wall)[k].block->out_from > 0; });
+}
+
+// How far the piece reaches back from a spot of its edge; at an end of the edge a hair inside it.
+double wood_behind(const Region& region, Vec2 uv, Vec2 out) {
+  double most = 0;
+  for (double aside : {0.0, kHair, -kHair})
+    for (Stretch s : inside(region, uv + aside * left_of(out), -out))
+      if (s.from < kHair) most = std::max(most, s.to);
+  return most;
+}
+
 void add_edge_spot(const JointBuilder& b, Joint& joint, const Segment& s,
                    std::pair<double, bool> at) {
   const auto [t, coarse] = at;
@@ -143,9 +158,12 @@ void add_edge_spot(const JointBuilder& b, Joint& joint, const Segment& s,
   const bool notched = joint.how->notch && in_zone(joint.zones, t);
   joint.spots.push_back({uv, t, along_of(joint.how->edge, uv, t), coarse, notched});
   const double thickness = b.scene.pieces[joint.piece].thickness;
-  for (double w : {0.0, thickness})
+  for (double w : {0.0, thickness}) {
     joint.feelers.push_back(
         feeler_for(b.site, joint.meets, b.frame, at_face(uv, w), at_face(s.out(), 0), coarse));
+    if (stands_off(b, joint, joint.feelers.back()))
+      joint.feelers.back().behind = wood_behind(b.scene.bodies[joint.piece].region, uv, s.out());
+  }
 }
 
 void add_segment(const JointBuilder& b, Joint& joint, const Segment& s,

@@ -39,6 +39,10 @@ double wood_of(const Layout& layout, const Joint& joint, const Placing& placing,
 /// source; chosen where the trade differs).
 double allowed_gap(const Contact& how);
 
+/// What a contact by = "clear" may lack, mm: 1/64 in, half of the finest step that is printed.
+/// Chosen.
+inline constexpr double kClearTolerance = kMillimetresPerInch / 64;
+
 /// What is left when the contact is made: the least and the greatest gap.
 /// `room_to_move`: how far the piece may come closer (scribe, taper: not more than the wood).
 struct Left {

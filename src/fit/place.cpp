@@ -42,6 +42,19 @@ void add_feet(const Scene& scene, Site& site, int index, const Frame& frame,
         add_foot(site, frame, {u, v, frame.w.z > 0 ? 0 : piece.thickness}, feet, index);
 }
 
+// Half way between the lowest and the highest point of a group.
+double middle_height(const Scene& scene, const Assembly& group, const std::vector<Frame>& frames) {
+  double low = 1e300, high = -1e300;
+  for (int p : group.pieces)
+    for (Vec2 q : scene.pieces[p].drawn->outline)
+      for (double w : {0.0, scene.pieces[p].thickness}) {
+        const double z = frames[p].room_from_piece(at_face(q, w)).z;
+        low = std::min(low, z);
+        high = std::max(high, z);
+      }
+  return (low + high) / 2;
+}
+
 // Pieces joined by a notch go through each other on purpose.
 bool notched_together(const Layout& layout, int a, int b) {
   return std::any_of(layout.joints.begin(), layout.joints.end(), [&](const Joint& j) {
@@ -78,6 +91,7 @@ Layout layout_for(const Scene& scene, Site& site, int first_wall,
                 {},
                 {},
                 {},
+                {},
                 {}};
   layout.guards = guards_of(scene, site, frames, layout.joints);
   layout.groups = assemblies_of(scene, site, layout.joints);
@@ -86,6 +100,9 @@ Layout layout_for(const Scene& scene, Site& site, int first_wall,
     layout.feet.emplace_back();
     for (int p : layout.groups[g].pieces) layout.group_of[p] = g;
     for (int p : layout.groups[g].feet) add_feet(scene, site, p, frames[p], layout.feet[g]);
+    const int wall = layout.groups[g].start_wall.value_or(first_wall);
+    layout.laid_off.push_back(
+        site.corner_of(wall, first_wall, middle_height(scene, layout.groups[g], frames)));
   }
   add_partings(scene, layout);
   return layout;

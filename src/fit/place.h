@@ -29,6 +29,7 @@ struct Layout {
   std::vector<Parting> partings;            // between pieces of different groups
   std::vector<int> group_of;                // piece -> index into groups
   std::vector<std::vector<FootSpot>> feet;  // by group
+  std::vector<Site::CornerSpots> laid_off;  // by group: the real corner it is measured from
 };
 
 /// Where every group ended up in one room.

@@ -18,10 +18,21 @@ constexpr int kRounds = 20;           // chosen; two or three are usual
 Push::Push(const Layout& layout, const SiteView& view, int group, const Placing& so_far)
     : layout_(layout), view_(view), group_(layout.groups[group]), index_(group), so_far_(so_far) {
   start_ = start_motion(group_, view.shape(), layout.first_wall);
+  lay_off();
   find_holds();
   find_ways();
   turn_parallel();
   find_planes();
+}
+
+// What nothing holds is measured from the real corner at its height, as in the adjusted room: where
+// a draw has its base lines, nobody can see.
+void Push::lay_off() {
+  if (view_.room() == 0) return;
+  const Site::CornerSpots& corner = layout_.laid_off[index_];
+  const Vec2 by =
+      layout_.site.corner_offset(corner, view_.room()) - layout_.site.corner_offset(corner, 0);
+  start_.move = start_.move + Vec3{by.x, by.y, 0};
 }
 
 bool Push::in_before(int piece) const {

@@ -23,6 +23,7 @@ class Push {
     int target;
     bool round;
   };
+  void lay_off();
   void find_holds();
   void find_ways();
   void turn_parallel();

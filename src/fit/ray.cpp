@@ -67,8 +67,17 @@ Slab slab(const Along& q, double low, double high, Vec3 way) {
   return {(first - q.start) / rate, (last - q.start) / rate, first, q};
 }
 
-std::optional<Hit> one_block(const SiteView& view, int wall, const BlockHere& here,
-                             const Along& out, const Ray& ray) {
+// A ray towards a wall, how far out of it it starts, and how far back a block is still met.
+struct WallRay {
+  const SiteView& view;
+  int wall;
+  const Ray& ray;
+  Along out;
+  double behind;
+};
+
+std::optional<Hit> one_block(const WallRay& look, const BlockHere& here) {
+  const auto& [view, wall, ray, out, behind] = look;
   const Block& block = *here.block;
   const WallShape& shape = view.shape().walls[wall];
   const double a = shape.wall_from_room(plan(ray.from)).x;
@@ -87,7 +96,8 @@ std::optional<Hit> one_block(const SiteView& view, int wall, const BlockHere& he
     if (s.from > in->from) in = &s;
     to = std::min(to, s.to);
   }
-  if (in->from > to || to < 0 || !std::isfinite(in->from) || in->from > kReach) return std::nullopt;
+  if (in->from > to || to < -behind || !std::isfinite(in->from) || in->from > kReach)
+    return std::nullopt;
   return met_at(in->bound, in->q, ray);
 }
 
@@ -111,10 +121,11 @@ std::optional<Hit> block_hit(const SiteView& view, const SurfaceField& fields, S
                              const Feeler& feeler, const Ray& ray) {
   if (feeler.blocks.empty()) return std::nullopt;
   const double field = fields.value(feeler.spot, view.room());
-  const Along out = out_of_wall(view.shape().walls[surface.wall], field, ray);
+  const WallRay look{view, surface.wall, ray,
+                     out_of_wall(view.shape().walls[surface.wall], field, ray), feeler.behind};
   std::optional<Hit> first;
   for (int b : feeler.blocks) {
-    std::optional<Hit> hit = one_block(view, surface.wall, view.blocks(surface.wall)[b], out, ray);
+    std::optional<Hit> hit = one_block(look, view.blocks(surface.wall)[b]);
     if (!hit || (first && first->gap <= hit->gap)) continue;
     first = hit;
     first->block = b;

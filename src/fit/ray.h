@@ -23,6 +23,7 @@ struct Feeler {
   Vec3 at, way;
   int spot = -1;            // of the surface's field; -1 where a part is met
   std::vector<int> blocks;  // of the wall, near enough to be met
+  double behind = 0;        // how far its piece reaches back: a pipe off the wall may stand there
   PartFace face;            // of a part, as met in the adjusted room
 };
 

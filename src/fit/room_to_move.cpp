@@ -48,7 +48,7 @@ class Mover {
 
   void look_at_joint(int j) {
     const Joint& other = trials_.layout.joints[j];
-    if (j == index_ || !other.can_meet || cut_to_fit(*other.how)) return;
+    if (j == index_ || !other.can_meet) return;
     if (other.meets == joint_.meets && other.meets.kind != Surface::Kind::part) return;
     const JointState state = state_of(trials_.layout, other, trials_.gaps[0][j]);
     const double closing = dot(way_, way_of(trials_, other));
@@ -56,6 +56,7 @@ class Mover {
     const std::string what = trials_.layout.scene.pieces[other.piece].name + ", " +
                              other.how->edge_given + " at the " + other.how->meets;
     const bool clear = other.how->by == Fitting::clear;
+    if (closing > 0 && cut_to_fit(*other.how)) return;  // more of its own wood is cut
     if (closing > 0) bound((state.least - (clear ? other.how->gap.mm : 0)) / closing, what);
     if (closing < 0 && !clear) bound((allowed_gap(*other.how) - state.most) / -closing, what);
   }

@@ -47,13 +47,8 @@ Site::Site(const Survey& survey, const RoomShape& room, const std::vector<RoomSh
     blocks_.push_back(blocks_of(survey.walls[w]));
     add_spots(w);
   }
-  for (int k = 0; k + 1 < static_cast<int>(room.walls.size()); ++k) {
-    const auto spot = [&](int w) {
-      const double a = room.corner_along(k, w, kCornerHeight);
-      return fields_.add({Surface::Kind::wall, w}, {a, kCornerHeight}, true);
-    };
-    corners_.push_back({spot(k), spot(k + 1)});
-  }
+  for (int k = 0; k + 1 < static_cast<int>(room.walls.size()); ++k)
+    corners_.push_back(add_corner(k, kCornerHeight));
   adjusted_ = view(0);
 }
 
@@ -71,26 +66,49 @@ int Site::wall_named(const std::string& meets) const {
   return name.empty() || it == names_.end() ? -1 : static_cast<int>(it - names_.begin());
 }
 
-double Site::corner_along(int corner, int wall, double z, int room) const {
+Site::CornerSpots Site::add_corner(int corner, double z) {
+  const auto spot = [&](int w) {
+    const double a = fields_.room(0).corner_along(corner, w, z);
+    return fields_.add({Surface::Kind::wall, w}, {a, z}, true);
+  };
+  const int left = spot(corner), right = spot(corner + 1);
+  return {corner, left, right, z};
+}
+
+Site::CornerSpots Site::corner_of(int wall, int first_wall, double z) {
+  if (corners_.empty()) return {};
+  const int last = static_cast<int>(corners_.size()) - 1;
+  const int corner = wall > first_wall + 1 ? wall - 1 : wall < first_wall ? wall : first_wall;
+  return add_corner(std::clamp(corner, 0, last), z);
+}
+
+Vec2 Site::corner_point(const CornerSpots& at, int room) const {
   const RoomShape& shape = fields_.room(room);
-  const WallShape &left = shape.walls[corner], &right = shape.walls[corner + 1];
-  const bool left_counts_here = corner == 0;  // wall 0 counts from corner 0, others from before
+  const WallShape &left = shape.walls[at.corner], &right = shape.walls[at.corner + 1];
+  const bool left_counts_here = at.corner == 0;  // wall 0 counts from it, others from before
   const double bump_left = left_counts_here ? left.buildup_proud : left.far_buildup_proud;
-  const double o1 = left.lean * z + fields_.value(corners_[corner].left, room) + bump_left;
-  const double o2 =
-      right.lean * z + fields_.value(corners_[corner].right, room) + right.buildup_proud;
+  const double o1 = left.lean * at.z + fields_.value(at.left, room) + bump_left;
+  const double o2 = right.lean * at.z + fields_.value(at.right, room) + right.buildup_proud;
   const double r1 = o1 + dot(left.start, left.out), r2 = o2 + dot(right.start, right.out);
   const double det = cross(left.out, right.out);
-  const Vec2 p{(r1 * right.out.y - r2 * left.out.y) / det,
-               (r2 * left.out.x - r1 * right.out.x) / det};
-  return shape.walls[wall].wall_from_room(p).x;
+  return {(r1 * right.out.y - r2 * left.out.y) / det, (r2 * left.out.x - r1 * right.out.x) / det};
+}
+
+Vec2 Site::corner_offset(const CornerSpots& at, int room) const {
+  if (at.corner < 0) return {};
+  const WallShape& right = fields_.room(room).walls[at.corner + 1];
+  return corner_point(at, room) - right.start;
+}
+
+double Site::corner_along(int corner, int wall, int room) const {
+  return fields_.room(room).walls[wall].wall_from_room(corner_point(corners_[corner], room)).x;
 }
 
 double Site::base_along(const Block& block, int wall, double reading, int room) const {
   if (!std::isfinite(reading) || corners_.empty()) return reading;
-  if (wall == 0) return corner_along(0, 0, kCornerHeight, room) + reading;
-  if (block.from_right) return corner_along(wall, wall, kCornerHeight, room) - reading;
-  return corner_along(wall - 1, wall, kCornerHeight, room) + reading;
+  if (wall == 0) return corner_along(0, 0, room) + reading;
+  if (block.from_right) return corner_along(wall, wall, room) - reading;
+  return corner_along(wall - 1, wall, room) + reading;
 }
 
 BlockHere Site::here(const Block& block, int wall, int room) const {

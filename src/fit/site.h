@@ -60,14 +60,23 @@ class Site {
   /// The index of the wall a name like "left wall" means, or -1.
   int wall_named(const std::string& meets) const;
 
- private:
+  /// A real corner at one height: the spots of the two surfaces where they meet.
   struct CornerSpots {
-    int left, right;  // spots of the two surfaces where they meet
+    int corner = -1, left = 0, right = 0;
+    double z = 0;
   };
+  /// Of the corner that wall `wall` counts from; -1 as its corner in a room without corners.
+  CornerSpots corner_of(int wall, int first_wall, double z);
+  /// How far the real corner lies from where the base lines meet, in plan.
+  Vec2 corner_offset(const CornerSpots& at, int room) const;
+
+ private:
+  CornerSpots add_corner(int corner, double z);
+  Vec2 corner_point(const CornerSpots& at, int room) const;
   BlockHere here(const Block& block, int wall, int room) const;
   void add_spots(int wall);
   double base_along(const Block& block, int wall, double reading, int room) const;
-  double corner_along(int corner, int wall, double z, int room) const;
+  double corner_along(int corner, int wall, int room) const;
 
   SurfaceField fields_;
   SiteView adjusted_;

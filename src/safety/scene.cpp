@@ -4,6 +4,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "room/covering.h"
+
 namespace nook::safe {
 namespace {
 
@@ -13,7 +15,7 @@ constexpr int kDrawsTried = 100;  // chosen: an sd good to 7 %
 Measured sinking(const Survey& survey) {
   double most = 0;
   for (const Squash& test : survey.floor.squash) most = std::max(most, test.by.mm);
-  if (most > 0 || !survey.floor.covering) return {most, 0};
+  if (most > 0 || !survey.floor.covering || !gives(survey.floor)) return {most, 0};
   const double thickness = survey.floor.covering->thickness.mm;
   return {thickness / 2, thickness / std::sqrt(12.0)};
 }

@@ -26,6 +26,13 @@ struct Words {
     return sd > 0 ? ", give or take " + give_or_take(millimetres(kTwoSided95 * sd), style.rounding)
                   : "";
   }
+  double half_step() const { return style.rounding.step.mm / 2; }
+  // The widest gap; where it prints like what is accepted and is more, it says so.
+  std::string widest() const {
+    const double most = contact.gap.most;
+    const bool hair = most > contact.allow && length(most) == length(contact.allow);
+    return (hair ? "a hair over " : "") + length(most);
+  }
   bool upright() const {
     const EdgeSide* side = std::get_if<EdgeSide>(&contact.how->edge);
     return side && (*side == EdgeSide::left || *side == EdgeSide::right) && plumb();
@@ -51,16 +58,40 @@ double widest_at(const ContactFit& contact) {
   return widest == contact.line.end() ? 0 : widest->at;
 }
 
+// Where it is narrowest, of both faces; on a face contact as from its left end.
+GapPoint narrowest(const ContactFit& contact) {
+  GapPoint least{0, 1e300, 0};
+  for (const auto* line : {&contact.line, &contact.front, &contact.back})
+    for (const GapPoint& p : *line)
+      if (p.gap < least.gap - kSameGap) least = p;
+  for (const FieldPoint& p : contact.field)
+    if (p.gap < least.gap - kSameGap) least = {p.u, p.gap, p.sd};
+  return least;
+}
+
+std::string clear_words(const Words& w) {
+  const GapPoint least = narrowest(w.contact);
+  const std::string wanted = fmt::format("; {} is wanted", w.length(w.contact.allow));
+  if (least.gap < -w.half_step())
+    return fmt::format("{} into it at {}{}", w.length(-least.gap), spot(w, least.at),
+                       w.about(w.contact.gap_sd)) +
+           wanted;
+  return fmt::format("{} clear at its narrowest, {}{}", w.length(std::max(0.0, least.gap)),
+                     spot(w, least.at), w.about(w.contact.gap_sd)) +
+         wanted;
+}
+
 std::string gap_words(const Words& w) {
+  if (w.contact.how->by == Fitting::clear) return clear_words(w);
   const GapRange& gap = w.contact.gap;
-  const double step = w.style.rounding.step.mm / 2;
+  const double step = w.half_step();
   if (gap.most < -step) return "too big by " + w.length(-gap.least) + w.about(w.contact.gap_sd);
-  if (gap.least < -0.1)
-    return fmt::format("overlaps by {}, open {} at {}{}", w.length(-gap.least), w.length(gap.most),
+  if (gap.least < -step)
+    return fmt::format("overlaps by {}, open {} at {}{}", w.length(-gap.least), w.widest(),
                        spot(w, widest_at(w.contact)), w.about(w.contact.gap_sd));
-  if (gap.most - gap.least < step) return "gap " + w.length(gap.most) + w.about(w.contact.gap_sd);
-  return fmt::format("gap {} to {}{}, widest {}", w.length(std::max(0.0, gap.least)),
-                     w.length(gap.most), w.about(w.contact.gap_sd), spot(w, widest_at(w.contact)));
+  if (gap.most - gap.least < step) return "gap " + w.widest() + w.about(w.contact.gap_sd);
+  return fmt::format("gap {} to {}{}, widest {}", w.length(std::max(0.0, gap.least)), w.widest(),
+                     w.about(w.contact.gap_sd), spot(w, widest_at(w.contact)));
 }
 
 std::string joined(const std::vector<std::string>& words) {
@@ -90,7 +121,7 @@ std::string bevel_words(const Words& w) {
 
 std::string missing_wood(const Words& w) {
   const double missing = w.contact.scribe_mm - w.contact.how->gap.mm - w.contact.wood_mm;
-  if (missing < w.style.rounding.step.mm / 2) return "";
+  if (missing < w.half_step()) return "";
   return fmt::format("; the drawn piece has no wood for {} of it: {}", w.length(missing),
                      blank(w, missing));
 }
@@ -100,8 +131,47 @@ std::string taper_words(const Words& w) {
                      spot(w, widest_at(w.contact)), missing_wood(w), bevel_words(w));
 }
 
+EdgeSide opposite(EdgeSide side) {
+  switch (side) {
+    case EdgeSide::left:
+      return EdgeSide::right;
+    case EdgeSide::right:
+      return EdgeSide::left;
+    case EdgeSide::bottom:
+      return EdgeSide::top;
+    case EdgeSide::top:
+      break;
+  }
+  return EdgeSide::bottom;
+}
+
+// Whether the piece meets walls at both ends.
+bool trapped(const Words& w) {
+  const EdgeSide* side = std::get_if<EdgeSide>(&w.contact.how->edge);
+  if (!side || wall_named(w.contact.meets).empty()) return false;
+  return std::any_of(w.fit.contacts.begin(), w.fit.contacts.end(), [&](const ContactFit& c) {
+    const EdgeSide* other = std::get_if<EdgeSide>(&c.how->edge);
+    return c.piece == w.contact.piece && other && *other == opposite(*side) && c.meets_anything &&
+           !wall_named(c.meets).empty() && c.how->by != Fitting::clear;
+  });
+}
+
+std::string easier_words(const Words& w) {
+  if (trapped(w)) return "; both ends are trapped: a filler strip or cover trim is less work";
+  if (w.contact.scribe_mm > kEasyScribe) return "; a filler strip or cover trim is less work";
+  return "";
+}
+
+// Where the piece is in the wall: what to take off, following it.
+std::string cut_back_words(const Words& w) {
+  return fmt::format("cut it back along the {}, up to {} at {}{}{}", w.contact.meets,
+                     w.length(-w.contact.gap.least), spot(w, narrowest(w.contact).at),
+                     bevel_words(w), easier_words(w));
+}
+
 std::string scribe_words(const Words& w) {
-  if (w.contact.scribe_mm < w.style.rounding.step.mm / 2) return "push it home; nothing to scribe";
+  if (w.contact.gap.least < -w.half_step()) return cut_back_words(w);
+  if (w.contact.scribe_mm < w.half_step()) return "push it home; nothing to scribe";
   std::string text = fmt::format("{}, touching at {}, set the scribers to {}",
                                  w.upright() ? "hold it plumb" : "push it home",
                                  w.length(w.contact.touches_at), w.length(w.contact.scribe_mm));
@@ -109,17 +179,17 @@ std::string scribe_words(const Words& w) {
   if (!w.contact.spoils.empty())
     text += fmt::format("; it then comes {} closer and spoils {}: leave the edge that much wild",
                         w.length(w.contact.scribe_mm), joined(w.contact.spoils));
-  else if (w.contact.scribe_mm > w.contact.wood_mm + w.style.rounding.step.mm / 2)
+  else if (w.contact.scribe_mm > w.contact.wood_mm + w.half_step())
     text += fmt::format("; it then comes {} closer: leave the edge wild if its far end matters",
                         w.length(w.contact.scribe_mm));
-  if (w.contact.scribe_mm > kEasyScribe) text += "; a filler strip or cover trim is less work";
-  return text;
+  return text + easier_words(w);
 }
 
 std::string butt_words(const Words& w) {
   const double most = w.contact.gap.most;
-  if (w.contact.gap.least < -0.1)
+  if (w.contact.gap.least < -w.half_step())
     return fmt::format("take {} off this edge, or move the piece", w.length(-w.contact.gap.least));
+  if (w.contact.gap.least < -0.1) return "ease this edge with a plane until it goes in";
   if (most <= kMillimetresPerInch / 4) return "caulk it, or scribe the edge";
   if (most <= kEasyScribe)
     return fmt::format("scribe or taper the edge, up to {}{}", w.length(w.contact.scribe_mm),
@@ -127,31 +197,83 @@ std::string butt_words(const Words& w) {
   return fmt::format("fit a filler strip or cover trim, or taper the edge{}", missing_wood(w));
 }
 
-std::string next_words(const Words& w) {
+std::string shim_words(const Words& w) {
+  if (w.contact.gap.most < w.half_step()) return "";
+  return fmt::format("shim it, up to {} at the widest spot", w.length(w.contact.gap.most));
+}
+
+std::string move_away_words(const Words& w) {
+  const double by = w.contact.allow - narrowest(w.contact).gap;
+  if (by < w.half_step()) return "move it a hair further away, less than the tape tells";
+  return fmt::format("move it {} further away, or take that off", w.length(by));
+}
+
+std::string cut_words(const Words& w) {
   switch (w.contact.how->by) {
     case Fitting::taper:
       return taper_words(w);
     case Fitting::scribe:
       return scribe_words(w);
     case Fitting::shim:
-      return fmt::format("shim it, up to {} at the widest spot", w.length(w.contact.gap.most));
-    case Fitting::filler:
-      return fmt::format("the strip leaves {} beside it", w.length(w.contact.after.most));
-    case Fitting::clear:
-      return fmt::format("move it {} further away",
-                         w.length(w.contact.allow - w.contact.gap.least));
-    case Fitting::caulk:
-      return "too wide for caulk: scribe the edge or cover it with trim";
-    case Fitting::trim:
-      return "wider than the trim covers: take a wider one, or scribe the edge";
-    case Fitting::butt:
-      break;
+      return shim_words(w);
+    default:
+      return "";
   }
-  return butt_words(w);
 }
 
-bool cut_on_site(Fitting by) {
-  return by == Fitting::taper || by == Fitting::scribe || by == Fitting::shim;
+// What does not fit.
+std::string remedy_words(const Words& w) {
+  switch (w.contact.how->by) {
+    case Fitting::clear:
+      return move_away_words(w);
+    case Fitting::filler:
+      return fmt::format("the strip leaves {} beside it: scribe the strip, or cover it with trim",
+                         w.length(w.contact.after.most));
+    case Fitting::caulk:
+      return w.contact.gap.least < -0.1
+                 ? butt_words(w)
+                 : "too wide for caulk: scribe the edge or cover it with trim" + missing_wood(w);
+    case Fitting::trim:
+      return w.contact.gap.least < -0.1
+                 ? butt_words(w)
+                 : "wider than the trim covers: take a wider one, or scribe the edge";
+    case Fitting::shim:
+      return "too much for shims: pack it out with a strip of wood, or plane the high spot";
+    case Fitting::butt:
+      return butt_words(w);
+    case Fitting::taper:
+    case Fitting::scribe:
+      break;
+  }
+  return cut_words(w);
+}
+
+// What the readings do not decide: be ready for it.
+std::string ready_words(const Words& w) {
+  const ContactFit& c = w.contact;
+  const bool wide = c.gap.most + kTwoSided95 * c.gap_sd > c.allow;
+  switch (c.how->by) {
+    case Fitting::taper:
+    case Fitting::scribe:
+      return cut_words(w);
+    case Fitting::clear:
+      return "it may come too near: one more reading tells, or give it more room";
+    case Fitting::shim:
+      if (wide) return "it may be too much for shims: have a strip of wood ready";
+      break;
+    case Fitting::caulk:
+      if (wide) return "it may be too wide for caulk: have a cover trim ready";
+      break;
+    case Fitting::trim:
+      if (wide) return "it may be too wide for the trim: have a wider one ready";
+      break;
+    case Fitting::filler:
+      return "the strip may not close it: scribe the strip in the room";
+    case Fitting::butt:
+      if (wide) return "it may stay open: be ready to caulk it, or leave wood to scribe";
+      break;
+  }
+  return "it may bind: be ready to ease the edge with a plane";
 }
 
 Finding cannot_meet(const ContactFit& contact) {
@@ -178,11 +300,14 @@ Finding contact_finding(const FitAnswer& fit, const ContactFit& contact, const S
   const double weight = std::round(contact.gap.most / style.rounding.step.mm);
   Finding finding{contact.verdict, weight * style.rounding.step.mm, contact_place(contact),
                   gap_words(w), ""};
-  if (contact.verdict != Verdict::fits || cut_on_site(contact.how->by))
-    finding.next = next_words(w);
+  finding.next = contact.verdict == Verdict::fits          ? cut_words(w)
+                 : contact.verdict == Verdict::cannot_tell ? ready_words(w)
+                                                           : remedy_words(w);
+  if (contact.verdict == Verdict::fits || contact.how->by == Fitting::clear) return finding;
+  const bool binds = contact.gap.most <= contact.allow && contact.gap.least < -0.1;
   if (contact.verdict == Verdict::cannot_tell)
     finding.what += fmt::format("; up to {} is accepted", w.length(contact.allow));
-  if (contact.verdict == Verdict::does_not_fit && contact.how->by != Fitting::clear)
+  else if (!binds)
     finding.what += fmt::format("; {} is accepted", w.length(contact.allow));
   return finding;
 }

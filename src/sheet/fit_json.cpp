@@ -125,6 +125,10 @@ Json json_of(const FloorFit& f) {
           {"note", f.note}};
 }
 
+Json json_of(const NextReading& next) {
+  return {{"reading", next.reading}, {"gain", next.gain}};
+}
+
 template <class List>
 Json list(const List& all) {
   Json json = Json::array();
@@ -162,6 +166,7 @@ Json fit_json(const FitAnswer& fit, const std::string& job) {
   json["covered"] = list(fit.covered);
   json["shows"] = list(fit.shows);
   json["floor"] = list(fit.floor);
+  json["measure_next"] = list(fit.measure_next);
   return json;
 }
 

@@ -24,17 +24,33 @@ std::string about(double sd, const Style& style) {
 }
 
 Finding finding_of(const ClashFit& c, const Style& style) {
-  return {c.verdict, c.depth_mm, c.part + " and " + the(c.with),
-          "they overlap by " + length(c.depth_mm, style) + about(c.sd_mm, style),
-          "trim or notch one of them by that much, or move it"};
+  const double step = style.rounding.step.mm / 2;
+  Finding f{c.verdict, c.depth_mm, c.part + " and " + the(c.with), "", ""};
+  if (c.depth_mm >= step) {
+    f.what = "they overlap by " + length(c.depth_mm, style) + about(c.sd_mm, style);
+    f.next = "trim or notch one of them by that much, or move it";
+  } else if (c.most_mm >= step) {
+    f.what = "they touch, and may overlap by up to " + length(c.most_mm, style);
+    f.next = "leave that much room between them, or settle it by one more reading";
+  } else {
+    f.what =
+        "they touch, and may bind by less than " + with_unit(style.rounding.step, style.rounding);
+    f.next = "be ready to ease one of them with a plane";
+  }
+  return f;
 }
 
 Finding finding_of(const ClearanceFit& c, const Style& style) {
   Finding f{c.verdict, c.needed_mm - c.least_mm, c.part + " beside " + the(c.from),
             length(c.least_mm, style) + " clear" + about(c.sd_mm, style), ""};
   if (c.needed_mm > 0) f.what += "; " + length(c.needed_mm, style) + " is wanted";
-  if (c.verdict != Verdict::fits)
-    f.next = "move it " + length(std::max(0.0, c.needed_mm - c.least_mm), style) + " away";
+  const double lacks = c.needed_mm - c.least_mm;
+  if (c.verdict == Verdict::cannot_tell)
+    f.next = "it may come too near: one more reading tells, or give it more room";
+  else if (c.verdict == Verdict::does_not_fit && lacks < style.rounding.step.mm / 2)
+    f.next = "move it a hair further away, less than the tape tells";
+  else if (c.verdict == Verdict::does_not_fit)
+    f.next = "move it " + length(lacks, style) + " away";
   return f;
 }
 
@@ -44,9 +60,11 @@ Finding finding_of(const CoveredFit& c, const Style& style) {
                ? "its edge shows by " + length(-c.margin_mm, style) + about(c.sd_mm, style)
                : "covered by " + length(c.margin_mm, style) + about(c.sd_mm, style);
   f.what += "; " + length(c.needed_mm, style) + " is wanted";
-  if (c.verdict != Verdict::fits)
-    f.next = "trim it by " + length(std::max(0.0, c.needed_mm - c.margin_mm), style) +
-             ", or move one of the two";
+  const double lacks = c.needed_mm - c.margin_mm;
+  if (c.verdict != Verdict::fits && lacks >= style.rounding.step.mm / 2)
+    f.next = "trim it by " + length(lacks, style) + ", or move one of the two";
+  else if (c.verdict != Verdict::fits)
+    f.next = "it may show: one more reading tells, or trim a little more off the edge";
   return f;
 }
 
@@ -58,9 +76,12 @@ std::string floor_words(const FloorFit& f, const Style& style) {
   std::string text;
   if (f.shim_mm >= style.rounding.step.mm / 2)
     text += "shim up to " + length(f.shim_mm, style) + " under it" + about(f.shim_sd_mm, style);
-  if (f.squash_most_mm > 0)
-    text += fmt::format("{}sinks {} to {} into the carpet under load", text.empty() ? "" : "; ",
-                        length(f.squash_least_mm, style), length(f.squash_most_mm, style));
+  if (f.squash_most_mm > 0) {
+    const std::string least = length(f.squash_least_mm, style),
+                      most = length(f.squash_most_mm, style);
+    text += fmt::format("{}sinks {}{} under load", text.empty() ? "" : "; ",
+                        least == most ? "" : least + " to ", most);
+  }
   if (f.on_tack_strip) text += "; part of it stands on the tack strip, which does not sink";
   return text;
 }
@@ -122,12 +143,30 @@ std::string floor_text(const FitAnswer& fit, const Style& style) {
   return text.empty() ? "" : "\nOn the floor:\n" + text;
 }
 
+std::string next_text(const FitAnswer& fit) {
+  if (fit.measure_next.empty()) return "";
+  std::string text = "\nWhat cannot be told, one more reading may settle:\n";
+  for (const NextReading& next : fit.measure_next)
+    text += wrapped(fmt::format("{} (settles {:.0f} % of what is open)", next.reading,
+                                100 * next.gain),
+                    kPageWidth, "  ");
+  return text;
+}
+
 // A contact that overlaps says so itself.
 bool told_by_contact(const FitAnswer& fit, const ClashFit& clash) {
   return std::any_of(fit.contacts.begin(), fit.contacts.end(), [&](const ContactFit& c) {
     const bool same = (c.part == clash.part && c.meets == clash.with) ||
                       (c.part == clash.with && c.meets == clash.part);
     return same && c.verdict != Verdict::fits && c.meets_anything;
+  });
+}
+
+// A contact that is to stay clear says it itself; elsewhere along the piece it may be nearer.
+bool told_by_contact(const FitAnswer& fit, const ClearanceFit& clearance) {
+  return std::any_of(fit.contacts.begin(), fit.contacts.end(), [&](const ContactFit& c) {
+    return c.how->by == Fitting::clear && c.piece == clearance.piece && c.meets == clearance.from &&
+           c.meets_anything && worse(c.verdict, clearance.verdict) == c.verdict;
   });
 }
 
@@ -140,7 +179,8 @@ std::vector<Finding> fit_findings(const FitAnswer& fit, const Style& style) {
   for (const ContactFit& c : fit.contacts) findings.push_back(contact_finding(fit, c, style));
   for (const CoveredFit& c : fit.covered) findings.push_back(finding_of(c, style));
   for (const ClearanceFit& c : fit.clearances)
-    if (c.needed_mm > 0 || c.verdict != Verdict::fits) findings.push_back(finding_of(c, style));
+    if ((c.needed_mm > 0 || c.verdict != Verdict::fits) && !told_by_contact(fit, c))
+      findings.push_back(finding_of(c, style));
   for (const ShowFit& s : fit.shows) findings.push_back(finding_of(s));
   sort(findings);
   return findings;
@@ -150,7 +190,7 @@ std::string fit_text(const FitAnswer& fit, const Style& style) {
   std::string text =
       headline(fit.verdict, style) + "\n\n" + listed(fit_findings(fit, style), style);
   if (style.quiet) return text;
-  return text + notches_text(fit, style) + floor_text(fit, style) + groups_text(fit, style);
+  return text + next_text(fit) + notches_text(fit, style) + floor_text(fit, style) + groups_text(fit, style);
 }
 
 }  // namespace nook
