@@ -9,6 +9,8 @@
 namespace nook {
 namespace {
 
+constexpr double kEndless = 1e8;  // mm; bounds of a block further off are none
+
 // The greatest reach over the zone, and the greatest excess over the adjusted room's.
 struct Reaches {
   double most = kNoReach, excess = kNoReach;
@@ -39,7 +41,8 @@ Stretch block_t(const Trials& trials, const Joint& joint, const EdgeLine& line, 
   Stretch t{1e300, -1e300};
   for (double a : {here.a_from, here.a_to})
     for (const Block::Bound& bound : {here.block->height_from, here.block->height_to}) {
-      const double at = std::abs(a) < 1e8 ? a : on_wall.x;
+      const double at =
+          std::abs(a) < kEndless ? a : std::clamp(on_wall.x, here.a_from, here.a_to);
       const Vec2 p = wall.room_from_wall(at, on_wall.y);
       const Vec3 q = frame.piece_from_room({p.x, p.y, view.z_of(bound, joint.meets.wall, at)});
       const double x = line.t + dot(Vec2{q.x, q.y} - line.at, line.way);
@@ -63,8 +66,11 @@ Stretch zone_t(const Trials& trials, const Joint& joint, const NotchZone& zone, 
     high.add(r, all.to);
   }
   const double c = joint.how->clearance.mm;
-  const bool level_block = high.adjusted - (-low.adjusted) < 1e-6;  // endless along this edge
-  if (level_block) return t;
+  const auto& blocks = trials.views[0].blocks(joint.meets.wall);
+  const bool endless = std::all_of(zone.blocks.begin(), zone.blocks.end(), [&](int k) {
+    return blocks[k].a_from <= -kEndless && blocks[k].a_to >= kEndless;
+  });
+  if (endless && high.adjusted + low.adjusted < 1e-6) return t;  // along the whole of this edge
   t.from = std::min(t.from, -low.quantile(sure) - c);
   t.to = std::max(t.to, high.quantile(sure) + c);
   return t;
