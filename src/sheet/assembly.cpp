@@ -150,7 +150,15 @@ std::optional<Vec2> open_spot(const JobScene& scene, const Prism& prism,
   return best;
 }
 
-// Each part's step number, where the part can be seen; copies share one.
+// What goes in now and cannot be seen: dashed over what hides it. The spot for its number.
+Vec2 draw_hidden(Draft& draft, const JobScene& scene, const Prism& prism) {
+  const Polygon hull = silhouette(scene, prism);
+  draft.drawing.add("hidden", Polyline{hull, true, LineKind::dashed},
+                    scene.pieces[prism.piece].name);
+  return 0.5 * (prism.page.low + prism.page.high);
+}
+
+// Each part's step number, where the part can be seen or goes in now; copies share one.
 void draw_numbers(Draft& draft, const JobScene& scene, const std::vector<Prism>& painted,
                   const PageBox& across) {
   std::vector<Label> labels;
@@ -158,7 +166,8 @@ void draw_numbers(Draft& draft, const JobScene& scene, const std::vector<Prism>&
   std::vector<Polygon> nearer;
   for (auto p = painted.rbegin(); p != painted.rend(); ++p) {
     const std::string& part = scene.pieces[p->piece].drawn->name;
-    const std::optional<Vec2> spot = open_spot(scene, *p, nearer);
+    std::optional<Vec2> spot = open_spot(scene, *p, nearer);
+    if (!spot && p->stands_out) spot = draw_hidden(draft, scene, *p);
     nearer.push_back(silhouette(scene, *p));
     if (!spot || std::find(named.begin(), named.end(), part) != named.end()) continue;
     named.push_back(part);
@@ -218,7 +227,8 @@ Drawing assembly(const JobScene& scene, int count, const Canvas& canvas) {
   Drawing drawing = view(scene, steps, count, canvas, true);
   drawing.name = fmt::format("step-{}", count);
   drawing.title = fmt::format("Step {}: {}", count, steps[count - 1].name);
-  drawing.description = "Hatched: what goes in now. Seen as one looks into the corner.";
+  drawing.description =
+      "Hatched: what goes in now; dashed where it is hidden. Seen as one looks into the corner.";
   return drawing;
 }
 

@@ -33,7 +33,7 @@ SheetSection caution_section(const SheetJob& job) {
   if (job.safety) {
     SheetList list;
     for (const Caution& caution : job.safety->cautions)
-      list.items.push_back(fmt::format("{}: {}: {} ({})", words(caution.severity), caution.where,
+      list.items.push_back(fmt::format("{}: {}: {} [{}]", words(caution.severity), caution.where,
                                        spoken(caution.text, job.style.rounding), caution.source));
     if (!list.items.empty()) section.blocks.push_back(std::move(list));
   }

@@ -51,8 +51,10 @@ std::string said(const FloorSpot& spot, const JobScene& scene) {
   // A spot of a 50 mm grid is not known to a mark: whole inches or centimetres say it.
   const bool inch = scene.rounding.unit == Unit::inch;
   const Rounding coarse{scene.rounding.unit, inch ? inches(1) : millimetres(10)};
-  return fmt::format("{} along the {} wall, {} out", with_unit(millimetres(spot.along), coarse),
-                     scene.room.walls[spot.wall].name, with_unit(millimetres(spot.out), coarse));
+  const std::string out = with_unit(millimetres(spot.out), coarse);
+  return fmt::format("{} along the {} wall, {}", with_unit(millimetres(spot.along), coarse),
+                     scene.room.walls[spot.wall].name,
+                     out == with_unit({}, coarse) ? "close to it" : out + " out from it");
 }
 
 }  // namespace nook

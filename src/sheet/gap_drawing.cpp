@@ -44,7 +44,8 @@ Drawing gap_drawing(const PieceView& piece, const Canvas& canvas, const Rounding
     if (f <= wanted) factor = f;
   draft.drawing.name = "gaps-" + piece.name;
   draft.drawing.title =
-      fmt::format("{}: gaps along its edges, {} times as wide", piece.name, factor);
+      fmt::format("{}: gaps along its edges, {}", piece.name,
+                  factor == 1 ? "as wide as they are" : fmt::format("{} times as wide", factor));
   draft.drawing.description =
       "Hatched outside the outline: air between the piece and what it meets.";
   draft.drawing.add("outline", Polyline{piece.outline, true, LineKind::heavy}, piece.name);

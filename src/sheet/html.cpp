@@ -23,6 +23,8 @@ std::string style(const Sheet& sheet) {
          "main{max-width:182mm;margin:0 auto;padding:0 16px 32px}\n"
          "h1{font-size:1.6em;line-height:1.2}h2{font-size:1.3em;line-height:1.2;margin-top:1.6em;"
          "border-top:2px solid var(--ink);padding-top:.5em}\n"
+         ".row{display:flex;flex-wrap:wrap;gap:0 6mm;align-items:flex-end}"
+         ".row figure{flex:0 1 auto}"
          "figure{margin:1em 0}figcaption{font-size:.9em;margin-top:.3em}"
          "figure svg{display:block;width:100%;height:auto;margin:0 auto}\n"
          "table{border-collapse:collapse;width:100%;margin:1em "
@@ -67,8 +69,13 @@ class Writer {
     out_ += fmt::format("<section{} aria-labelledby=\"s{}\">\n<h2 id=\"s{}\">{}</h2>\n",
                         section.one_page ? " class=\"one-page\"" : "", number, number,
                         escaped(section.heading));
-    for (const SheetBlock& block : section.blocks)
-      std::visit([&](const auto& form) { put(form); }, block);
+    for (std::size_t i = 0; i < section.blocks.size();) {
+      const std::size_t together = abreast(section.blocks, i);
+      if (together > 1) out_ += "<div class=\"row\">\n";
+      for (const std::size_t end = i + together; i < end; ++i)
+        std::visit([&](const auto& form) { put(form); }, section.blocks[i]);
+      if (together > 1) out_ += "</div>\n";
+    }
     out_ += "</section>\n";
   }
   void put(const SheetWords& words) {
@@ -102,6 +109,7 @@ class Writer {
   void put(const SheetFigure& figure) {
     Canvas canvas = one_page_ ? kWideOnePage : kWide;
     if (figure.tallest > 0) canvas.height = std::min(canvas.height, figure.tallest);
+    canvas.width = (canvas.width + kAbreastGap) / figure.abreast - kAbreastGap;
     const Drawing wide = figure.draw(canvas);
     const Drawing narrow = figure.draw(kNarrow);
     const int number = ++figures_;

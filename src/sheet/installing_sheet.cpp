@@ -87,7 +87,7 @@ SheetSection steps_section(const SheetJob& job, std::size_t steps) {
                                            return assembly(job.scene, static_cast<int>(step),
                                                            canvas);
                                          },
-                                         75});
+                                         75, 3});
   return section;
 }
 

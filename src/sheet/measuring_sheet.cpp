@@ -27,7 +27,7 @@ void add_sketches(SheetSection& section, const SheetJob& job) {
                                            return where_in_corner(job.scene.survey, corner, mine,
                                                                   canvas, job.style.rounding);
                                          },
-                                         95});
+                                         95, 2});
   }
   for (int wall = 0; wall < static_cast<int>(survey.walls.size()); ++wall) {
     const auto mine = on_wall(job.to_take, wall);
@@ -36,7 +36,7 @@ void add_sketches(SheetSection& section, const SheetJob& job) {
                                            return where_on_wall(job.scene.survey, wall, mine,
                                                                 canvas, job.style.rounding);
                                          },
-                                         85});
+                                         85, 2});
   }
 }
 
@@ -79,9 +79,9 @@ SheetSection next_section(const SheetJob& job) {
 SheetSection room_section(const SheetJob& job) {
   SheetSection section{"The room as found", {}};
   section.blocks.push_back(
-      SheetFigure{[&job](const Canvas& canvas) { return plan(job.scene, canvas); }, 130});
+      SheetFigure{[&job](const Canvas& canvas) { return plan(job.scene, canvas); }, 110});
   section.blocks.push_back(
-      SheetFigure{[&job](const Canvas& canvas) { return plan_made_large(job.scene, canvas); }, 90});
+      SheetFigure{[&job](const Canvas& canvas) { return plan_made_large(job.scene, canvas); }, 70});
   return section;
 }
 

@@ -126,14 +126,25 @@ void take_scribes(PieceView& view, const CutPiece& piece) {
   }
 }
 
-// A square notch in a corner of the finished piece, or the outline it has of its own.
-Polygon notch_outline(const CutNotch& notch, const PageBox& piece) {
+// The corner that a square notch leaves in the wood: the point of the outline nearest to where it
+// would be with straight edges.
+Vec2 inner_corner(const CutNotch& notch, const Polygon& outline, bool right, bool upper) {
+  const PageBox piece = box_round(outline);
+  const Vec2 about{right ? piece.high.x - notch.width_mm : piece.low.x + notch.width_mm,
+                   upper ? piece.high.y - notch.height_mm : piece.low.y + notch.height_mm};
+  return *std::min_element(outline.begin(), outline.end(),
+                           [&](Vec2 a, Vec2 b) { return norm(a - about) < norm(b - about); });
+}
+
+// A square notch where the finished outline has it, or the outline it has of its own.
+Polygon notch_outline(const CutNotch& notch, const Polygon& outline) {
   if (notch.corner.empty()) return notch.polygon;
   const bool right = notch.corner.find("right") != std::string::npos;
   const bool upper = notch.corner.find("upper") != std::string::npos;
-  const double x = right ? piece.high.x - notch.width_mm : piece.low.x;
-  const double y = upper ? piece.high.y - notch.height_mm : piece.low.y;
-  return outline_of({{x, y}, {x + notch.width_mm, y + notch.height_mm}});
+  const Vec2 inner = inner_corner(notch, outline, right, upper);
+  const Vec2 low{right ? inner.x : inner.x - notch.width_mm,
+                 upper ? inner.y : inner.y - notch.height_mm};
+  return outline_of({low, low + Vec2{notch.width_mm, notch.height_mm}});
 }
 
 bool names_edge(const CutPiece& piece, const std::string& edge) {
@@ -175,7 +186,7 @@ PieceView cut_view(const JobScene& scene, const CutPiece& piece) {
         if (hole.part == piece.names.front()) view.crosses.push_back({hole.u_mm, hole.v_mm});
   if (!piece.wild.empty()) view.blank = blank_of(scene, index);
   for (const CutNotch& notch : piece.notches)
-    view.notches.push_back({notch_outline(notch, box_round(view.outline)), notch.around});
+    view.notches.push_back({notch_outline(notch, view.outline), notch.around});
   if (view.holes.empty()) {
     view.shy_of_left = names_edge(piece, "left");
     view.shy_of_bottom = names_edge(piece, "bottom");

@@ -143,8 +143,11 @@ class ProfilePage {
   void name_it() {
     const std::string& name = scene_.room.walls[wall_].name;
     draft_.drawing.name = "profile-" + name;
-    draft_.drawing.title = fmt::format("{} wall: plumb and flat", name);
-    std::string text = "Heavy: as found. Shaded: give or take. Dash-dotted: true.";
+    draft_.drawing.title = fmt::format(
+        "{} wall: plumb and flat; heavy as found, shaded give or take, "
+        "dash-dotted true",
+        name);
+    std::string text = "Heavy: as found. Shaded: give or take, 19 times in 20. Dash-dotted: true.";
     for (std::size_t i = 0; i < at_.size(); ++i)
       text += fmt::format(" {} from its start: {}.", at_words(draft_, at_[i]),
                           lean_words(up_[i], scene_.rounding));
@@ -170,7 +173,7 @@ class ProfilePage {
             lean_words(up_[i], scene_.rounding));
     }
     words(draft_, {draft_.canvas.width / 2, tall + 1.2 * draft_.text()}, draft_.canvas.width,
-          fmt::format("out of plumb, {} times", factor), true);
+          fmt::format("out of plumb, {} times (room on the right)", factor), true);
   }
 
   void draw_level(double width) {
@@ -180,7 +183,7 @@ class ProfilePage {
     const double title = -7 * draft_.text(), line = title - draft_.text() - reach;
     const double side = faced_.side();
     words(draft_, {width / 2, title}, width,
-          fmt::format("out of flat, {} times (the room is below the line)", factor), true);
+          fmt::format("out of flat, {} times (room below)", factor), true);
     const Vec2 start{side > 0 ? 0.02 * width : 0.98 * width, line};
     draw_stray(draft_, along_, {start, {side, 0}, {0, -1}, scale, scale * factor});
     const double foot = line - reach - draft_.text();

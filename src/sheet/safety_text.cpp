@@ -48,7 +48,7 @@ std::vector<Finding> safety_findings(const SafetyAnswer& answer, const Style& st
     }
     findings.push_back(
         {caution.decided ? Verdict::does_not_fit : Verdict::cannot_tell, 0, caution.where,
-         fmt::format("{} ({})", spoken(caution.text, style.rounding), caution.source), ""});
+         fmt::format("{} [{}]", spoken(caution.text, style.rounding), caution.source), ""});
   }
   if (rest > 0)
     findings.push_back({Verdict::fits, 0, "safety",

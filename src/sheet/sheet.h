@@ -29,6 +29,7 @@ struct SheetTable {
 struct SheetFigure {
   std::function<Drawing(const Canvas&)> draw;
   double tallest = 0;  // mm of paper it needs at most; 0 = what there is
+  int abreast = 1;     // so many of those that follow each other share one row of a wide page
 };
 using SheetBlock = std::variant<SheetWords, SheetList, SheetTable, SheetFigure>;
 
@@ -46,6 +47,12 @@ struct Sheet {
   std::vector<SheetSection> sections;
   PaperSize paper = PaperSize::letter;
 };
+
+/// How many blocks from `first` on stand in one row: 1 where it is no figure or stands alone.
+std::size_t abreast(const std::vector<SheetBlock>& blocks, std::size_t first);
+
+/// Free mm between figures that stand abreast. Chosen.
+inline constexpr double kAbreastGap = 6;
 
 /// Width and height of a sheet of paper, mm (ANSI/ASME Y14.1 letter; ISO 216 A4).
 Vec2 size_of(PaperSize paper);

@@ -81,7 +81,7 @@ TEST_CASE("safety findings: dangers and what cannot be told, the rest counted") 
   REQUIRE(findings.size() == 3);
   CHECK(findings[0].verdict == Verdict::does_not_fit);
   CHECK(findings[0].where == "porthole of front panel, as crossed by deck");
-  CHECK(findings[0].what.find("(CPSC 325, B.2.5.1)") != std::string::npos);
+  CHECK(findings[0].what.find("[CPSC 325, B.2.5.1]") != std::string::npos);
   CHECK(findings[1].verdict == Verdict::cannot_tell);
   CHECK(findings[2].verdict == Verdict::fits);
   CHECK(findings[2].what == "1 more caution or note in `nookfit safety`");
