@@ -182,7 +182,7 @@ SheetSection layout_section(const SheetJob& job) {
                                                return layout_drawing(plan, static_cast<int>(i),
                                                                      name, canvas, rounding);
                                              },
-                                             90, 2});
+                                             90, stock.sheets->sheets.size() > 1 ? 2 : 1});
     if (!stock.boards) continue;
     SheetTable table = board_table(job, stock);
     if (!table.rows.empty()) section.blocks.push_back(std::move(table));

@@ -36,13 +36,14 @@ std::string style(const Sheet& sheet) {
          ".narrow{display:none}\n"
          "@media screen and (max-width:699px){.wide{display:none}.narrow{display:block}"
          "table{font-size:.85em}th,td{padding-right:.35em}}\n" +
-         fmt::format("@page{{size:{};margin:15mm}}\n", paper) +
+         fmt::format("@page{{size:{};margin:12mm}}\n", paper) +
          "@media print{body{font-size:11pt}main{max-width:none;padding:0}"
          "h2,caption{break-after:avoid}figure,tr{break-inside:avoid}thead{display:table-header-"
          "group}"
          ".one-page{break-before:page;break-inside:avoid;font-size:10.5pt}"
          ".one-page p,.one-page table,.one-page figure,.one-page ul{margin:.4em 0}"
-         ".one-page figcaption{display:none}"
+         ".one-page figcaption{display:none}.one-page h2{margin-top:0}"
+         ".one-page th,.one-page td{padding-top:.12em;padding-bottom:.12em}"
          ".one-page+section{break-before:page}}\n";
 }
 
