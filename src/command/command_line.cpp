@@ -10,12 +10,6 @@
 namespace nook {
 namespace {
 
-std::vector<Option> options_of(const Command& command) {
-  std::vector<Option> all = command.options;
-  all.insert(all.end(), common_options().begin(), common_options().end());
-  return all;
-}
-
 std::string help_hint(const Command& command) {
   return fmt::format("'nookfit help {}' lists what it takes", command.name);
 }

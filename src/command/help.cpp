@@ -11,12 +11,13 @@
 namespace nook {
 namespace {
 
-constexpr std::string_view kStatuses =
-    "Exit status:\n"
-    "  0  all is well and sure\n"
-    "  1  something does not fit, misses, is suspect, or cannot be told yet\n"
-    "  2  bad input or usage\n"
-    "  3  a fault of the program or the machine\n";
+std::string statuses() {
+  std::string text = "Exit status:\n";
+  for (const Status& row : exit_statuses()) {
+    text += fmt::format("  {}  {}\n", row.number, row.meaning);
+  }
+  return text;
+}
 
 std::string term(const Option& option) {
   return option.value.empty() ? std::string(option.name)
@@ -34,24 +35,19 @@ std::string listing(const std::vector<Option>& options) {
 }  // namespace
 
 std::string short_help() {
-  std::string text =
-      "nookfit checks how shop-made pieces fit into a measured room corner.\n\n"
-      "  nookfit check rooms/lookout\n\n"
-      "Commands:\n";
+  std::string text = fmt::format("{}\n\n  nookfit check rooms/lookout\n\nCommands:\n", kPurpose);
   for (const Command& row : commands()) {
     text += wrapped(row.summary, kPageWidth, fmt::format("  {:<7} ", row.name));
   }
-  return text + "  help    what a command does and takes: nookfit help check\n\n" +
-         wrapped(
-             "A job is a folder with what was measured (room.toml), what is to be built "
-             "(design.toml) and the pieces as cut (pieces.toml). Left out, it is the folder you "
-             "are in.",
-             kPageWidth, "");
+  return text + fmt::format("  {:<7} {}\n\n", help_command().name, help_command().summary) +
+         wrapped(kJobIs, kPageWidth, "");
 }
 
 std::string long_help() {
   return short_help() + "\nOptions of every command:\n" + listing(common_options()) + "\n" +
-         std::string(kStatuses);
+         statuses() +
+         "\n'nookfit help --as man' (bash, zsh, fish) prints the man page or what a shell\n"
+         "completes, 'nookfit --version' what the program is made of.\n";
 }
 
 std::string help_of(const Command& command) {
@@ -59,11 +55,9 @@ std::string help_of(const Command& command) {
       wrapped(fmt::format("nookfit {}: {}", command.name, command.summary), kPageWidth, "");
   text += "\nExamples:\n";
   for (const std::string_view example : command.examples) text += fmt::format("  {}\n", example);
-  text += fmt::format("\nUsage: nookfit {} [JOB] [OPTIONS]\n\n", command.name);
+  text += fmt::format("\nUsage: nookfit {} [{}] [OPTIONS]\n\n", command.name, operand(command));
   text += wrapped(command.about, kPageWidth, "") + "\nOptions:\n";
-  std::vector<Option> all = command.options;
-  all.insert(all.end(), common_options().begin(), common_options().end());
-  return text + listing(all) + "\n" + std::string(kStatuses);
+  return text + listing(options_of(command)) + "\n" + statuses();
 }
 
 }  // namespace nook

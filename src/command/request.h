@@ -14,10 +14,11 @@ enum class ExitStatus { well = 0, not_well = 1, bad_input = 2, broken = 3 };
 
 /// One option: a switch where `value` is empty.
 struct Option {
-  std::string_view name;    // "--round"
-  std::string_view value;   // "LENGTH"
-  std::string_view help;    // what it does, in a line or two
-  int least = 1, most = 1;  // how many values it takes
+  std::string_view name;                       // "--round"
+  std::string_view value;                      // "LENGTH"
+  std::string_view help;                       // what it does, in a line or two
+  int least = 1, most = 1;                     // how many values it takes
+  std::vector<std::string_view> choices = {};  // the only values it takes; empty: any
 };
 
 struct Request;
@@ -29,7 +30,7 @@ struct Command {
   std::string_view about;                  // a paragraph
   std::vector<std::string_view> examples;  // whole command lines
   std::vector<Option> options;             // besides the common ones
-  ExitStatus (*run)(const Request&);
+  ExitStatus (*run)(const Request&);       // null: answered before any job is read
 };
 
 /// What was asked on the command line.

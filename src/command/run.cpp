@@ -1,12 +1,17 @@
 // From the words of the command line to the exit status.
 #include "command/run.h"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 
 #include "command/command_line.h"
+#include "command/completions.h"
 #include "command/help.h"
+#include "command/man_page.h"
 #include "command/output.h"
 #include "command/table.h"
+#include "command/version.h"
 #include "sheet/answer.h"
 
 namespace nook {
@@ -18,16 +23,28 @@ const Command& wanted(const std::string& word) {
   return *command;
 }
 
-ExitStatus helped(const std::vector<std::string>& words) {
-  print(words.size() < 2 ? long_help() : help_of(wanted(words[1])));
-  return ExitStatus::well;
+std::string page_as(const std::string& what) {
+  if (what == "man") return man_page();
+  if (what == "bash") return bash_completion();
+  if (what == "zsh") return zsh_completion();
+  if (what == "fish") return fish_completion();
+  throw UsageFault(fmt::format("'{}' is no page of help", what), "help-page",
+                   "one of man, bash, zsh, fish");
+}
+
+std::string helped(const std::vector<std::string>& words) {
+  const std::string topic = words.size() < 2 ? "" : words[1];
+  if (topic == "--as") return page_as(words.size() < 3 ? "" : words[2]);
+  if (topic.empty()) return long_help();
+  return help_of(topic == help_command().name ? help_command() : wanted(topic));
 }
 
 ExitStatus carried_out(const std::vector<std::string>& words) {
   const std::string first = words.empty() ? "" : words.front();
   if (words.empty()) return print(short_help()), ExitStatus::well;
-  if (first == "-h" || first == "--help" || first == "help") return helped(words);
-  if (first == "--version") return print("nookfit " NOOKFIT_VERSION "\n"), ExitStatus::well;
+  if (first == "-h" || first == "--help" || first == "help")
+    return print(helped(words)), ExitStatus::well;
+  if (first == "--version") return print(version_text()), ExitStatus::well;
   const Command& command = wanted(first);
   const Request request = asked(command, {words.begin() + 1, words.end()});
   if (request.has("--help")) return print(help_of(command)), ExitStatus::well;

@@ -118,14 +118,57 @@ const std::vector<Command>& commands() {
 const std::vector<Option>& common_options() {
   static const std::vector<Option> options = {
       {"--json", "", "the answer as JSON: millimetres, degrees, newtons, nothing rounded"},
-      {"--units", "UNIT", "inch, mm or cm in the answer; left out: those of room.toml"},
+      {"--units",
+       "UNIT",
+       "inch, mm or cm in the answer; left out: those of room.toml",
+       1,
+       1,
+       {"inch", "mm", "cm"}},
       {"--round", "LENGTH", "round lengths to this; left out: 1/16 in, 1 mm or 0.1 cm"},
       {"--sure", "CHANCE", "how sure 'fits' and 'does not fit' have to be; left out: 0.95"},
-      {"--color", "WHEN", "auto, always or never; NO_COLOR is honored too"},
+      {"--color",
+       "WHEN",
+       "auto, always or never; NO_COLOR is honored too",
+       1,
+       1,
+       {"auto", "always", "never"}},
       {"--quiet", "", "print the verdict alone"},
       {"--help", "", "this help (also -h)"},
   };
   return options;
+}
+
+const Command& help_command() {
+  static const Command row = {
+      "help",
+      "what a command does and takes: nookfit help check",
+      "Without a command: all commands, the options they share, and the exit statuses. With --as "
+      "the whole of it as a man page, or as what a shell completes.",
+      {"nookfit help check", "nookfit help --as man"},
+      {{"--as", "PAGE", "man, bash, zsh or fish", 1, 1, {"man", "bash", "zsh", "fish"}}},
+      nullptr};
+  return row;
+}
+
+const std::vector<Status>& exit_statuses() {
+  static const std::vector<Status> rows = {
+      {0, "all is well and sure"},
+      {1, "something does not fit, misses, is suspect, or cannot be told yet"},
+      {2, "bad input or usage"},
+      {3, "a fault of the program or the machine"},
+  };
+  return rows;
+}
+
+std::string_view operand(const Command& command) {
+  return command.run == nullptr ? "COMMAND" : "JOB";
+}
+
+std::vector<Option> options_of(const Command& command) {
+  if (command.run == nullptr) return command.options;
+  std::vector<Option> all = command.options;
+  all.insert(all.end(), common_options().begin(), common_options().end());
+  return all;
 }
 
 const Command* command_named(std::string_view name) {
