@@ -3,7 +3,8 @@
 for_program='cmake ninja-build g++ libfmt-dev libtomlplusplus-dev libeigen3-dev libcgal-dev
   libcli11-dev nlohmann-json3-dev libexpected-dev pkg-config libcairo2-dev fonts-dejavu-core'
 for_tests='catch2 ccache clang clang-format clang-tidy git python3 python3-jsonschema
-  chromium libxml2-utils poppler-utils python3-ezdxf libgeos-dev'
+  chromium libxml2-utils poppler-utils python3-ezdxf libgeos-dev libclang-rt-14-dev
+  libbenchmark-dev libpolyclipping-dev groff-base fish zsh dpkg-dev'
 
 missing_of() {
   for name; do

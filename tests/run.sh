@@ -80,6 +80,9 @@ python_tests 'command line' -s tests/cli -p '*_test.py'
 one 'layers of the tree' /usr/bin/python3 tests/layers/layers.py .
 one 'format' sh -c 'git ls-files "*.cpp" "*.h" | xargs clang-format --dry-run -Werror'
 
+# A few seconds of libFuzzer a reader; the long runs are typed by hand (tests/fuzz/fuzz.sh).
+one 'fuzzed readers' sh tests/fuzz/fuzz.sh
+
 # What reads a user's files; all else, and clang-tidy, with --full.
 checked='test_base test_room test_job'
 [ "${1:-}" = --full ] && checked=all
@@ -89,6 +92,7 @@ for program in $(programs sanitized); do
 done
 
 if [ "${1:-}" = --full ]; then
+  command -v debootstrap >/dev/null && [ "$(id -u)" -eq 0 ] && one 'package' sh tests/package.sh
   one 'tidy' sh tests/tidy.sh build/release
   NOOKFIT=build/sanitized/src/nookfit
   python_tests 'command line, sanitized' -s tests/cli -p '*_test.py'

@@ -59,6 +59,7 @@ std::optional<Reading> one(Source& source, const Said& said, const ReadingAsk& a
   reading.given = said.figure->text;
   reading.note = said.remarks.note;
   reading.place = said.figure->place;
+  ++source.readings;
   return reading;
 }
 

@@ -134,6 +134,7 @@ tl::expected<Survey, Diagnostics> parse_room(std::string_view text, const std::s
   read_floor_and_ceiling(file, room);
   read_installed_and_access(file, room);
   check_room(file);
+  check_size(file);
   if (!source.sound_since(0)) return tl::unexpected(std::move(source).faults());
   return survey;
 }

@@ -42,6 +42,8 @@ void read_installed_and_access(RoomFile& file, const Table& room);
 /// Faults that show only when the whole room is read: studs and obstacles outside their wall,
 /// readings on the baseboard that do not say so, diagonals that cannot be.
 void check_room(RoomFile& file);
+/// More readings, diagonals or marks than an answer can be worked out for in seconds.
+void check_size(RoomFile& file);
 /// One diagonal, longer than its two marks together or shorter than their difference.
 void check_diagonal(RoomFile& file, const Diagonal& diagonal);
 

@@ -49,6 +49,7 @@ class Source {
   void read_units(const Node* value);
   Unit units() const { return units_.value_or(Unit::inch); }
   Length read_to = inches(1.0 / 16);
+  std::size_t readings = 0;  // so far
 
   // Single values; `name` is what messages call them. Nothing where there was a fault
   std::optional<std::string> text(const Node& value, std::string_view name);

@@ -37,13 +37,15 @@ TEST_CASE("hostile: dots in texts and remarks are no keys") {
   CHECK(code_of("title = '''\n" + repeated(50, ".") + "'''\n").empty());
 }
 
-TEST_CASE("hostile: a hundred thousand readings are read") {
+TEST_CASE("hostile: a hundred thousand readings are refused as a whole, once read") {
   const std::string text = "[[wall]]\nname = 'a'\n[[wall.plumb]]\nat = '24'\nline = [" +
                            repeated(100'000, "['8', '2 1/16'],\n") + "]\n";
   const auto read = parse_room(text, "f");
-  REQUIRE(read);
-  CHECK(read->walls[0].plumbs[0].line.size() == 100'000);
-  CHECK(read->walls[0].plumbs[0].line.back().reading[0].id == "wall[0].plumb[0].line[99999]");
+  REQUIRE_FALSE(read);
+  REQUIRE(read.error().size() == 1);
+  CHECK(message(read.error()[0], text) ==
+        "f: error: 100000 readings are more than 6000 [too-many-readings]\n"
+        "help: keep the ones that matter for the pieces; of a scan a few hundred do\n");
 }
 
 TEST_CASE("hostile: a hundred thousand faults are cut off, and say so") {
@@ -61,15 +63,25 @@ TEST_CASE("hostile: a typed name of a megabyte does not fill the screen") {
   CHECK(message(read.error()[0], text).size() < 1500);
 }
 
-TEST_CASE("hostile: ten thousand marks, parts and spans take no time") {
+TEST_CASE("hostile: six thousand readings are read") {
+  const std::string text = "[[wall]]\nname = 'a'\n[[wall.plumb]]\nat = '24'\nline = [" +
+                           repeated(6'000, "['8', '2 1/16'],\n") + "]\n";
+  const auto read = parse_room(text, "f");
+  REQUIRE(read);
+  CHECK(read->walls[0].plumbs[0].line.back().reading[0].id == "wall[0].plumb[0].line[5999]");
+}
+
+TEST_CASE("hostile: ten thousand marks and spans are refused as a whole, once read") {
   std::string text = "[[wall]]\nname = 'a'\n[[wall]]\nname = 'b'\n";
   for (int i = 0; i < 10'000; ++i) text += "[[mark]]\nname = 'm" + std::to_string(i) + "'\n";
   for (int i = 0; i < 9'999; ++i)
     text += "[[span]]\nbetween = ['m" + std::to_string(i) + "', 'm" + std::to_string(i + 1) +
             "']\nis = '40'\n";
   const auto read = parse_room(text, "f");
-  REQUIRE(read);
-  CHECK(read->spans.size() == 9'999);
+  REQUIRE_FALSE(read);
+  CHECK(read.error().size() == 2);
+  CHECK(read.error()[0].code == "too-many-marks");
+  CHECK(read.error()[1].code == "too-many-readings");
 }
 
 TEST_CASE("hostile: bytes changed at random end in an answer or in faults with their lines",
