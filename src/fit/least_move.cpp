@@ -21,7 +21,7 @@ struct State {
 };
 
 double dot(const Unknowns& a, const Unknowns& b) {
-  return a[0] * b[0] + a[1] * b[1] + a[2] * b[2] + a[3] * b[3];
+  return a[0] * b[0] + a[1] * b[1] + a[2] * b[2] + a[3] * b[3] + a[4] * b[4];
 }
 
 void add(Unknowns& a, double times, const Unknowns& b) {

@@ -7,8 +7,8 @@
 
 namespace nook {
 
-/// At most three directions of movement and one bound that is made small.
-inline constexpr int kUnknowns = 4;
+/// At most three directions of movement, one bound that is made small, and a price for moving.
+inline constexpr int kUnknowns = 5;
 using Unknowns = std::array<double, kUnknowns>;
 
 /// slope . y >= least
@@ -18,7 +18,7 @@ struct HalfPlane {
 };
 
 /// The y nearest to `wish` with every half-plane kept (to 1e-7 of a unit slope); nothing if none
-/// can be. With wish = (0, 0, 0, -1e7) it is the smallest y[3], and of those the least y[0..2]
+/// can be. With wish = (0, 0, 0, -1e7, 0) it is the smallest y[3], and of those the least others
 /// (Mangasarian and Meyer 1979). Dual active sets (Goldfarb and Idnani 1983); unique, so that a
 /// mirrored problem has the mirrored answer.
 std::optional<Unknowns> nearest_allowed(const Unknowns& wish, const std::vector<HalfPlane>& planes);

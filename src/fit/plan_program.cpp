@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <optional>
 
 namespace nook {
 namespace {
@@ -18,39 +19,54 @@ double gap_at(const PlanGap& g, const Moves& x) {
 }
 
 constexpr double kSame = 1e-4;  // mm; overlaps this equal are settled together
+constexpr double kReal = 0.1;   // mm; an overlap deeper than this is told. As for clashes
 
-// gap - wanted >= least - bound
-HalfPlane at_least(const PlanGap& g, double least, double bound) {
-  return {{g.slope[0], g.slope[1], g.slope[2], bound}, least + g.wanted - g.at};
+// gap - wanted >= least - bound + price
+HalfPlane at_least(const PlanGap& g, double least, double bound, double price) {
+  return {{g.slope[0], g.slope[1], g.slope[2], bound, -price}, least + g.wanted - g.at};
 }
 
 // gap - wanted <= most + bound
 HalfPlane at_most(const PlanGap& g, double most, double bound) {
-  return {{-g.slope[0], -g.slope[1], -g.slope[2], bound}, g.at - g.wanted - most};
+  return {{-g.slope[0], -g.slope[1], -g.slope[2], bound, 0}, g.at - g.wanted - most};
 }
+
+using Gaps = std::vector<const PlanGap*>;
 
 class Program {
  public:
-  explicit Program(const std::vector<PlanGap>& gaps) : gaps_(gaps) {
-    for (const PlanGap& g : gaps)
-      for (int k = 0; k < 3; ++k) free_[k] = free_[k] || g.slope[k] != 0;
+  Program(const std::vector<PlanGap>& gaps, const Moves& from) : gaps_(gaps) { price_from(from); }
+
+  // bound >= price >= kWedge x (the three moves from `from` on, together).
+  void price_from(const Moves& from) {
+    price_ = {{{0, 0, 0, 1, -1}, 0}};
+    for (int signs = 0; signs < 8; ++signs) {
+      HalfPlane plane{{0, 0, 0, 0, 1}, 0};
+      for (int k = 0; k < 3; ++k) {
+        plane.slope[k] = (signs >> k) % 2 == 0 ? kWedge : -kWedge;
+        plane.least += plane.slope[k] * from[k];
+      }
+      price_.push_back(plane);
+    }
   }
 
   // Those that overlap most first; what they must is granted to them alone, not to the others.
+  // The greatest overlap that is left.
   template <class Which>
-  void least_overlap(Which which) {
-    std::vector<const PlanGap*> open;
+  double least_overlap(Which which) {
+    Gaps open;
     for (const PlanGap& g : gaps_)
       if (which(g)) open.push_back(&g);
+    double greatest = 0;
     while (!open.empty()) {
-      std::vector<HalfPlane> stage;
-      add_priced({{0, 0, 0, 1}, 0}, stage);
-      for (const PlanGap* g : open) add_priced(at_least(*g, 0, 1), stage);
-      if (!solve(stage)) return;
-      double overlap = 0;
-      for (const PlanGap* g : open) overlap = std::max(overlap, -gap_at(*g, x_));
+      std::vector<HalfPlane> stage = price_;
+      for (const PlanGap* g : open) stage.push_back(at_least(*g, 0, 1, 1));
+      if (!solve(stage)) break;
+      const double overlap = overlap_of(open);
+      greatest = std::max(greatest, overlap);
       grant(overlap, open);
     }
+    return greatest;
   }
 
   template <class Which>
@@ -67,10 +83,10 @@ class Program {
   }
 
   void least_stray(double turn) {
-    if (!solve({{{0, 0, 1, 1}, turn}, {{0, 0, -1, 1}, -turn}})) return;
+    if (!solve({{{0, 0, 1, 1, 0}, turn}, {{0, 0, -1, 1, 0}, -turn}})) return;
     const double stray = std::abs(x_[2] - turn) + kSlack;
-    planes_.push_back({{0, 0, 1, 0}, turn - stray});
-    planes_.push_back({{0, 0, -1, 0}, -turn - stray});
+    planes_.push_back({{0, 0, 1, 0, 0}, turn - stray});
+    planes_.push_back({{0, 0, -1, 0, 0}, -turn - stray});
   }
 
   Moves least_move() {
@@ -79,27 +95,22 @@ class Program {
   }
 
  private:
-  // The bound pays for the widest of the moves too: once for each way of each move that is free.
-  void add_priced(const HalfPlane& plane, std::vector<HalfPlane>& stage) const {
-    bool priced = false;
-    for (int k = 0; k < 3; ++k) {
-      if (!free_[k]) continue;
-      priced = true;
-      for (double way : {kWedge, -kWedge}) {
-        stage.push_back(plane);
-        stage.back().slope[k] += way;
-      }
-    }
-    if (!priced) stage.push_back(plane);
+  double overlap_of(const Gaps& gaps) const {
+    double overlap = 0;
+    for (const PlanGap* g : gaps) overlap = std::max(overlap, -gap_at(*g, x_));
+    return overlap;
   }
 
-  // Settles every gap that overlaps this much; all of them where nothing does.
-  void grant(double overlap, std::vector<const PlanGap*>& open) {
+  // Settles every body that is overlapped this much; all of them where nothing is.
+  void grant(double overlap, Gaps& open) {
     const bool none = overlap < kSlack;
+    std::vector<int> settled;
+    for (const PlanGap* g : open)
+      if (none || -gap_at(*g, x_) > overlap - kSame) settled.push_back(g->body);
     std::erase_if(open, [&](const PlanGap* g) {
-      const bool settled = none || -gap_at(*g, x_) > overlap - kSame;
-      if (settled) planes_.push_back(at_least(*g, -std::max(overlap, 0.0) - kSlack, 0));
-      return settled;
+      const bool now = std::find(settled.begin(), settled.end(), g->body) != settled.end();
+      if (now) planes_.push_back(at_least(*g, -std::max(overlap, 0.0) - kSlack, 0, 0));
+      return now;
     });
   }
 
@@ -108,28 +119,52 @@ class Program {
   bool solve(const std::vector<HalfPlane>& stage) {
     std::vector<HalfPlane> all = planes_;
     all.insert(all.end(), stage.begin(), stage.end());
-    const auto y = nearest_allowed({0, 0, 0, -kDownward}, all);
+    const auto y = nearest_allowed({0, 0, 0, -kDownward, 0}, all);
     if (y) x_ = {(*y)[0], (*y)[1], (*y)[2]};
     return y.has_value();
   }
 
   const std::vector<PlanGap>& gaps_;
+  std::vector<HalfPlane> price_;  // the bound of an overlap pays for the moves too
   std::vector<HalfPlane> planes_;
   Moves x_{};
-  bool free_[3] = {false, false, false};
 };
 
 }  // namespace
 
-Moves pushed_home(const std::vector<PlanGap>& gaps, const Wishes& wishes) {
-  Program program(gaps);
-  program.least_overlap([](const PlanGap& g) { return !g.cut; });
+namespace {
+
+// The overlaps settled; how deep the deepest is of what may not be cut.
+double settle_overlap(Program& program) {
+  const double depth = program.least_overlap([](const PlanGap& g) { return !g.cut; });
   program.least_overlap([](const PlanGap& g) { return g.cut; });
-  for (int target : wishes.tight)
-    program.least_gap([&](const PlanGap& g) { return g.target == target; });
-  if (wishes.parallel) program.least_stray(wishes.parallel_at);
-  program.least_gap([](const PlanGap& g) { return g.target >= 0; });
+  return depth;
+}
+
+// Home against the tight targets alone.
+Moves tight_first(const std::vector<PlanGap>& gaps, const Wishes& wishes) {
+  Program program(gaps, {});
+  const auto tight = [&](const PlanGap& g) {
+    return std::find(wishes.tight.begin(), wishes.tight.end(), g.target) != wishes.tight.end();
+  };
+  program.least_overlap(tight);
   return program.least_move();
+}
+
+}  // namespace
+
+Moves pushed_home(const std::vector<PlanGap>& gaps, const Wishes& wishes) {
+  std::optional<Program> program(std::in_place, gaps, Moves{});
+  // What does not go in anyway is not slid off its tight targets to overlap a little less.
+  if (settle_overlap(*program) > kReal && !wishes.tight.empty()) {
+    program.emplace(gaps, tight_first(gaps, wishes));
+    settle_overlap(*program);
+  }
+  for (int target : wishes.tight)
+    program->least_gap([&](const PlanGap& g) { return g.target == target; });
+  if (wishes.parallel) program->least_stray(wishes.parallel_at);
+  program->least_gap([](const PlanGap& g) { return g.target >= 0; });
+  return program->least_move();
 }
 
 }  // namespace nook

@@ -19,6 +19,7 @@ struct PlanGap {
   double wanted = 0;
   bool cut = false;  // overlap here is wood that a scribe or taper takes off
   int target = -1;   // which of the targets it belongs to; -1 = only to be kept clear
+  int body = 0;      // gaps to one and the same thing: their overlap is one
 };
 
 /// What to make small, one after the other.

@@ -122,7 +122,8 @@ void Push::add_joints(const Motion& motion, const Moves& x, std::vector<PlanGap>
     const Joint& joint = layout_.joints[hold.joint];
     const Frame frame = frame_of(hold, motion);
     const std::vector<Standing> parts = parts_of(hold, motion);
-    const PlanGap gap{0, {}, joint.how->gap.mm, to_be_cut(*joint.how), hold.target};
+    const int body = static_cast<int>(&hold - holds_.data());
+    const PlanGap gap{0, {}, joint.how->gap.mm, to_be_cut(*joint.how), hold.target, body};
     const std::size_t before = gaps.size();
     for (int s = 0; s < static_cast<int>(joint.spots.size()); ++s) {
       if (joint.spots[s].notched || !(!view_.quick() || joint.spots[s].coarse)) continue;
@@ -137,20 +138,26 @@ void Push::add_joints(const Motion& motion, const Moves& x, std::vector<PlanGap>
 }
 
 void Push::add_guards(const Motion& motion, const Moves& x, std::vector<PlanGap>& gaps) const {
+  PlanGap gap;
+  gap.body = static_cast<int>(holds_.size());
   for (const Guard& guard : layout_.guards) {
     if (layout_.group_of[guard.piece] != index_) continue;
+    ++gap.body;
     const Frame frame = motion.frame(layout_.scene.pieces[guard.piece].frame);
     const std::size_t before = gaps.size();
     for (int f = 0; f < static_cast<int>(guard.feelers.size()); ++f) {
       const auto hit = guard_hit(view_, layout_.site.fields(), guard, f, frame);
-      if (hit && hit->gap < kFar) add_gap(*hit, x, {}, gaps);
+      if (hit && hit->gap < kFar) add_gap(*hit, x, gap, gaps);
     }
     thin(gaps, before);
   }
 }
 
 void Push::add_partings(const Motion& motion, const Moves& x, std::vector<PlanGap>& gaps) const {
+  PlanGap gap;
+  gap.body = static_cast<int>(holds_.size() + layout_.guards.size());
   for (const PartingPlane* plane : planes_) {
+    ++gap.body;
     const bool holds = own(plane->holder);
     Vec3 normal;
     const auto corners =
@@ -159,7 +166,7 @@ void Push::add_partings(const Motion& motion, const Moves& x, std::vector<PlanGa
     for (const PartedCorner& c : corners) nearest = std::min(nearest, c.gap);
     for (const PartedCorner& c : corners)
       if (c.gap < std::min(nearest + kNearestCorners, kFar))
-        add_gap({c.gap, holds ? -normal : normal, c.at, -1, {}}, x, {}, gaps);
+        add_gap({c.gap, holds ? -normal : normal, c.at, -1, {}}, x, gap, gaps);
   }
 }
 

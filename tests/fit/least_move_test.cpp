@@ -10,7 +10,7 @@ using namespace nook;
 
 namespace {
 
-using Four = Eigen::Vector4d;
+using Five = Eigen::Matrix<double, kUnknowns, 1>;
 
 double distance2(const Unknowns& a, const Unknowns& b) {
   double sum = 0;
@@ -30,16 +30,16 @@ bool kept(const Unknowns& y, const std::vector<HalfPlane>& planes, double slack)
 // The point nearest to `wish` on all the given planes at once.
 std::optional<Unknowns> on_planes(const Unknowns& wish, const std::vector<HalfPlane>& planes,
                                   const std::vector<int>& chosen) {
-  const Four w(wish.data());
-  Eigen::MatrixXd n(chosen.size(), 4);
+  const Five w(wish.data());
+  Eigen::MatrixXd n(chosen.size(), kUnknowns);
   Eigen::VectorXd b(chosen.size());
   for (std::size_t k = 0; k < chosen.size(); ++k) {
-    n.row(k) = Four(planes[chosen[k]].slope.data());
+    n.row(k) = Five(planes[chosen[k]].slope.data());
     b[k] = planes[chosen[k]].least;
   }
-  const Four y = w + n.completeOrthogonalDecomposition().solve(b - n * w);
+  const Five y = w + n.completeOrthogonalDecomposition().solve(b - n * w);
   if ((n * y - b).norm() > 1e-8) return std::nullopt;
-  return Unknowns{y[0], y[1], y[2], y[3]};
+  return Unknowns{y[0], y[1], y[2], y[3], y[4]};
 }
 
 void try_sets(const Unknowns& wish, const std::vector<HalfPlane>& planes, std::vector<int>& chosen,
@@ -47,7 +47,7 @@ void try_sets(const Unknowns& wish, const std::vector<HalfPlane>& planes, std::v
   const auto y = chosen.empty() ? std::optional<Unknowns>(wish) : on_planes(wish, planes, chosen);
   if (y && kept(*y, planes, 1e-8) && (!best || distance2(*y, wish) < distance2(*best, wish)))
     best = y;
-  if (chosen.size() == 4) return;
+  if (chosen.size() == kUnknowns) return;
   for (int i = from; i < static_cast<int>(planes.size()); ++i) {
     chosen.push_back(i);
     try_sets(wish, planes, chosen, i + 1, best);
@@ -71,7 +71,7 @@ TEST_CASE("least move: agrees with every choice of active half-planes", "[proper
       if (round % 8 == 4) p.slope[1] += 1e-7 * around(random);            // nearly parallel ones
       p.least = 5 * around(random);
     }
-    const Unknowns wish{3 * around(random), 3 * around(random), 3 * around(random), -10};
+    const Unknowns wish{3 * around(random), 3 * around(random), 3 * around(random), -10, around(random)};
     std::vector<int> chosen;
     std::optional<Unknowns> slow;
     try_sets(wish, planes, chosen, 0, slow);
