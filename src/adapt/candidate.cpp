@@ -7,11 +7,13 @@
 #include <cmath>
 
 #include "adapt/reshape.h"
+#include "adapt/rungs.h"
 
 namespace nook {
 namespace {
 
 constexpr double kLargest = kMillimetresPerInch * 3;  // chosen: more is another design
+constexpr double kOneSided95 = 1.6448536269514722;
 
 std::string length(const Workbench& bench, double mm) {
   return with_unit(millimetres(mm), bench.rounding);
@@ -52,9 +54,16 @@ Widths widths_after(const Polygon& before, const Polygon& after, const EdgeRun& 
   return {far_from(after[run.first]), far_from(after[(run.last + 1) % n])};
 }
 
-std::string width_words(const Workbench& bench, Widths w) {
+std::string width_words(const Workbench& bench, Widths w, const Polygon& outline,
+                        const EdgeRun& run) {
   const std::string first = length(bench, w.first), last = length(bench, w.last);
-  return first == last ? first + " across" : fmt::format("{} across, then {}", first, last);
+  if (first == last) return first + " across";
+  const Vec2 d = outline[(run.last + 1) % outline.size()] - outline[run.first];
+  const bool upright = std::abs(d.y) > std::abs(d.x);
+  const std::string low = upright ? "bottom" : "left", high = upright ? "top" : "right";
+  const bool rising = (upright ? d.y : d.x) > 0;
+  return fmt::format("{} across its {}, {} its {}", rising ? first : last, low,
+                     rising ? last : first, high);
 }
 
 Vec3 axis_near(Vec3 way) {
@@ -64,6 +73,27 @@ Vec3 axis_near(Vec3 way) {
 
 bool is_axis(Vec3 way) {
   return std::abs(std::abs(way.x) + std::abs(way.y) + std::abs(way.z) - 1) < 1e-6;
+}
+
+bool is_tight_to(const Design& design, const std::string& group, const std::string& what) {
+  return std::any_of(design.groups.begin(), design.groups.end(), [&](const Group& g) {
+    return g.name == group &&
+           std::find(g.tight_to.begin(), g.tight_to.end(), what) != g.tight_to.end();
+  });
+}
+
+// Whether a fit sets the group home along a level way by itself: where it is drawn along it does
+// not matter then.
+bool pushed_home(const Workbench& bench, const std::string& group, Vec3 way) {
+  constexpr double kAlong = 0.9;  // cosine; chosen
+  if (std::abs(way.z) > kAlong) return false;
+  return std::any_of(
+      bench.answer.contacts.begin(), bench.answer.contacts.end(), [&](const ContactFit& c) {
+        const Piece& piece = bench.answer.pieces[c.piece];
+        const bool pulls = c.how->by != Fitting::clear || is_tight_to(bench.design, group, c.meets);
+        return piece.drawn->group == group && pulls &&
+               std::abs(dot(way_out_of(piece, c.how->edge), way)) > kAlong;
+      });
 }
 
 }  // namespace
@@ -79,15 +109,39 @@ std::vector<double> easy_sizes(double least_mm, double most_mm, Rounding roundin
   return sizes;
 }
 
+Sizes sizes_for(double over_mm, double sd_mm, Rounding rounding) {
+  const double over = std::max(0.0, over_mm), likely = over + kOneSided95 * sd_mm;
+  Sizes sizes{easy_sizes(over, 2 * over + 4 * sd_mm + 2 * rounding.step.mm, rounding), 0};
+  while (sizes.likely + 1 < static_cast<int>(sizes.mm.size()) && sizes.mm[sizes.likely] < likely)
+    ++sizes.likely;
+  return sizes;
+}
+
+Sizes inward(Sizes sizes) {
+  for (double& size : sizes.mm) size = -size;
+  return sizes;
+}
+
+Vec3 way_out_of(const Piece& piece, const EdgeChoice& edge) {
+  const Frame& frame = piece.frame;
+  if (const PieceFace* face = std::get_if<PieceFace>(&edge))
+    return *face == PieceFace::front ? frame.w : -frame.w;
+  const Polygon& outline = piece.drawn->outline;
+  const EdgeRun run = edges_meant(edge, outline);
+  const Vec2 d = outline[(run.last + 1) % outline.size()] - outline[run.first];
+  const Vec2 out = (-1 / norm(d)) * left_of(d);
+  return out.x * frame.u + out.y * frame.v;
+}
+
 Ladder group_moved(const Workbench& bench, const Flaw& flaw, int piece, Vec3 way,
-                   const std::vector<double>& sizes) {
+                   const Sizes& sizes) {
   const Part& part = *bench.answer.pieces[piece].drawn;
-  Ladder found;
+  Ladder found{Work::move, {}, sizes.likely};
   way = axis_near(way);
-  if (!is_axis(way)) return found;
-  for (const double mm : sizes) {
+  if (!is_axis(way) || pushed_home(bench, part.group, way)) return found;
+  for (const double mm : sizes.mm) {
     const Vec3 at = part.place_in_room.at;
-    found.push_back(
+    found.steps.push_back(
         {{part.group, "move", fmt::format("{}: move it {}", flaw.text, length(bench, mm)),
           place_words(bench, at), place_words(bench, at + mm * way)},
          move_group(bench.design, part.group, mm * way)});
@@ -96,19 +150,19 @@ Ladder group_moved(const Workbench& bench, const Flaw& flaw, int piece, Vec3 way
 }
 
 Ladder edge_set_out(const Workbench& bench, const Flaw& flaw, int piece, const EdgeChoice& edge,
-                    const std::vector<double>& sizes) {
+                    const Sizes& sizes) {
   const Piece& of = bench.answer.pieces[piece];
-  Ladder found;
+  Ladder found{Work::trim, {}, sizes.likely};
   const EdgeRun run = edges_meant(edge, of.drawn->outline);
-  for (const double mm : sizes) {
+  for (const double mm : sizes.mm) {
     const Polygon outline = shifted(of.drawn->outline, run, mm, mm);
     const char* kind = mm < 0 ? "trim" : "lengthen";
     const char* how = mm < 0 ? "take {} off that side" : "leave {} more on that side";
-    found.push_back(
+    found.steps.push_back(
         {{of.drawn->name, kind,
           flaw.text + ": " + fmt::format(fmt::runtime(how), length(bench, std::abs(mm))),
-          width_words(bench, widths_at(of.drawn->outline, run)),
-          width_words(bench, widths_after(of.drawn->outline, outline, run))},
+          width_words(bench, widths_at(of.drawn->outline, run), of.drawn->outline, run),
+          width_words(bench, widths_after(of.drawn->outline, outline, run), outline, run)},
          reshape(bench.design, of.part, outline)});
   }
   return found;
@@ -122,8 +176,9 @@ Candidate edge_tapered(const Workbench& bench, const Flaw& flaw, int piece, cons
   const std::string why = fmt::format("{}: taper that side by {}{}", flaw.text,
                                       length(bench, std::abs(ends.x - ends.y)),
                                       wood ? ", the blank that much wider" : "");
-  return {{of.drawn->name, "taper", why, width_words(bench, widths_at(of.drawn->outline, run)),
-           width_words(bench, widths_after(of.drawn->outline, outline, run))},
+  return {{of.drawn->name, "taper", why,
+           width_words(bench, widths_at(of.drawn->outline, run), of.drawn->outline, run),
+           width_words(bench, widths_after(of.drawn->outline, outline, run), outline, run)},
           reshape(bench.design, of.part, outline)};
 }
 
@@ -136,19 +191,36 @@ std::vector<Ladder> candidates(const Workbench& bench, const Flaw& flaw) {
     case Flaw::Kind::covered:
       return cover_candidates(bench, flaw);
     case Flaw::Kind::clearance:
-      break;
+      return clearance_candidates(bench, flaw);
+    case Flaw::Kind::rungs:
+      return rung_candidates(bench, flaw);
   }
   return {};
+}
+
+// The contacts that ask for the clearance give the ways to it.
+std::vector<Ladder> clearance_candidates(const Workbench& bench, const Flaw& flaw) {
+  const ClearanceFit& clear = bench.answer.clearances[flaw.index];
+  const Sizes sizes = sizes_for(flaw.over_mm, clear.sd_mm, bench.rounding);
+  std::vector<Ladder> found;
+  for (const ContactFit& contact : bench.answer.contacts) {
+    const Contact& how = *contact.how;
+    if (how.by != Fitting::clear || contact.piece != clear.piece || how.meets != clear.from)
+      continue;
+    const Vec3 out = way_out_of(bench.answer.pieces[clear.piece], how.edge);
+    found.push_back(group_moved(bench, flaw, clear.piece, -out, sizes));
+    if (!std::holds_alternative<PieceFace>(how.edge))
+      found.push_back(edge_set_out(bench, flaw, clear.piece, how.edge, inward(sizes)));
+  }
+  return found;
 }
 
 std::vector<Ladder> cover_candidates(const Workbench& bench, const Flaw& flaw) {
   const CoveredFit& cover = bench.answer.covered[flaw.index];
   const EdgeChoice& edge = bench.design.covered[cover.covered].edge;
   if (std::holds_alternative<PieceFace>(edge)) return {};
-  const double short_by = std::max(0.0, cover.needed_mm - cover.margin_mm);
-  return {edge_set_out(
-      bench, flaw, cover.piece, edge,
-      easy_sizes(short_by, short_by + 3 * cover.sd_mm + bench.rounding.step.mm, bench.rounding))};
+  return {edge_set_out(bench, flaw, cover.piece, edge,
+                       sizes_for(flaw.over_mm, cover.sd_mm, bench.rounding))};
 }
 
 }  // namespace nook

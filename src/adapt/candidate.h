@@ -15,8 +15,17 @@ struct Candidate {
   std::vector<Edit> edits;
 };
 
-/// The same work in several sizes, the least first.
-using Ladder = std::vector<Candidate>;
+/// Kinds of work, the cheapest first.
+enum class Work { move, trim, cover, taper, notch, scribe, filler };
+inline constexpr Work kWorks[] = {Work::move,  Work::trim,   Work::cover, Work::taper,
+                                  Work::notch, Work::scribe, Work::filler};
+
+/// The same work in several sizes, the least first; `likely` is the one that should do.
+struct Ladder {
+  Work work = Work::move;
+  std::vector<Candidate> steps;
+  int likely = 0;
+};
 
 /// What candidates are made from. `rounding` has the easy number that sizes go by.
 struct Workbench {
@@ -26,24 +35,36 @@ struct Workbench {
   Rounding rounding;
 };
 
-/// The candidates against a flaw of `bench.answer`, in the order to try them: move, trim or
-/// lengthen, caulk, shim or cover trim, taper, notch, scribe, filler. Nothing larger than 3 in is
-/// moved or cut (chosen).
+/// The candidates against a flaw of `bench.answer`; `trim` lengthens too. Nothing larger than 3 in
+/// is moved or cut (chosen).
 std::vector<Ladder> candidates(const Workbench& bench, const Flaw& flaw);
 
 /// Those of one kind of flaw; `candidates` asks them.
 std::vector<Ladder> contact_candidates(const Workbench& bench, const Flaw& flaw);
 std::vector<Ladder> clash_candidates(const Workbench& bench, const Flaw& flaw);
+std::vector<Ladder> clearance_candidates(const Workbench& bench, const Flaw& flaw);
 std::vector<Ladder> cover_candidates(const Workbench& bench, const Flaw& flaw);
 
-/// The group of a piece moved by `mm` along `way` (nominal room frame); nothing where the piece
-/// does not lie along the room's directions.
-Ladder group_moved(const Workbench& bench, const Flaw& flaw, int piece, Vec3 way,
-                   const std::vector<double>& sizes);
+/// Sizes to try and which of them should do, from what is missed and how surely it is known.
+struct Sizes {
+  std::vector<double> mm;  // easy numbers, the least first; all negative where wood comes off
+  int likely = 0;
+};
+/// From just enough in the adjusted room to plenty; the likely one holds in 95 of 100 rooms.
+Sizes sizes_for(double over_mm, double sd_mm, Rounding rounding);
+Sizes inward(Sizes sizes);
 
-/// A piece's run of edges set out (in where negative) by each of `sizes`, the ends alike.
+/// The group of a piece moved by each size along `way` (nominal room frame); nothing where the
+/// piece does not lie along the room's directions, or where it is pushed home along `way`.
+Ladder group_moved(const Workbench& bench, const Flaw& flaw, int piece, Vec3 way,
+                   const Sizes& sizes);
+
+/// A piece's run of edges set out (in where negative) by each size, the ends alike.
 Ladder edge_set_out(const Workbench& bench, const Flaw& flaw, int piece, const EdgeChoice& edge,
-                    const std::vector<double>& sizes);
+                    const Sizes& sizes);
+
+/// From the piece out of one of its edges or faces, nominal room frame, unit.
+Vec3 way_out_of(const Piece& piece, const EdgeChoice& edge);
 
 /// A piece's run of edges set out by `first` and `last` at its two ends.
 Candidate edge_tapered(const Workbench& bench, const Flaw& flaw, int piece, const EdgeRun& run,

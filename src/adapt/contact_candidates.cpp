@@ -5,7 +5,9 @@
 #include <cmath>
 
 #include "adapt/candidate.h"
+#include "adapt/obstacles.h"
 #include "adapt/reshape.h"
+#include "fit/joint_gaps.h"
 #include "fit/straight_cut.h"
 
 namespace nook {
@@ -13,6 +15,8 @@ namespace {
 
 constexpr double kTouching = 0.1;                            // mm; the rule of clashes
 constexpr double kEasyScribe = kMillimetresPerInch * 3 / 8;  // common practice, no source
+constexpr double kOneSided95 = 1.6448536269514722;
+constexpr double kBevel = kMillimetresPerInch / 32;  // less is not seen; chosen
 
 struct Asked {
   const Workbench& bench;
@@ -23,71 +27,63 @@ struct Asked {
   const Piece& piece() const { return bench.answer.pieces[contact.piece]; }
   double step() const { return bench.rounding.step.mm; }
   bool is_face() const { return std::holds_alternative<PieceFace>(how().edge); }
-  double short_by() const {  // how much air is missing
-    return how().by == Fitting::clear ? contact.allow - contact.gap.least : -contact.gap.least;
-  }
+  bool clear() const { return how().by == Fitting::clear; }
+  double short_by() const { return (clear() ? contact.allow : 0) - contact.gap.least; }
+  bool overlaps() const { return short_by() > kTouching; }
+  // The gap itself may be wider than what is accepted.
   bool too_wide() const {
-    return how().by != Fitting::clear && contact.gap.most + contact.gap_sd > contact.allow;
+    return !clear() && !overlaps() && flaw.spare_mm < kOneSided95 * contact.gap_sd;
   }
-  bool too_near() const { return short_by() + contact.gap_sd > kTouching; }
+  // In some rooms there is less place than the piece needs.
+  bool too_near() const { return clear() || overlaps() || !too_wide(); }
 };
 
-// From the piece towards what it meets, nominal room frame.
-Vec3 way_out(const Asked& asked) {
-  const Frame frame = asked.piece().frame;
-  if (const PieceFace* face = std::get_if<PieceFace>(&asked.how().edge))
-    return *face == PieceFace::front ? frame.w : -frame.w;
-  const Polygon& outline = asked.piece().drawn->outline;
-  const EdgeRun run = edges_meant(asked.how().edge, outline);
-  const int n = static_cast<int>(outline.size());
-  const Vec2 d = outline[(run.last + 1) % n] - outline[run.first];
-  const Vec2 out = (-1 / norm(d)) * left_of(d);
-  return out.x * frame.u + out.y * frame.v;
-}
-
-std::vector<double> closing_sizes(const Asked& asked) {
-  const ContactFit& c = asked.contact;
-  return easy_sizes(c.gap.most - c.allow, c.gap.least, asked.bench.rounding);
-}
-
-std::vector<double> opening_sizes(const Asked& asked) {
-  const double least = std::max(0.0, asked.short_by());
-  const double most = least + 2.5 * asked.contact.gap_sd + asked.step();
-  return easy_sizes(least, most, asked.bench.rounding);
-}
-
-std::vector<double> inward(std::vector<double> sizes) {
-  for (double& size : sizes) size = -size;
+Sizes closing_sizes(const Asked& asked) {
+  Sizes sizes = sizes_for(-asked.flaw.spare_mm, asked.contact.gap_sd, asked.bench.rounding);
+  std::erase_if(sizes.mm, [&](double size) { return size > asked.contact.gap.least; });
+  sizes.likely = std::clamp(sizes.likely, 0, std::max(0, static_cast<int>(sizes.mm.size()) - 1));
   return sizes;
+}
+
+Sizes opening_sizes(const Asked& asked) {
+  return sizes_for(asked.short_by(), asked.contact.gap_sd, asked.bench.rounding);
 }
 
 using List = std::vector<Ladder>;
 
 void add_moves(const Asked& asked, List& list) {
-  const Vec3 out = way_out(asked);
-  const int piece = asked.contact.piece;
+  const auto& [bench, flaw, contact] = asked;
+  const Vec3 out = way_out_of(asked.piece(), asked.how().edge);
   if (asked.too_wide())
-    list.push_back(group_moved(asked.bench, asked.flaw, piece, out, closing_sizes(asked)));
+    list.push_back(group_moved(bench, flaw, contact.piece, out, closing_sizes(asked)));
   if (asked.too_near())
-    list.push_back(group_moved(asked.bench, asked.flaw, piece, -out, opening_sizes(asked)));
+    list.push_back(group_moved(bench, flaw, contact.piece, -out, opening_sizes(asked)));
 }
 
 void add_trims(const Asked& asked, List& list) {
   if (asked.is_face()) return;
   const auto& [bench, flaw, contact] = asked;
+  const EdgeChoice& edge = asked.how().edge;
   if (asked.too_near())
-    list.push_back(
-        edge_set_out(bench, flaw, contact.piece, asked.how().edge, inward(opening_sizes(asked))));
+    list.push_back(edge_set_out(bench, flaw, contact.piece, edge, inward(opening_sizes(asked))));
   if (asked.too_wide())
-    list.push_back(
-        edge_set_out(bench, flaw, contact.piece, asked.how().edge, closing_sizes(asked)));
+    list.push_back(edge_set_out(bench, flaw, contact.piece, edge, closing_sizes(asked)));
 }
 
-Candidate refitted(const Asked& asked, Fitting by, bool notch, const std::string& work) {
+// A cut that closes the gap on both faces of an edge that meets askew is a bevel.
+std::string bevel_words(const Asked& asked) {
+  if (asked.contact.bevel_mm < kBevel) return "";
+  return fmt::format(", beveled by {} over the thickness",
+                     with_unit(millimetres(asked.contact.bevel_mm), asked.bench.rounding));
+}
+
+Ladder refitted(const Asked& asked, Work work, Fitting by, const std::string& words) {
   const Contact& how = asked.how();
-  return {{asked.contact.part, fitting_words(by, notch), asked.flaw.text + ": " + work,
-           fitting_words(how.by, how.notch), fitting_words(by, notch)},
-          refit(asked.bench.design, asked.contact.contact, by, notch)};
+  const bool notch = how.notch || work == Work::notch;
+  return {work,
+          {{{asked.contact.part, fitting_words(by, notch), asked.flaw.text + ": " + words,
+             fitting_words(how.by, how.notch), fitting_words(by, notch)},
+            refit(asked.bench.design, asked.contact.contact, by, notch)}}};
 }
 
 // The gap along the run at its first and last point, as a straight line under all of it.
@@ -113,87 +109,91 @@ Vec2 gap_at_ends(const Asked& asked) {
 
 void add_tapers(const Asked& asked, List& list) {
   if (asked.is_face() || asked.contact.line.size() < 2) return;
+  if (!asked.too_wide() && !asked.overlaps()) return;
   const Vec2 gap = gap_at_ends(asked);
-  const auto& outline = asked.piece().drawn->outline;
-  const EdgeRun run = edges_meant(asked.how().edge, outline);
-  const double step = asked.step();
-  const double keep = asked.how().by == Fitting::clear ? asked.contact.allow : 0;
-  for (const double play :
-       {0.0, 1.0, 2.0}) {  // marks that stay open beside it; the first fits best
+  const EdgeRun run = edges_meant(asked.how().edge, asked.piece().drawn->outline);
+  const double step = asked.step(), keep = asked.clear() ? asked.contact.allow : 0;
+  for (const double play : {0.0, 1.0, 2.0}) {  // marks left open beside it; the first fits best
     const auto eased = [&](double g) { return std::floor((g - keep) / step + 0.25 - play) * step; };
     const Vec2 ends{eased(gap.x), eased(gap.y)};
-    if (norm(ends) > 0 && std::abs(ends.x - ends.y) > step / 2 &&
-        norm(ends) < 3 * kMillimetresPerInch)
-      list.push_back({edge_tapered(asked.bench, asked.flaw, asked.contact.piece, run, ends)});
+    if (std::abs(ends.x - ends.y) < step / 2 || norm(ends) > 3 * kMillimetresPerInch) continue;
+    Candidate cut = edge_tapered(asked.bench, asked.flaw, asked.contact.piece, run, ends);
+    cut.change.why += bevel_words(asked);
+    list.push_back({Work::taper, {std::move(cut)}});
   }
 }
 
 bool may_add(const Asked& asked) {
-  return !asked.how().keep && asked.how().by != Fitting::clear;
+  return !asked.how().keep && !asked.clear();
 }
 
-// Covers of a gap: nothing is cut.
-void add_fillings(const Asked& asked, List& list) {
+bool is_butt_or_caulk(const Contact& how) {
+  return how.by == Fitting::butt || how.by == Fitting::caulk;
+}
+
+// Covers of a gap, where they are wide enough: nothing is cut.
+void add_cover(const Asked& asked, Fitting by, const std::string& words, List& list) {
+  Contact covered = asked.how();
+  covered.by = by;
+  if (by == Fitting::trim) covered.trim = millimetres(kCoverMm);
+  if (asked.contact.gap.most <= allowed_gap(covered))
+    list.push_back(refitted(asked, Work::cover, by, words));
+}
+
+void add_covers(const Asked& asked, List& list) {
   const Contact& how = asked.how();
-  const bool wall = !wall_named(how.meets).empty();
-  if (asked.too_near() && asked.contact.gap.least < -kTouching) return;
-  if (how.by == Fitting::butt && !asked.is_face() && how.meets != "floor")
-    list.push_back({refitted(asked, Fitting::caulk, how.notch, "caulk it")});
-  if (how.by == Fitting::butt && (asked.is_face() || how.meets == "floor"))
-    list.push_back({refitted(asked, Fitting::shim, how.notch, "shim it")});
-  if (wall && !asked.is_face() && (how.by == Fitting::butt || how.by == Fitting::caulk))
-    list.push_back({refitted(asked, Fitting::trim, how.notch, "cover it with trim")});
+  if (!asked.too_wide()) return;
+  const bool shims = asked.is_face() || how.meets == "floor";
+  const bool room = !wall_named(how.meets).empty() || how.meets == "floor";
+  if (how.by == Fitting::butt && !shims) add_cover(asked, Fitting::caulk, "caulk it", list);
+  if (how.by == Fitting::butt && shims) add_cover(asked, Fitting::shim, "shim it", list);
+  if (room && !asked.is_face() && is_butt_or_caulk(how))
+    add_cover(asked, Fitting::trim, "cover it with trim", list);
 }
 
 bool uncut(Fitting by) {
   return by != Fitting::taper && by != Fitting::scribe && by != Fitting::filler;
 }
 
-// A scribe that comes closer than its far end allows is left that much wild.
+// A scribe that comes closer than something else allows is left that much wild.
 void add_wild_scribe(const Asked& asked, List& list) {
-  const double wild = std::max(0.0, asked.contact.gap.most) + 2.5 * asked.contact.gap_sd;
-  for (Candidate next : edge_set_out(asked.bench, asked.flaw, asked.contact.piece, asked.how().edge,
-                                     easy_sizes(wild, wild + asked.step(), asked.bench.rounding))) {
-    next.change.kind = "scribe";
-    next.change.why += ", to be scribed";
-    if (asked.how().by != Fitting::scribe) {
-      const auto edits =
-          refit(asked.bench.design, asked.contact.contact, Fitting::scribe, asked.how().notch);
-      next.edits.insert(next.edits.end(), edits.begin(), edits.end());
-    }
-    list.push_back({std::move(next)});
-    return;
+  const auto& [bench, flaw, contact] = asked;
+  const bool scribed = asked.how().by == Fitting::scribe;
+  const Sizes sizes = sizes_for(std::max(0.0, contact.gap.most), contact.gap_sd, bench.rounding);
+  Ladder wild = edge_set_out(bench, flaw, contact.piece, asked.how().edge, sizes);
+  wild.work = scribed ? Work::trim : Work::scribe;
+  for (Candidate& next : wild.steps) {
+    next.change.kind = scribed ? "left wild" : "scribe";
+    next.change.why += ", to be scribed" + bevel_words(asked);
+    if (scribed) continue;
+    const auto edits = refit(bench.design, contact.contact, Fitting::scribe, asked.how().notch);
+    next.edits.insert(next.edits.end(), edits.begin(), edits.end());
   }
+  list.push_back(std::move(wild));
 }
 
-// Whether there is anything on the wall that a notch goes around.
-bool has_obstacles(const Asked& asked) {
-  for (const Wall& wall : asked.bench.survey.walls)
-    if (wall.name == wall_named(asked.how().meets))
-      return wall.baseboard.has_value() || !wall.obstacles.empty();
-  return false;
-}
-
-void add_notches(const Asked& asked, List& list) {
-  const Contact& how = asked.how();
-  if (how.notch || !has_obstacles(asked)) return;
-  list.push_back({refitted(asked, how.by, true, "notch it")});
-  if (uncut(how.by))
-    list.push_back({refitted(asked, Fitting::scribe, true, "notch it, then scribe it")});
-}
-
+// A scribe follows the room; two pieces are fitted to each other by a straight cut.
 void add_cuts(const Asked& asked, List& list) {
   const Contact& how = asked.how();
   const ContactFit& contact = asked.contact;
-  if (uncut(how.by) && contact.gap.most - contact.gap.least > asked.step())
-    list.push_back({refitted(asked, Fitting::taper, how.notch, "cut that side to a taper")});
-  add_notches(asked, list);
-  if (uncut(how.by))
-    list.push_back({refitted(asked, Fitting::scribe, how.notch, "scribe that side")});
-  if (contact.gap.most <= kEasyScribe) add_wild_scribe(asked, list);
-  if (how.by != Fitting::filler && contact.gap.least > -kTouching &&
-      contact.gap.most > asked.step())
-    list.push_back({refitted(asked, Fitting::filler, how.notch, "close it with a filler strip")});
+  const bool wall = !wall_named(how.meets).empty();
+  const bool cuts = uncut(how.by) && (asked.too_wide() || asked.overlaps());
+  if (cuts && contact.gap.most - contact.gap.least > asked.step())
+    list.push_back(refitted(asked, Work::taper, Fitting::taper,
+                            "cut that side to a taper" + bevel_words(asked)));
+  const bool notch = !how.notch && meets_obstacle(asked.bench, contact);
+  if (notch) list.push_back(refitted(asked, Work::notch, how.by, "notch it"));
+  if (notch && cuts) {
+    Ladder both = refitted(asked, Work::notch, Fitting::scribe, "notch it, then scribe it");
+    both.work = Work::scribe;
+    list.push_back(std::move(both));
+  }
+  if (cuts && (wall || how.meets == "floor" || how.meets == "ceiling"))
+    list.push_back(
+        refitted(asked, Work::scribe, Fitting::scribe, "scribe that side" + bevel_words(asked)));
+  if (wall && contact.gap.most > 0 && contact.gap.most <= kEasyScribe) add_wild_scribe(asked, list);
+  if (how.by != Fitting::filler && !asked.overlaps() && contact.gap.most > asked.step())
+    list.push_back(refitted(asked, Work::filler, Fitting::filler, "close it with a filler strip"));
 }
 
 }  // namespace
@@ -204,9 +204,10 @@ std::vector<Ladder> contact_candidates(const Workbench& bench, const Flaw& flaw)
   if (!asked.contact.meets_anything) return list;
   add_moves(asked, list);
   add_trims(asked, list);
-  if (may_add(asked)) add_fillings(asked, list);
   add_tapers(asked, list);
-  if (may_add(asked) && !asked.is_face()) add_cuts(asked, list);
+  if (!may_add(asked)) return list;
+  add_covers(asked, list);
+  if (!asked.is_face()) add_cuts(asked, list);
   return list;
 }
 

@@ -4,11 +4,25 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cmath>
 
 #include "base/measured.h"
 
 namespace nook {
 namespace {
+
+constexpr double kTouching = 0.1;  // mm; overlap less deep is touching. From the rule of clashes
+
+struct Writer {
+  const FitAnswer& answer;
+  Rounding rounding;
+  std::vector<Flaw> findings;
+
+  std::string length(double mm) const { return with_unit(millimetres(mm), rounding); }
+  std::string give(double sd) const {
+    return sd > 0 ? ", give or take " + give_or_take(millimetres(kTwoSided95 * sd), rounding) : "";
+  }
+};
 
 std::string key_of(const char* kind, const std::string& a, const std::string& b, int n) {
   return fmt::format("{}|{}|{}|{}", kind, a, b, n);
@@ -18,84 +32,100 @@ std::string edge_words(const Contact& how) {
   return std::holds_alternative<EdgeSide>(how.edge) ? how.edge_given + " edge" : how.edge_given;
 }
 
-double missed_by(const ContactFit& contact) {
-  if (!contact.meets_anything) return kNoMeeting;
-  if (contact.how->by == Fitting::clear) return std::max(0.0, contact.allow - contact.gap.least);
-  return std::max({0.0, contact.gap.most - contact.allow, -contact.gap.least});
+bool is_cut(const Contact& how) {
+  return how.by == Fitting::taper || how.by == Fitting::scribe || how.by == Fitting::filler;
 }
 
-std::string give(double sd, Rounding r) {
-  return sd > 0 ? ", give or take " + give_or_take(millimetres(kTwoSided95 * sd), r) : "";
+// How far a contact is from being missed.
+double spare_of(const ContactFit& contact) {
+  const Contact& how = *contact.how;
+  if (!contact.meets_anything) return -kNoMeeting;
+  if (how.by == Fitting::clear) return contact.gap.least - contact.allow;
+  if (is_cut(how)) return contact.allow - contact.after.most;
+  if (contact.gap.least < -kTouching) return contact.gap.least;
+  return contact.allow - contact.gap.most;
 }
 
-std::string contact_words(const ContactFit& contact, Rounding r) {
-  const std::string where =
-      fmt::format("{}, {} at the {}", contact.part, edge_words(*contact.how), contact.meets);
-  if (!contact.meets_anything) return where + ": it cannot meet it";
-  const auto length = [&](double mm) { return with_unit(millimetres(mm), r); };
-  std::string gap = "gap " + length(std::max(0.0, contact.gap.most));
-  if (contact.gap.most - contact.gap.least > r.step.mm / 2)
-    gap = fmt::format("gap {} to {}", length(std::max(0.0, contact.gap.least)),
-                      length(std::max(0.0, contact.gap.most)));
-  if (contact.gap.least < -0.1) gap = "overlap " + length(-contact.gap.least);
-  return fmt::format("{}: {}{}, {} is {}", where, gap, give(contact.gap_sd, r),
-                     length(contact.allow),
-                     contact.how->by == Fitting::clear ? "the least" : "accepted");
+std::string contact_words(const Writer& w, const ContactFit& c) {
+  const std::string where = fmt::format("{}, {} at the {}", c.part, edge_words(*c.how), c.meets);
+  if (!c.meets_anything) return where + ": it cannot meet it";
+  const double least = std::max(0.0, c.gap.least), most = std::max(0.0, c.gap.most);
+  std::string gap = "gap " + w.length(most);
+  if (most - least > w.rounding.step.mm / 2)
+    gap = fmt::format("gap {} to {}", w.length(least), w.length(most));
+  if (c.gap.least < -kTouching) gap = "overlap " + w.length(-c.gap.least);
+  return fmt::format("{}: {}{}, {} is {}", where, gap, w.give(c.gap_sd), w.length(c.allow),
+                     c.how->by == Fitting::clear ? "the least" : "accepted");
 }
 
-void add_contacts(const FitAnswer& answer, Rounding r, std::vector<Flaw>& flaws) {
-  for (int i = 0; i < static_cast<int>(answer.contacts.size()); ++i) {
-    const ContactFit& c = answer.contacts[i];
-    flaws.push_back({Flaw::Kind::contact, i, key_of("contact", c.part, c.meets, c.contact),
-                     contact_words(c, r), c.verdict, missed_by(c)});
+void add_contacts(Writer& w) {
+  for (int i = 0; i < static_cast<int>(w.answer.contacts.size()); ++i) {
+    const ContactFit& c = w.answer.contacts[i];
+    const double spare = spare_of(c);
+    w.findings.push_back({Flaw::Kind::contact, i, key_of("contact", c.part, c.meets, c.contact),
+                          contact_words(w, c), c.verdict, std::max(0.0, -spare), c.chance, c.gap_sd,
+                          spare});
   }
 }
 
-void add_clashes(const FitAnswer& answer, Rounding r, std::vector<Flaw>& flaws) {
-  for (int i = 0; i < static_cast<int>(answer.clashes.size()); ++i) {
-    const ClashFit& c = answer.clashes[i];
-    flaws.push_back({Flaw::Kind::clash, i, key_of("clash", c.part, c.with, 0),
-                     fmt::format("{} and the {} overlap by {}{}", c.part, c.with,
-                                 with_unit(millimetres(c.depth_mm), r), give(c.sd_mm, r)),
-                     c.verdict, c.depth_mm});
+void add_clashes(Writer& w) {
+  for (int i = 0; i < static_cast<int>(w.answer.clashes.size()); ++i) {
+    const ClashFit& c = w.answer.clashes[i];
+    const std::string words = fmt::format("{} and the {} overlap by {}{}", c.part, c.with,
+                                          w.length(c.depth_mm), w.give(c.sd_mm));
+    w.findings.push_back({Flaw::Kind::clash, i, key_of("clash", c.part, c.with, 0), words,
+                          c.verdict, c.depth_mm, c.chance, c.sd_mm, kTouching - c.depth_mm});
   }
 }
 
-void add_clearances(const FitAnswer& answer, Rounding r, std::vector<Flaw>& flaws) {
-  for (int i = 0; i < static_cast<int>(answer.clearances.size()); ++i) {
-    const ClearanceFit& c = answer.clearances[i];
-    flaws.push_back({Flaw::Kind::clearance, i, key_of("clearance", c.part, c.from, 0),
-                     fmt::format("{}: {} from the {}, {} is the least", c.part,
-                                 with_unit(millimetres(c.least_mm), r), c.from,
-                                 with_unit(millimetres(c.needed_mm), r)),
-                     c.verdict, std::max(0.0, c.needed_mm - c.least_mm)});
+void add_clearances(Writer& w) {
+  for (int i = 0; i < static_cast<int>(w.answer.clearances.size()); ++i) {
+    const ClearanceFit& c = w.answer.clearances[i];
+    const double spare = c.least_mm - c.needed_mm;
+    const std::string words =
+        fmt::format("{}: {} from the {}{}, {} is the least", c.part, w.length(c.least_mm), c.from,
+                    w.give(c.sd_mm), w.length(c.needed_mm));
+    w.findings.push_back({Flaw::Kind::clearance, i, key_of("clearance", c.part, c.from, 0), words,
+                          c.verdict, std::max(0.0, -spare), c.chance, c.sd_mm,
+                          c.needed_mm > 0 ? spare + kTouching : kNoMeeting});
   }
 }
 
-void add_covers(const FitAnswer& answer, Rounding r, std::vector<Flaw>& flaws) {
-  for (int i = 0; i < static_cast<int>(answer.covered.size()); ++i) {
-    const CoveredFit& c = answer.covered[i];
-    flaws.push_back({Flaw::Kind::covered, i, key_of("covered", c.part, c.behind, c.covered),
-                     fmt::format("{} behind the {}: covered by {}, wanted {}", c.part, c.behind,
-                                 with_unit(millimetres(c.margin_mm), r),
-                                 with_unit(millimetres(c.needed_mm), r)),
-                     c.verdict, std::max(0.0, c.needed_mm - c.margin_mm)});
+void add_covers(Writer& w) {
+  for (int i = 0; i < static_cast<int>(w.answer.covered.size()); ++i) {
+    const CoveredFit& c = w.answer.covered[i];
+    const double spare = c.margin_mm - c.needed_mm;
+    const std::string words =
+        fmt::format("{} behind the {}: covered by {}{}, {} is wanted", c.part, c.behind,
+                    w.length(c.margin_mm), w.give(c.sd_mm), w.length(c.needed_mm));
+    w.findings.push_back({Flaw::Kind::covered, i, key_of("covered", c.part, c.behind, c.covered),
+                          words, c.verdict, std::max(0.0, -spare), c.chance, c.sd_mm, spare});
   }
+}
+
+double chance_of(double spare, double sd) {
+  if (sd <= 0) return spare >= 0 ? 1 : 0;
+  return std::erfc(-spare / sd / std::sqrt(2.0)) / 2;
 }
 
 }  // namespace
 
-std::vector<Flaw> flaws_of(const FitAnswer& answer, Rounding rounding) {
-  std::vector<Flaw> flaws;
-  add_contacts(answer, rounding, flaws);
-  add_clashes(answer, rounding, flaws);
-  add_clearances(answer, rounding, flaws);
-  add_covers(answer, rounding, flaws);
-  std::erase_if(flaws, [](const Flaw& flaw) { return flaw.verdict == Verdict::fits; });
-  std::stable_sort(flaws.begin(), flaws.end(), [](const Flaw& a, const Flaw& b) {
-    return a.verdict != b.verdict ? a.verdict > b.verdict : a.over_mm > b.over_mm;
+std::vector<Flaw> findings_of(const FitAnswer& answer, Rounding rounding) {
+  Writer w{answer, rounding, {}};
+  add_contacts(w);
+  add_clashes(w);
+  add_clearances(w);
+  add_covers(w);
+  return std::move(w.findings);
+}
+
+std::vector<Flaw> flaws_among(std::vector<Flaw> findings) {
+  std::erase_if(findings, [](const Flaw& flaw) { return flaw.verdict == Verdict::fits; });
+  std::stable_sort(findings.begin(), findings.end(), [](const Flaw& a, const Flaw& b) {
+    if (a.verdict != b.verdict) return a.verdict > b.verdict;
+    return a.over_mm != b.over_mm ? a.over_mm > b.over_mm : a.chance < b.chance;
   });
-  return flaws;
+  return findings;
 }
 
 const Flaw* flaw_named(const std::vector<Flaw>& flaws, const std::string& key) {
@@ -107,8 +137,8 @@ const Flaw* flaw_named(const std::vector<Flaw>& flaws, const std::string& key) {
 const Flaw* worsened(const std::vector<Flaw>& before, const std::vector<Flaw>& after) {
   for (const Flaw& flaw : after) {
     const Flaw* old = flaw_named(before, flaw.key);
-    const bool marginal = flaw.over_mm < kMarginal;
-    if (flaw.verdict > (old ? old->verdict : Verdict::fits) && !marginal) return &flaw;
+    const bool unlike = flaw.chance < (old ? old->chance : 1) - kSameChance;
+    if (flaw.verdict > (old ? old->verdict : Verdict::fits) && unlike) return &flaw;
     if (flaw.over_mm > (old ? old->over_mm : 0) + kMarginal) return &flaw;
   }
   return nullptr;
@@ -123,6 +153,17 @@ Rank rank_of(const std::vector<Flaw>& flaws) {
     rank[2] += 1;
   }
   return rank;
+}
+
+std::vector<Flaw> foretold(std::vector<Flaw> findings, const std::vector<Flaw>& known,
+                           double sure) {
+  for (Flaw& finding : findings) {
+    if (finding.kind == Flaw::Kind::rungs) continue;
+    const Flaw* same = flaw_named(known, finding.key);
+    finding.chance = chance_of(finding.spare_mm, same ? same->sd_mm : 0);
+    finding.verdict = verdict_of(finding.chance, sure);
+  }
+  return findings;
 }
 
 }  // namespace nook

@@ -1,4 +1,5 @@
-// The findings of a fit that are not `fits`, each with a name that holds from one fit to the next.
+// The findings of a fit, each with a name that holds from one fit to the next; flaws are those that
+// are not `fits`.
 #pragma once
 
 #include <array>
@@ -15,23 +16,31 @@ namespace nook {
 inline constexpr double kNoMeeting = 1000;
 
 struct Flaw {
-  enum class Kind { contact, clash, clearance, covered };
+  enum class Kind { contact, clash, clearance, covered, rungs };
   Kind kind = Kind::contact;
   int index = 0;     // into the answer's list of that kind
   std::string key;   // the same finding has it in every fit of this design
   std::string text;  // "deck, left edge at the right wall: gap 0 to 7/8, 1/8 is accepted"
   Verdict verdict = Verdict::fits;
-  double over_mm = 0;  // by how much it is missed in the adjusted room
+  double over_mm = 0;   // by how much it is missed in the adjusted room
+  double chance = 1;    // that it holds
+  double sd_mm = 0;     // of what it is judged by
+  double spare_mm = 0;  // how far the adjusted room is from missing it; negative: missed
 };
 
-/// Worst first; the order of the answer among equals.
-std::vector<Flaw> flaws_of(const FitAnswer& answer, Rounding rounding);
+/// Every finding, in the order of the answer.
+std::vector<Flaw> findings_of(const FitAnswer& answer, Rounding rounding);
+
+/// Those that are not `fits`: worst first, the least likely first among equals.
+std::vector<Flaw> flaws_among(std::vector<Flaw> findings);
 
 /// A finding missed by less is on the verge: it may turn while another one is settled (chosen).
 inline constexpr double kMarginal = kMillimetresPerInch / 64;
 
-/// The first flaw of `after` that is more of one than in `before`, the marginal ones aside; null
-/// where nothing got worse.
+/// Two shares of the draws nearer than this are alike (chosen).
+inline constexpr double kSameChance = 0.02;
+
+/// The first flaw of `after` that is more of one than in `before`; null where nothing got worse.
 const Flaw* worsened(const std::vector<Flaw>& before, const std::vector<Flaw>& after);
 
 /// How much is wrong: findings that do not fit by more than a margin, that do not fit, that are
@@ -41,5 +50,9 @@ Rank rank_of(const std::vector<Flaw>& flaws);
 
 /// The flaw of that key; null where there is none.
 const Flaw* flaw_named(const std::vector<Flaw>& flaws, const std::string& key);
+
+/// Findings of the adjusted room alone, judged with the plus-or-minus that the same findings have
+/// in `known`, as if each were normal: a quick look ahead at what the draws will say.
+std::vector<Flaw> foretold(std::vector<Flaw> findings, const std::vector<Flaw>& known, double sure);
 
 }  // namespace nook

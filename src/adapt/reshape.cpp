@@ -141,15 +141,51 @@ std::vector<Edit> reshape(const Design& design, int part, const Polygon& outline
   return w.edits;
 }
 
+std::vector<Edit> move_part(const Design& design, int part, Vec3 by) {
+  Writer w{design, part, {}};
+  set_place(w, by);
+  return w.edits;
+}
+
 std::vector<Edit> move_group(const Design& design, const std::string& group, Vec3 by) {
   std::vector<Edit> edits;
   for (int p = 0; p < static_cast<int>(design.parts.size()); ++p) {
     if (design.parts[p].group != group) continue;
-    Writer w{design, p, {}};
-    set_place(w, by);
-    edits.insert(edits.end(), w.edits.begin(), w.edits.end());
+    for (Edit& edit : move_part(design, p, by)) edits.push_back(std::move(edit));
   }
   return edits;
+}
+
+std::vector<Edit> longer_below(const Design& design, int part, double mm) {
+  const Part& drawn = design.parts[part];
+  const Frame frame = frame_of(drawn.place_in_room);
+  for (const EdgeSide side : {EdgeSide::bottom, EdgeSide::left, EdgeSide::right, EdgeSide::top}) {
+    const EdgeRun run = side_of(drawn.outline, side);
+    const Vec2 d = drawn.outline[(run.last + 1) % drawn.outline.size()] - drawn.outline[run.first];
+    const Vec2 out = (-1 / norm(d)) * left_of(d);
+    if ((out.x * frame.u + out.y * frame.v).z > -0.9) continue;
+    std::vector<Edit> edits = reshape(design, part, shifted(drawn.outline, run, mm, mm));
+    const std::string height = fmt::format("part[{}].place.at[2]", part);
+    edits.push_back({key_path(height), quoted(typed(drawn.place_in_room.at.z, design.units))});
+    return edits;
+  }
+  return {};
+}
+
+double height_of(const Part& part) {
+  const Frame frame = frame_of(part.place_in_room);
+  double low = 1e300, high = -1e300;
+  for (const Vec2 p : part.outline) {
+    const double z = p.x * frame.u.z + p.y * frame.v.z;
+    low = std::min(low, z), high = std::max(high, z);
+  }
+  return high - low;
+}
+
+std::vector<Edit> respace(const Design& design, int part, double mm) {
+  Writer w{design, part, {}};
+  w.set(w.path("repeat.step[2]"), design.parts[part].repeat->step.z, mm);
+  return w.edits;
 }
 
 namespace {

@@ -20,6 +20,18 @@ Polygon shifted(const Polygon& outline, const EdgeRun& run, double first_mm, dou
 /// corner.
 std::vector<Edit> reshape(const Design& design, int part, const Polygon& outline);
 
+/// Moves one part by `by`, in the nominal room frame.
+std::vector<Edit> move_part(const Design& design, int part, Vec3 by);
+
+/// Makes a part that stands upright longer at its foot; it stands where it stood, so that what lies
+/// on it is that much higher. Nothing where no side of it looks down.
+std::vector<Edit> longer_below(const Design& design, int part, double mm);
+/// How far an upright part reaches from its foot to its highest point.
+double height_of(const Part& part);
+
+/// Sets the copies of a repeated part `mm` apart, straight up.
+std::vector<Edit> respace(const Design& design, int part, double mm);
+
 /// Moves all parts of a group by `by`, in the nominal room frame.
 std::vector<Edit> move_group(const Design& design, const std::string& group, Vec3 by);
 

@@ -18,7 +18,10 @@ std::string adapt_json_text(const AdaptAnswer& adapted, const std::string& job,
   json["contradictions"] = Json::array();
   for (const Contradiction& c : adapted.contradictions)
     json["contradictions"].push_back(
-        {{"wish", c.wish}, {"against", c.against}, {"by_mm", c.by_mm}});
+        {{"wish", c.wish},
+         {"against", c.against.empty() ? Json(nullptr) : Json(c.against)},
+         {"by_mm", c.by_mm},
+         {"settled_by", c.kind.empty() ? Json(nullptr) : Json(c.part + ", " + c.kind)}});
   json["open"] = adapted.open;
   json["reading"] = reading.empty() ? Json(nullptr) : Json(reading);
   return dumped(json);

@@ -16,11 +16,16 @@ std::string told(const Change& change) {
 }
 
 std::string told(const Contradiction& c, Rounding rounding) {
-  return wrapped(
-      fmt::format(
-          "{}; against it: {}{}", c.wish, c.against,
-          c.by_mm > 0 ? fmt::format(" (by {})", with_unit(millimetres(c.by_mm), rounding)) : ""),
-      kPageWidth, "  ");
+  const std::string by = c.by_mm > 0 ? ", by " + with_unit(millimetres(c.by_mm), rounding) : "";
+  if (c.against.empty())
+    return wrapped(c.wish, kPageWidth, "  ") +
+           wrapped(fmt::format("nothing that may be moved, cut or covered here settles it{}",
+                               c.by_mm > 0 ? "; it is missed" + by : ""),
+                   kPageWidth, "     ");
+  return wrapped(c.wish, kPageWidth, "  ") +
+         wrapped(fmt::format("what settles it ({}, {}) spoils another{}: {}", c.part, c.kind, by,
+                             c.against),
+                 kPageWidth, "     ");
 }
 
 std::string changes_told(const AdaptAnswer& adapted) {

@@ -1,0 +1,41 @@
+// A design under trial: fitted in the adjusted room alone, or in every draw.
+#pragma once
+
+#include <vector>
+
+#include "adapt/adapt.h"
+#include "adapt/candidate.h"
+#include "adapt/flaw.h"
+
+namespace nook {
+
+/// A design as it fits in all draws.
+struct Trial {
+  Draft draft;
+  std::vector<Flaw> findings;  // all of them
+  std::vector<Flaw> flaws;     // those that are not `fits`, worst first
+  FitAnswer answer;            // points into `draft`
+};
+
+/// What came of a candidate against a flaw.
+enum class Outcome { no_help, lessens, settles, spoils };
+
+/// Fits designs for one room and compares them.
+class Bench {
+ public:
+  explicit Bench(const AdaptInput& input) : input_(input) {}
+
+  /// The findings in the adjusted room alone.
+  std::vector<Flaw> roughly(const Draft& draft) const;
+  Trial fully(Draft draft) const;
+  Workbench workbench(const Trial& trial) const;
+
+ private:
+  Rounding rounding(const Draft& draft) const;
+  std::vector<Flaw> all_findings(const Draft& draft, const FitAnswer& answer) const;
+  FitAnswer fit_of(const Draft& draft, const std::vector<RoomShape>& draws) const;
+
+  const AdaptInput& input_;
+};
+
+}  // namespace nook
