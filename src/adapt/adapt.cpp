@@ -41,6 +41,7 @@ class Search {
   struct Kept {
     Trial trial;
     Change change;
+    double chance = 1;  // of the flaw it was tried against
   };
 
   // Whether a flaw is gone or lesser, with nothing else spoiled.
@@ -82,10 +83,11 @@ class Search {
     Trial next = bench_.fully(std::move(*draft));
     const Outcome full = judged(flaw, next, candidate);
     const Flaw* left = flaw_named(next.flaws, flaw.key);
-    better_ = (left ? left->chance : 1) > flaw.chance + kSameChance;
-    auto& kept = full == Outcome::settles ? settling_ : lessening_;
-    if (full == Outcome::settles || (full == Outcome::lessens && !kept))
-      kept = Kept{std::move(next), candidate.change};
+    const double chance = left ? left->chance : 1;
+    better_ = chance > flaw.chance + kSameChance;
+    if (full == Outcome::settles) settling_ = Kept{std::move(next), candidate.change, chance};
+    if (full == Outcome::lessens && (!lessening_ || chance > lessening_->chance + kSameChance))
+      lessening_ = Kept{std::move(next), candidate.change, chance};
     return full;
   }
 
@@ -151,7 +153,8 @@ class Search {
     return true;
   }
 
-  // All flaws with the cheapest work before any with dearer work. True where something changed.
+  // All flaws with the cheapest work before any with dearer work; what makes a flaw likely to hold
+  // is done before dearer work too. True where something changed.
   bool sweep() {
     settling_.reset(), lessening_.reset();
     const std::size_t before = changes_.size();
@@ -160,8 +163,9 @@ class Search {
         const Flaw* found = flaw_named(now_.flaws, old.key);
         if (!found || (is_cutting(work) && found->chance >= kLikely)) continue;
         const Flaw flaw = *found;
-        if (!failed_.count({flaw.key, work}) && !(worked(flaw, work) && kept(settling_)))
-          failed_.insert({flaw.key, work});
+        if (failed_.count({flaw.key, work}) || (worked(flaw, work) && kept(settling_))) continue;
+        if (lessening_ && lessening_->chance >= kLikely && kept(lessening_)) continue;
+        failed_.insert({flaw.key, work});
       }
     return kept(lessening_) || changes_.size() > before;
   }

@@ -54,16 +54,24 @@ Widths widths_after(const Polygon& before, const Polygon& after, const EdgeRun& 
   return {far_from(after[run.first]), far_from(after[(run.last + 1) % n])};
 }
 
-std::string width_words(const Workbench& bench, Widths w, const Polygon& outline,
-                        const EdgeRun& run) {
-  const std::string first = length(bench, w.first), last = length(bench, w.last);
-  if (first == last) return first + " across";
-  const Vec2 d = outline[(run.last + 1) % outline.size()] - outline[run.first];
+// An outline of a piece with a run of edges that is set out.
+struct CutSide {
+  const Part& part;
+  const Polygon& outline;
+  const EdgeRun& run;
+};
+
+std::string width_words(const Workbench& bench, Widths w, const CutSide& side) {
+  const Vec2 d =
+      side.outline[(side.run.last + 1) % side.outline.size()] - side.outline[side.run.first];
   const bool upright = std::abs(d.y) > std::abs(d.x);
-  const std::string low = upright ? "bottom" : "left", high = upright ? "top" : "right";
+  const bool lumber = bench.design.stock[side.part.stock].kind == StockKind::lumber;
+  const char* across = lumber && upright ? "long" : "across";
+  const std::string first = length(bench, w.first), last = length(bench, w.last);
+  if (first == last) return fmt::format("{} {}", first, across);
   const bool rising = (upright ? d.y : d.x) > 0;
-  return fmt::format("{} across its {}, {} its {}", rising ? first : last, low,
-                     rising ? last : first, high);
+  return fmt::format("{} {} at its {}, {} at its {}", rising ? first : last, across,
+                     upright ? "bottom" : "left", rising ? last : first, upright ? "top" : "right");
 }
 
 Vec3 axis_near(Vec3 way) {
@@ -161,8 +169,10 @@ Ladder edge_set_out(const Workbench& bench, const Flaw& flaw, int piece, const E
     found.steps.push_back(
         {{of.drawn->name, kind,
           flaw.text + ": " + fmt::format(fmt::runtime(how), length(bench, std::abs(mm))),
-          width_words(bench, widths_at(of.drawn->outline, run), of.drawn->outline, run),
-          width_words(bench, widths_after(of.drawn->outline, outline, run), outline, run)},
+          width_words(bench, widths_at(of.drawn->outline, run),
+                      {*of.drawn, of.drawn->outline, run}),
+          width_words(bench, widths_after(of.drawn->outline, outline, run),
+                      {*of.drawn, outline, run})},
          reshape(bench.design, of.part, outline)});
   }
   return found;
@@ -176,10 +186,12 @@ Candidate edge_tapered(const Workbench& bench, const Flaw& flaw, int piece, cons
   const std::string why = fmt::format("{}: taper that side by {}{}", flaw.text,
                                       length(bench, std::abs(ends.x - ends.y)),
                                       wood ? ", the blank that much wider" : "");
-  return {{of.drawn->name, "taper", why,
-           width_words(bench, widths_at(of.drawn->outline, run), of.drawn->outline, run),
-           width_words(bench, widths_after(of.drawn->outline, outline, run), outline, run)},
-          reshape(bench.design, of.part, outline)};
+  return {
+      {of.drawn->name, "taper", why,
+       width_words(bench, widths_at(of.drawn->outline, run), {*of.drawn, of.drawn->outline, run}),
+       width_words(bench, widths_after(of.drawn->outline, outline, run),
+                   {*of.drawn, outline, run})},
+      reshape(bench.design, of.part, outline)};
 }
 
 std::vector<Ladder> candidates(const Workbench& bench, const Flaw& flaw) {

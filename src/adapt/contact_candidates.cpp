@@ -159,7 +159,8 @@ bool uncut(Fitting by) {
 void add_wild_scribe(const Asked& asked, List& list) {
   const auto& [bench, flaw, contact] = asked;
   const bool scribed = asked.how().by == Fitting::scribe;
-  const Sizes sizes = sizes_for(std::max(0.0, contact.gap.most), contact.gap_sd, bench.rounding);
+  const double missed = scribed ? -flaw.spare_mm : contact.gap.most;
+  const Sizes sizes = sizes_for(missed, contact.gap_sd, bench.rounding);
   Ladder wild = edge_set_out(bench, flaw, contact.piece, asked.how().edge, sizes);
   wild.work = scribed ? Work::trim : Work::scribe;
   for (Candidate& next : wild.steps) {

@@ -3,6 +3,8 @@
 
 #include <fmt/format.h>
 
+#include <cmath>
+
 #include "sheet/wrap.h"
 
 namespace nook {
@@ -35,6 +37,20 @@ std::string changes_told(const AdaptAnswer& adapted) {
   return text;
 }
 
+// Findings that hold each by itself may not all hold at once.
+std::string open_told(const AdaptAnswer& adapted) {
+  if (adapted.open.empty() && adapted.contradictions.empty() &&
+      adapted.fit.verdict != Verdict::fits)
+    return "\n" +
+           wrapped(fmt::format("Each finding holds by itself; all at once hold in {:.0f} of 100 "
+                               "rooms that read like this one.",
+                               std::floor(100 * adapted.fit.chance)),
+                   kPageWidth, "  ");
+  std::string page = adapted.open.empty() ? "" : "\nThe readings do not decide:\n";
+  for (const std::string& open : adapted.open) page += wrapped(open, kPageWidth, "  ");
+  return page;
+}
+
 }  // namespace
 
 std::string adapt_text(const AdaptAnswer& adapted, const std::string& folder,
@@ -42,8 +58,7 @@ std::string adapt_text(const AdaptAnswer& adapted, const std::string& folder,
   std::string page = headline(adapted.fit.verdict, style) + "\n\n" + changes_told(adapted);
   if (!adapted.contradictions.empty()) page += "\nThese wishes contradict each other:\n";
   for (const Contradiction& c : adapted.contradictions) page += told(c, style.rounding);
-  if (!adapted.open.empty()) page += "\nThe readings do not decide:\n";
-  for (const std::string& open : adapted.open) page += wrapped(open, kPageWidth, "  ");
+  page += open_told(adapted);
   if (!reading.empty()) page += wrapped("Take this reading: " + reading, kPageWidth, "  ");
   return page + fmt::format("\nThe new job is in {}.\n", folder);
 }

@@ -4,28 +4,18 @@
 #include <catch2/catch.hpp>
 #include <cmath>
 #include <numbers>
-#include <random>
 #include <set>
 #include <sstream>
 
 #include "adapted.h"
 #include "fit/fit.h"
 #include "job/job.h"
+#include "varied_room.h"
 
 using namespace nook;
 using namespace nook::test;
 
 namespace {
-
-using Random = std::mt19937_64;
-
-double even(Random& random, double low, double high) {
-  return low + (high - low) * static_cast<double>(random() >> 11) * 0x1p-53;
-}
-double gaussian(Random& random, double sd) {
-  const double r = std::sqrt(-2 * std::log(1 - even(random, 0, 1)));
-  return sd * r * std::cos(2 * std::numbers::pi * even(random, 0, 1));
-}
 
 // A tape read to 1 mm, its ends set to about half of one.
 std::string read(Random& random, double mm) {

@@ -1,0 +1,15 @@
+// Every single piece of work on a design, tried blindly: confirms that what is said to contradict
+// does. Shares no code with the search for changes.
+#pragma once
+
+#include "adapted.h"
+#include "design/design.h"
+
+namespace nook::test {
+
+/// Whether no move, straight cut, taper or way of meeting of the pieces in a finding that does not
+/// fit settles it with all else as well as before. Moves and cuts go by 1 to 48 marks.
+bool confirmed_by_brute_force(const MeasuredRoom& room, const Design& design,
+                              const FitAnswer& fitted);
+
+}  // namespace nook::test

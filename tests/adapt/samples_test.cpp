@@ -1,0 +1,149 @@
+// Adapts the three samples to rooms like theirs, made up by chance and measured with errors.
+#include <fmt/format.h>
+
+#include <catch2/catch.hpp>
+#include <chrono>
+#include <iostream>
+#include <set>
+
+#include "brute_force.h"
+#include "fit/fit.h"
+#include "job/job.h"
+#include "shrunk.h"
+#include "varied_room.h"
+
+using namespace nook;
+using namespace nook::test;
+
+namespace {
+
+constexpr int kDraws = 100;
+
+// How often each verdict came out, and what it took.
+struct Score {
+  int rooms = 0, fits = 0, cannot_tell = 0, does_not_fit = 0, drawn_fits = 0, drawn_does_not = 0;
+  int changes = 0, sized = 0, larger = 0, said = 0, confirmed = 0;
+
+  std::string told() const {
+    return fmt::format(
+        "{} rooms: as drawn {} fit, {} do not; adapted {} fit, {} cannot tell, {} do not; {} "
+        "changes, {} of {} sizes larger than needed; {} of {} contradictions confirmed",
+        rooms, drawn_fits, drawn_does_not, fits, cannot_tell, does_not_fit, changes, larger, sized,
+        confirmed, said);
+  }
+};
+
+int count(const FitAnswer& fit, Verdict verdict) {
+  int n = 0;
+  for (const auto& c : fit.contacts) n += c.verdict == verdict;
+  for (const auto& c : fit.clashes) n += c.verdict == verdict;
+  for (const auto& c : fit.clearances) n += c.verdict == verdict;
+  for (const auto& c : fit.covered) n += c.verdict == verdict;
+  return n;
+}
+
+std::pair<int, int> wrong(const FitAnswer& fit) {
+  const int never = count(fit, Verdict::does_not_fit);
+  return {never, never + count(fit, Verdict::cannot_tell)};
+}
+
+bool is_rungs(const std::string& text) {
+  return text.find("the last step") != std::string::npos;
+}
+
+// Parts and groups that were moved or cut straight, and not otherwise.
+std::set<std::string> sized_only(const AdaptAnswer& answer) {
+  const std::set<std::string> sized{"move", "trim", "lengthen", "left wild"};
+  std::set<std::string> names, others;
+  for (const Change& change : answer.changes)
+    (sized.count(change.kind) && !is_rungs(change.why) ? names : others).insert(change.part);
+  for (const std::string& name : others) names.erase(name);
+  return names;
+}
+
+// Whether a change set back by more than 1/16 in and the mark it was rounded to does as well.
+void check_sizes(const MeasuredRoom& room, const Design& before, const Design& after,
+                 const AdaptAnswer& answer, Score& score) {
+  const double less = kMillimetresPerInch / 16 + usual_rounding(after.units).step.mm + 0.01;
+  const std::set<std::string> names = sized_only(answer);
+  for (int p = 0; p < static_cast<int>(after.parts.size()); ++p) {
+    const Part& part = after.parts[p];
+    if (!names.count(part.name) && !names.count(part.group)) continue;
+    if (changed_by(before, after, p) <= less) continue;
+    const Design smaller = set_back(before, after, p, less);
+    const FitAnswer fitted = fit({room.survey, smaller, room.room, room.draws, 0.95, true});
+    INFO(part.name);
+    const bool larger = wrong(fitted) <= wrong(answer.fit);
+    ++score.sized;
+    score.larger += larger;
+    CHECK_FALSE(larger);
+  }
+}
+
+int contradictions(const AdaptAnswer& answer) {
+  int n = 0;
+  for (const Contradiction& c : answer.contradictions) n += !is_rungs(c.wish);
+  return n;
+}
+int open(const AdaptAnswer& answer) {
+  int n = 0;
+  for (const std::string& text : answer.open) n += !is_rungs(text);
+  return n;
+}
+
+void adapt_one(const std::string& name, int seed, Score& score) {
+  INFO(name << ", seed " << seed);
+  const MeasuredRoom room = varied_room(name, seed, kDraws);
+  REQUIRE(room.complete);
+  const std::string text = source_file("rooms/" + name + "/design.toml");
+  const Design before = *parse_design(text, "design.toml");
+  const FitAnswer drawn = fit({room.survey, before, room.room, room.draws, 0.95, true});
+  const AdaptAnswer answer = adapted(room, text);
+  const auto after = parse_design(answer.draft.text, "design.toml");
+  REQUIRE(after.has_value());
+  const FitAnswer again = fit({room.survey, *after, room.room, room.draws, 0.95, true});
+  CHECK(again.verdict == answer.fit.verdict);
+  CHECK(count(again, Verdict::does_not_fit) == contradictions(answer));
+  CHECK(count(again, Verdict::cannot_tell) == open(answer));
+  CHECK(count(again, Verdict::does_not_fit) <= count(drawn, Verdict::does_not_fit));
+  CHECK(adapted(room, answer.draft.text).draft.text == answer.draft.text);
+  check_sizes(room, before, *after, answer, score);
+  ++score.rooms;
+  score.fits += again.verdict == Verdict::fits;
+  score.cannot_tell += again.verdict == Verdict::cannot_tell;
+  score.does_not_fit += again.verdict == Verdict::does_not_fit;
+  score.drawn_fits += drawn.verdict == Verdict::fits;
+  score.drawn_does_not += drawn.verdict == Verdict::does_not_fit;
+  score.changes += static_cast<int>(answer.changes.size());
+  const bool confirmed = getenv("NOBF") ? true : confirmed_by_brute_force(room, *after, again);
+  score.said += again.verdict == Verdict::does_not_fit;
+  score.confirmed += again.verdict == Verdict::does_not_fit && confirmed;
+  CHECK(confirmed);
+}
+
+Score adapt_rooms(int first, int rooms) {
+  Score all;
+  for (const char* name : {"lookout", "window-bench", "corner-desk"}) {
+    Score score;
+    for (int seed = first; seed < first + rooms; ++seed) adapt_one(name, seed, score);
+    std::cout << name << ", " << score.told() << std::endl;
+    all.fits += score.fits, all.does_not_fit += score.does_not_fit;
+    all.cannot_tell += score.cannot_tell;
+  }
+  return all;
+}
+
+}  // namespace
+
+TEST_CASE("adapt: samples in rooms like theirs fit, cannot tell, or contradict themselves",
+          "[property][release]") {
+  adapt_rooms(1, 2);
+}
+
+TEST_CASE("adapt: samples in a hundred rooms like theirs", "[property][.full]") {
+  adapt_rooms(1, 100);
+}
+
+TEST_CASE("adapt: samples in three hundred rooms like theirs", "[property][.full]") {
+  adapt_rooms(1001, 300);
+}
