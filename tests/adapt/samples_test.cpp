@@ -115,7 +115,7 @@ void adapt_one(const std::string& name, int seed, Score& score) {
   score.drawn_fits += drawn.verdict == Verdict::fits;
   score.drawn_does_not += drawn.verdict == Verdict::does_not_fit;
   score.changes += static_cast<int>(answer.changes.size());
-  const bool confirmed = getenv("NOBF") ? true : confirmed_by_brute_force(room, *after, again);
+  const bool confirmed = confirmed_by_brute_force(room, *after, again);
   score.said += again.verdict == Verdict::does_not_fit;
   score.confirmed += again.verdict == Verdict::does_not_fit && confirmed;
   CHECK(confirmed);
