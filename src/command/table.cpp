@@ -81,8 +81,8 @@ const std::vector<Command>& commands() {
        "on the wrong side or without clearance, tapers, squareness, pieces swapped. Says which "
        "edge to "
        "trim and what that spoils, or that a piece has to be cut again, before paint.",
-       {"nookfit verify rooms/lookout", "nookfit verify . --json"},
-       {},
+       {"nookfit verify rooms/lookout", "nookfit verify . --enter", "nookfit verify . --json"},
+       {{"--enter", "", "asks for each size first, as 'survey' does, and writes pieces.toml"}},
        run_verify},
       {"carry",
        "the way in: doors, turns, tipping up under the ceiling",

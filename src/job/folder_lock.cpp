@@ -25,6 +25,10 @@ bool has_room(const std::string& folder) {
   return fs::exists(fs::path(folder) / "room.toml");
 }
 
+bool has_file(const std::string& path) {
+  return fs::exists(path);
+}
+
 FolderLock::FolderLock(const std::string& folder)
     : fd_(::open(made(folder), O_RDONLY | O_DIRECTORY | O_CLOEXEC)) {
   if (fd_ >= 0 && ::flock(fd_, LOCK_EX | LOCK_NB) == 0) return;

@@ -7,6 +7,8 @@ namespace nook {
 
 /// Whether the folder has a room.toml.
 bool has_room(const std::string& folder);
+/// Whether there is a file of that path.
+bool has_file(const std::string& path);
 
 /// Makes the folder where it is missing. Holds the folder until it goes out of scope or the process
 /// dies, however it dies; leaves no file behind. Throws std::system_error: EWOULDBLOCK where

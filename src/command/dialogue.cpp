@@ -1,0 +1,155 @@
+// Lines in, lines out; the file is the only memory.
+#include "command/dialogue.h"
+
+#include <cerrno>
+#include <iostream>
+#include <system_error>
+
+#include "command/output.h"
+#include "job/file_text.h"
+#include "job/whole_file.h"
+#include "sheet/wrap.h"
+
+namespace nook {
+namespace {
+
+constexpr const char* kWords =
+    "  ?: where to measure  back: the last one anew  again: once more  skip  done\n";
+
+std::string trimmed(const std::string& line) {
+  const auto from = line.find_first_not_of(" \t\r");
+  if (from == std::string::npos) return {};
+  return line.substr(from, line.find_last_not_of(" \t\r") - from + 1);
+}
+
+// A doubted reading as it stays in the file: struck, with the reason.
+std::string struck(const std::string& answer) {
+  return "{ is = " + nook::quoted(answer) + ", struck = true, note = 'read again' }";
+}
+
+}  // namespace
+
+Dialogue::Dialogue(const std::string& folder, const std::string& name, bool aside) try
+    : folder_(folder), file_(folder + "/" + name), lock_(folder), aside_(aside) {
+} catch (const std::system_error& fault) {
+  if (fault.code().value() != EWOULDBLOCK) throw;
+  throw UsageFault("another entry is open in " + folder, "entry-open",
+                   "finish that one first, or type 'done' there");
+}
+
+void Dialogue::say(const std::string& text) const {
+  aside_ ? complain(text) : print(text);
+}
+
+void Dialogue::walk() {
+  say(kWords);
+  std::string line;
+  while (true) {
+    refresh();
+    const std::optional<Question> question = next();
+    if (!question) break;
+    say("\n" + wrapped(question->ask, kPageWidth, "") + "  like " + question->like + "\n> ");
+    if (!std::getline(std::cin, line)) break;
+    line = trimmed(line);
+    if (line == "done") break;
+    heard(*question, line);
+  }
+  say("\n");
+}
+
+// The file is the truth: what was written into it meanwhile counts.
+void Dialogue::refresh() {
+  if (!has_file(file_)) return;
+  const auto read = file_text(file_, file_);
+  if (!read) throw std::runtime_error(message(read.error(), ""));
+  if (*read == text_) return;
+  text_ = *read;
+  steps_.clear();
+}
+
+bool Dialogue::sound(const std::string& text) const {
+  const Diagnostics found = faults(text);
+  if (found.empty()) return true;
+  say(wrapped(found.front().what, kPageWidth, "  not taken: ") +
+      wrapped(found.front().help, kPageWidth, "  "));
+  return false;
+}
+
+std::optional<Question> Dialogue::next() {
+  if (again_) return steps_.back().question;
+  for (Question& question : open(text_))
+    if (!skipped_.count(question.id)) return std::move(question);
+  return {};
+}
+
+void Dialogue::heard(const Question& question, const std::string& line) {
+  if (line == "?") return say(question.sketch.empty() ? "\n" : question.sketch);
+  if (line == "back") return back();
+  if (line == "again") {
+    again_ = !steps_.empty() && !steps_.back().question.repeats;
+    return again_ ? void() : say("  there is no reading to take again yet\n");
+  }
+  if (line.empty()) return say(kWords);
+  if (line == "skip") {
+    again_ = false;
+    doubted_.reset();
+    skipped_.insert(question.id);
+    return;
+  }
+  take(question, line);
+}
+
+void Dialogue::back() {
+  doubted_.reset();
+  again_ = false;
+  if (steps_.empty()) return say("  this is the first one here\n");
+  const Step step = steps_.back();
+  say("  it was " + step.answers.back() + "\n");
+  write_whole(file_, step.before);
+  text_ = step.before;
+  steps_.pop_back();
+  skipped_.erase(step.question.id);
+  --accepted_;
+}
+
+void Dialogue::take(const Question& question, const std::string& line) {
+  std::vector<std::string> answers;
+  std::string before = text_;
+  if (again_) {
+    before = steps_.back().before;
+    answers = steps_.back().answers;
+  }
+  const bool keep = doubted_ && line == "keep";
+  if (doubted_ && !keep && *doubted_ != line) answers.push_back(struck(*doubted_));
+  answers.push_back(keep ? *doubted_ : line);
+  if (!accept(before, question, answers)) return;
+  doubted_.reset();
+  again_ = false;
+}
+
+bool Dialogue::accept(const std::string& before, const Question& question,
+                      const std::vector<std::string>& answers) {
+  TextEdit edit(before);
+  const TextEdit::Done done = question.write(edit, answers);
+  if (!done) return say(wrapped(done.error(), kPageWidth, "  not taken: ")), false;
+  if (!sound(edit.text())) return false;
+  if (doubted(edit.text(), question, answers.back())) return false;
+  write_whole(file_, edit.text());
+  text_ = edit.text();
+  if (again_) steps_.pop_back();
+  steps_.push_back({before, question, answers});
+  ++accepted_;
+  return true;
+}
+
+// Asks once more where something speaks against it; `keep` or the same again takes it.
+bool Dialogue::doubted(const std::string& text, const Question& question, const std::string& line) {
+  if (doubted_ || question.repeats) return false;
+  const std::string why = doubt(text_, text, question);
+  if (why.empty()) return false;
+  say(wrapped(why + ": read again? Type the reading, or keep.", kPageWidth, "  "));
+  doubted_ = line;
+  return true;
+}
+
+}  // namespace nook

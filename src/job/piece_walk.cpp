@@ -1,0 +1,168 @@
+// Each answer is written into its piece's own table, which is made where it is missing.
+#include "job/piece_walk.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "job/walk_part.h"
+
+namespace nook {
+namespace {
+
+using Done = TextEdit::Done;
+using Answers = std::vector<std::string>;
+
+constexpr const char* kSizeSketch = R"(
+        seen on the show face
+      +--------------------+  <- width near the top
+      |                    |     square across, edge to edge
+      |                    |     heights likewise, near both sides
+      +--------------------+  <- width near the bottom
+)";
+constexpr const char* kDiagonalSketch = R"(
+      +--------------------+
+      | .              . ' |  first: lower left to upper right
+      |    ' .   . '       |  then:  upper left to lower right
+      |     . ' ' .        |
+      +--------------------+  before anything is notched
+)";
+constexpr const char* kNotchSketch = R"(
+      |                    |
+      |       seen on the show face
+      +---+                |  height: up from the bottom edge
+          |                |  width: in from the side edge
+          +----------------+
+)";
+
+// One piece, where it stands in the file, and the unit that spots are named in.
+struct Bench {
+  const PieceToMeasure& piece;
+  const PieceAsCut* cut;  // null: no table yet
+  int index;              // of its table, or of the one to come
+  Unit units;
+
+  std::string easy(double mm) const {
+    const Length step = units == Unit::inch ? inches(1) : millimetres(10);
+    return written(millimetres(std::max(step.mm, mm)), {units, step});
+  }
+  std::string path(const std::string& key) const {
+    return "piece[" + std::to_string(index) + "]." + key;
+  }
+};
+
+// Sets a key of the piece; the table and, in a file without pieces, the units come with the first.
+auto setter(const Bench& bench, const std::string& key) {
+  const bool made = bench.cut, first = bench.index == 0;
+  return [=, part = bench.piece.part, unit = bench.units, path = bench.path(key)](
+             TextEdit& edit, const std::string& value) -> Done {
+    if (made) return edit.set(key_path(path), value);
+    if (first && edit.text().find("units") == std::string::npos) {
+      const char* word = unit == Unit::inch ? "inch" : unit == Unit::mm ? "mm" : "cm";
+      if (const Done done = edit.set(key_path("units"), quoted(word)); !done) return done;
+    }
+    return edit.append_table(key_path("piece"),
+                             "part = " + quoted(part) + "\n" + key + " = " + value + "\n");
+  };
+}
+
+bool is_near(double a, double b) {
+  return std::abs(a - b) < 60;  // mm: the same spot, chosen
+}
+
+struct SizeAsked {
+  std::string key, ask;  // "widths", "Width of the deck 1 up from its bottom?"
+};
+
+void ask_size(const Bench& bench, const SizeToMeasure& size, const SizeAsked& asked,
+              std::vector<PieceQuestion>& to) {
+  const std::vector<CheckedAt> none;
+  const auto& there = !bench.cut              ? none
+                      : asked.key == "widths" ? bench.cut->widths
+                                              : bench.cut->heights;
+  for (const CheckedAt& taken : there)
+    if (bench.piece.stick || is_near(taken.at.mm, size.at)) return;
+  const std::string at = bench.easy(size.at), path = bench.path(asked.key);
+  const auto set = setter(bench, asked.key);
+  const bool first = there.empty();
+  to.push_back({{asked.key + " " + bench.piece.part + " " + at, asked.ask,
+                 bench.units == Unit::inch ? "37 1/4" : "946", kSizeSketch, false,
+                 [=](TextEdit& edit, const Answers& answers) {
+                   const std::string item = "[" + quoted(at) + ", " + readings(answers) + "]";
+                   return first ? set(edit, "[" + item + "]") : edit.append(key_path(path), item);
+                 }},
+                size.wanted});
+}
+
+void ask_sizes(const Bench& bench, std::vector<PieceQuestion>& to) {
+  const std::string& part = bench.piece.part;
+  for (const SizeToMeasure& size : bench.piece.widths)
+    ask_size(bench, size,
+             {"widths", bench.piece.stick ? "Length of the " + part + "?"
+                                          : "Width of the " + part + ", " + bench.easy(size.at) +
+                                                " up from its bottom?"},
+             to);
+  for (const SizeToMeasure& size : bench.piece.heights)
+    ask_size(
+        bench, size,
+        {"heights", "Height of the " + part + ", " + bench.easy(size.at) + " from its left side?"},
+        to);
+}
+
+void ask_diagonals(const Bench& bench, std::vector<PieceQuestion>& to) {
+  if (bench.piece.stick || (bench.cut && !bench.cut->diagonals.empty())) return;
+  const auto set = setter(bench, "diagonals");
+  to.push_back({{"diagonals " + bench.piece.part,
+                 "Both diagonals of the " + bench.piece.part +
+                     ": lower left to upper right, a comma, then the other?",
+                 bench.units == Unit::inch ? "91 7/8, 91 15/16" : "2334, 2335", kDiagonalSketch,
+                 false, [=](TextEdit& edit, const Answers& answers) -> Done {
+                   const Answers two = parts_of(answers.back());
+                   if (two.size() != 2)
+                     return tl::unexpected(std::string("say both, with a comma between"));
+                   return set(edit, "[" + quoted(two[0]) + ", " + quoted(two[1]) + "]");
+                 }}});
+}
+
+void ask_notch(const Bench& bench, const std::string& corner, std::vector<PieceQuestion>& to) {
+  if (bench.cut)
+    for (const NotchAsCut& notch : bench.cut->notches)
+      if (notch.corner == corner) return;
+  const auto set = setter(bench, "notches");
+  const bool first = !bench.cut || bench.cut->notches.empty();
+  const std::string path = bench.path("notches");
+  to.push_back({{"notch " + bench.piece.part + " " + corner,
+                 "Notch in the " + corner + " corner of the " + bench.piece.part +
+                     ": its width, a comma, its height?",
+                 bench.units == Unit::inch ? "3/4, 5 1/2" : "19, 140", kNotchSketch, false,
+                 [=](TextEdit& edit, const Answers& answers) -> Done {
+                   const Answers two = parts_of(answers.back());
+                   if (two.size() != 2)
+                     return tl::unexpected(std::string("say its width, a comma, its height"));
+                   const std::string keys = "corner = " + quoted(corner) +
+                                            ", width = " + quoted(two[0]) +
+                                            ", height = " + quoted(two[1]);
+                   return first ? set(edit, "[{ " + keys + " }]")
+                                : edit.append(key_path(path), "{ " + keys + " }");
+                 }}});
+}
+
+}  // namespace
+
+std::vector<PieceQuestion> piece_questions(const PiecesAsCut& cut,
+                                           const std::vector<PieceToMeasure>& pieces, Unit units) {
+  std::vector<PieceQuestion> questions;
+  for (const PieceToMeasure& piece : pieces) {
+    const auto found = std::find_if(cut.pieces.begin(), cut.pieces.end(),
+                                    [&](const PieceAsCut& p) { return p.part == piece.part; });
+    const bool there = found != cut.pieces.end();
+    const Bench bench{piece, there ? &*found : nullptr,
+                      static_cast<int>(found - cut.pieces.begin()),
+                      cut.pieces.empty() ? units : cut.units};
+    ask_sizes(bench, questions);
+    ask_diagonals(bench, questions);
+    for (const std::string& corner : piece.notches) ask_notch(bench, corner, questions);
+  }
+  return questions;
+}
+
+}  // namespace nook

@@ -1,0 +1,299 @@
+"""Pieces as cut, by what goes wrong in a shop, and their guided entry; each through the command."""
+
+import math
+import os
+import pathlib
+import random
+import re
+import select
+import signal
+import subprocess
+import time
+import tomllib
+import unittest
+
+from corner import INCH, LEVEL_FLOOR, Job, room
+from program import NOOKFIT, TOP
+
+PROGRAM = str(TOP / NOOKFIT)
+BOARD = "baseboard = { height = '5 1/4', thickness = '9/16', starts = '0' }"
+
+# A panel with a notch for the board, one twice as narrow beside it, and a tapered deck above.
+DESIGN = """
+units = "inch"
+corner = ["left", "right"]
+[stock.ply]
+kind = "plywood"
+thickness = "3/4"
+sheet = ["48", "96"]
+[[part]]
+name = "panel"
+stock = "ply"
+shape = { size = ["36", "70"] }
+place = { at = ["60", "0", "0"], u = "+y", v = "+z" }
+[[part]]
+name = "low panel"
+stock = "ply"
+shape = { size = ["20", "30"] }
+place = { at = ["80", "0", "0"], u = "+y", v = "+z" }
+[[part]]
+name = "high panel"
+stock = "ply"
+shape = { size = ["24", "34"] }
+place = { at = ["100", "0", "0"], u = "+y", v = "+z" }
+[[part]]
+name = "deck"
+stock = "ply"
+shape = { size = ["46", "36"] }
+place = { at = ["0", "0", "80"], u = "+x", v = "+y" }
+[[group]]
+name = "deck"
+tight_to = ["left wall"]
+[[contact]]
+part = "panel"
+edge = "left"
+meets = "left wall"
+by = "notch"
+[[contact]]
+part = "low panel"
+edge = "bottom"
+meets = "floor"
+[[contact]]
+part = "high panel"
+edge = "bottom"
+meets = "floor"
+[[contact]]
+part = "deck"
+edge = "bottom"
+meets = "left wall"
+[[contact]]
+part = "deck"
+edge = "left"
+meets = "right wall"
+by = "taper"
+"""
+
+# As needed: the notch is 9/16 + 1/8 wide and 5 1/4 + 1/8 high; the deck opens 36 tan 1.4 = 7/8.
+RIGHT = {
+    "panel": ("36", "36", "70", "70", "78 3/4", "78 3/4", [("lower left", "11/16", "5 3/8")]),
+    "low panel": ("20", "20", "30", "30", "36 1/16", "36 1/16", []),
+    "high panel": ("24", "24", "34", "34", "41 5/8", "41 5/8", []),
+}
+
+
+def piece(part, *sizes, up="up", spots=None):
+    low, high, left, right, first, second, notches = sizes
+    tall = spots or int(left.split()[0]) - 1
+    text = (f'[[piece]]\npart = "{part}"\nshow_face = "{up}"\nwidths = [["1", "{low}"], '
+            f'["{tall}", "{high}"]]\nheights = [["1", "{left}"], ["18", "{right}"]]\n'
+            f'diagonals = ["{first}", "{second}"]\n')
+    if notches:
+        text += "notches = [" + ", ".join(
+            f'{{ corner = "{corner}", width = "{width}", height = "{height}" }}'
+            for corner, width, height in notches) + "]\n"
+    return text
+
+
+def cut(**changed):
+    """pieces.toml of all pieces as needed, but for those given."""
+    pieces = {**RIGHT, **{name.replace("_", " "): sizes for name, sizes in changed.items()}}
+    return 'units = "inch"\n' + "".join(piece(name, *sizes) for name, sizes in pieces.items())
+
+
+class Verify(unittest.TestCase):
+    ROOM = room(91.4, extra=LEVEL_FLOOR, board=BOARD)
+
+    def verified(self, pieces, part):
+        job = Job(self.ROOM, DESIGN, pieces)
+        self.addCleanup(job.dir.cleanup)
+        self.answer = job.json(PROGRAM, "verify")
+        return next(p for p in self.answer["pieces"] if p["part"] == part)
+
+    def fault(self, pieces, part, kind):
+        found = self.verified(pieces, part)
+        self.assertEqual(found["verdict"], "does not fit", found)
+        self.assertEqual(self.answer["verdict"], "does not fit")
+        self.assertIn(kind, [f["kind"] for f in found["faults"]], found)
+        return found, next(f for f in found["faults"] if f["kind"] == kind)
+
+    def test_pieces_inside_tolerance_pass(self):
+        self.verified(cut(), "panel")
+        self.assertEqual([p["verdict"] for p in self.answer["pieces"]], ["fits"] * 3, self.answer)
+        near = cut(panel=("36 1/16", "36", "70", "70 1/16", "78 3/4", "78 3/4",
+                          [("lower left", "3/4", "5 3/8")]))
+        self.assertEqual(self.verified(near, "panel")["verdict"], "fits")
+
+    def test_a_forgotten_rip_is_still_as_wide_as_the_sheet(self):
+        found, fault = self.fault(
+            cut(panel=("48", "48", "70", "70", "84 7/8", "84 7/8", RIGHT["panel"][6])),
+            "panel", "forgotten cut")
+        self.assertRegex(fault["text"], r'still as wide as the sheet: 48", wanted 36"')
+        trim = next(r for r in found["remedy"] if r["do"] == "trim")
+        self.assertAlmostEqual(trim["by_mm"], 12 * INCH, delta=1.5)
+
+    def test_a_notch_on_the_wrong_side_is_a_mirrored_piece(self):
+        found, _ = self.fault(cut(panel=(*RIGHT["panel"][:6], [("lower right", "11/16", "5 3/8")])),
+                              "panel", "mirrored")
+        self.assertIn("cut again", [r["do"] for r in found["remedy"]])
+
+    def test_a_notch_without_its_clearance(self):
+        found, _ = self.fault(cut(panel=(*RIGHT["panel"][:6], [("lower left", "9/16", "5 1/4")])),
+                              "panel", "notch without clearance")
+        self.assertEqual(found["remedy"][0]["do"], "cut the notch larger")
+        self.assertAlmostEqual(found["remedy"][0]["by_mm"], INCH / 8, delta=0.6)
+
+    def test_diagonals_3_16_apart_on_36_by_70_are_205_out_of_square_in_70(self):
+        found, fault = self.fault(
+            cut(panel=("36", "36", "70", "70", "78 13/16", "78 5/8", RIGHT["panel"][6])),
+            "panel", "out of square")
+        # A parallelogram of 36 x 70 whose diagonals differ by 3/16: d1^2 - d2^2 = 4 x 36 x lean.
+        d1, d2 = 78 + 13 / 16, 78 + 5 / 8
+        lean = (d1 * d1 - d2 * d2) / (4 * 36)
+        self.assertAlmostEqual(lean, 0.205, delta=0.0005)
+        self.assertAlmostEqual(abs(fault["off_mm"]), lean * INCH, delta=0.02)
+        self.assertNotAlmostEqual(abs(fault["off_mm"]), 3 / 32 * INCH, delta=1)
+
+    def test_a_taper_the_wrong_way(self):
+        # The room wants 46 at the left wall (its bottom edge) and 46 7/8 in front (its top).
+        lines = 'units = "inch"\n' + piece("deck", "46 7/8", "46", "36", "36", "58 3/4", "58 3/4", [],
+                                            spots=35)
+        found, _ = self.fault(lines, "deck", "taper reversed")
+        self.assertEqual(found["remedy"][-1]["do"], "cut again")
+
+    def test_a_taper_the_right_way_passes(self):
+        wide = 36 * math.tan(math.radians(1.4))
+        one = math.hypot(46, 36)  # from its corner at the right wall in front to the other end
+        sizes = [46 + wide * k / 36 for k in (1, 35)]
+        exact = [f"{s:.4f}" for s in sizes]
+        # Lower left (the corner) to upper right; upper left is `wide` beyond it.
+        lines = 'units = "inch"\n' + piece("deck", *exact, "36", "36", f"{one:.4f}",
+                                            f"{math.hypot(46 + wide, 36):.4f}", [], spots=35)
+        self.assertEqual(self.verified(lines, "deck")["verdict"], "fits", self.answer)
+
+    def test_two_pieces_swapped(self):
+        found, fault = self.fault(cut(low_panel=RIGHT["high panel"], high_panel=RIGHT["low panel"]),
+                                  "low panel", "swapped")
+        self.assertIn("high panel", fault["text"])
+        self.assertEqual([r["do"] for r in found["remedy"]], ["change marks"])
+
+    def test_the_blade_on_the_wrong_side_of_the_line(self):
+        kerf = "35 7/8"
+        self.fault(cut(panel=(kerf, kerf, "70", "70", "78 11/16", "78 11/16", RIGHT["panel"][6])),
+                   "panel", "off by a kerf")
+
+    def test_the_page_says_what_to_do_in_80_columns(self):
+        job = Job(self.ROOM, DESIGN, cut(
+            panel=("48", "48", "70", "70", "84 7/8", "84 7/8", RIGHT["panel"][6])))
+        self.addCleanup(job.dir.cleanup)
+        status, page, _ = job.run(PROGRAM, "verify")
+        self.assertEqual(status, 1)
+        self.assertLessEqual(max(map(len, page.splitlines())), 80)
+        self.assertRegex(page, r"->")
+
+
+# What the walk asks of these pieces, in its order: three panels (width twice, height twice,
+# diagonals), the first with a notch, then the deck.
+ANSWERS = ["36", "36 1/16", "70", "70", "78 3/4, 78 3/4", "11/16, 5 3/8",
+           "20", "20", "30", "30", "36 1/16, 36 1/16",
+           "24", "24", "34", "34", "41 5/8, 41 5/8"]
+
+
+class Entry(unittest.TestCase):
+    def setUp(self):
+        self.job = Job(Verify.ROOM, DESIGN)
+        self.addCleanup(self.job.dir.cleanup)
+        self.file = pathlib.Path(self.job.folder, "pieces.toml")
+
+    def enter(self, lines, *options):
+        return subprocess.run([PROGRAM, "verify", str(self.job.folder), "--enter", *options],
+                              input="\n".join(lines) + "\n", capture_output=True, text=True,
+                              timeout=300)
+
+    def pieces(self):
+        return tomllib.loads(self.file.read_text(encoding="utf-8"))["piece"]
+
+    def test_answers_stand_in_the_file_as_typed_and_are_judged(self):
+        done = self.enter(ANSWERS + ["done"])
+        self.assertEqual(done.returncode, 0, done.stdout + done.stderr)
+        panel, low, high = self.pieces()
+        self.assertEqual([w[1] for w in panel["widths"]], ["36", "36 1/16"])
+        self.assertEqual(panel["notches"][0],
+                         {"corner": "lower left", "width": "11/16", "height": "5 3/8"})
+        self.assertEqual((low["part"], high["diagonals"]), ("low panel", ["41 5/8", "41 5/8"]))
+        self.assertIn("Pieces as cut: FITS", done.stdout)
+        self.assertLessEqual(max(map(len, done.stdout.splitlines())), 80)
+
+    def test_an_entry_goes_on_where_it_was_broken_off(self):
+        self.enter(ANSWERS[:4])
+        before = self.file.read_text()
+        done = self.enter(ANSWERS[4:] + ["done"])
+        self.assertIn("diagonals of the panel", " ".join(done.stdout.split("\n> ")[0].split()))
+        self.assertTrue(self.file.read_text().startswith(before))
+        self.assertEqual(done.returncode, 0, done.stdout)
+
+    def test_comments_and_spaces_of_a_file_by_hand_survive_byte_for_byte(self):
+        text = ('# on the bench\r\nunits = "inch"   # tape\r\n[[piece]]\r\npart="panel"\r\n'
+                'widths =  [["1",  "36"]]  # one so far\r\n\r\n# the end\r\n')
+        self.file.write_bytes(text.encode())
+        self.enter(["36", "skip", "70", "done"])
+        after = self.file.read_bytes().decode()
+        old, new = text.split("\r\n"), after.split("\r\n")
+        self.assertEqual([line for line in new if line not in old],
+                         ['widths =  [["1",  "36"], [\'69\', \'36\']]  # one so far',
+                          "heights = [['35', '70']]"])
+        self.assertEqual([line for line in old if line not in new],
+                         ['widths =  [["1",  "36"]]  # one so far'])
+
+    def test_a_size_far_from_what_the_room_needs_is_asked_again_and_kept_struck(self):
+        done = self.enter(["63", "36", "39", "keep", "done"])
+        self.assertRegex(done.stdout, r'63"; the room needs 36": read again\?')
+        widths = self.pieces()[0]["widths"]
+        self.assertEqual(widths[0][1][0]["struck"], True)
+        self.assertEqual((widths[0][1][1], widths[1][1]), ("36", "39"))
+
+    def test_back_again_and_a_refused_answer(self):
+        done = self.enter(["36", "back", "36,1", "36 1/8", "again", "36 1/16", "done"])
+        self.assertIn("it was 36", done.stdout)
+        self.assertIn("not taken", done.stdout)
+        self.assertEqual(self.pieces()[0]["widths"][0][1], ["36 1/8", "36 1/16"])
+
+    def test_two_entries_refuse_each_other(self):
+        first = subprocess.Popen([PROGRAM, "verify", str(self.job.folder), "--enter"],
+                                 stdin=subprocess.PIPE, stdout=subprocess.PIPE, text=True)
+        self.addCleanup(first.stdout.close)
+        text = ""
+        while "Width" not in text and select.select([first.stdout], [], [], 60)[0]:
+            text += os.read(first.stdout.fileno(), 4096).decode()
+        second = self.enter(["36"])
+        self.assertEqual(second.returncode, 2)
+        self.assertIn("[entry-open]", second.stderr)
+        first.communicate("36\ndone\n")
+        self.assertEqual(self.pieces()[0]["widths"][0][1], "36")
+
+    def test_json_comes_alone_on_standard_output(self):
+        done = self.enter(["36", "done"], "--json")
+        self.assertTrue(done.stdout.startswith("{"), done.stdout[:80])
+        self.assertIn("Width of the panel", done.stderr)
+
+    def test_kill_at_a_score_of_random_moments_loses_no_accepted_size(self):
+        chance = random.Random(20262)
+        for _ in range(20):
+            self.file.unlink(missing_ok=True)
+            process = subprocess.Popen([PROGRAM, "verify", str(self.job.folder), "--enter"],
+                                       stdin=subprocess.PIPE, stdout=subprocess.PIPE)
+            process.stdin.write(("\n".join(ANSWERS) + "\n").encode())
+            process.stdin.flush()
+            said = os.read(process.stdout.fileno(), 65536)  # it has begun to ask
+            time.sleep(chance.uniform(0, 0.05))
+            process.send_signal(signal.SIGKILL)
+            said = (said + process.communicate()[0]).decode()
+            accepted = max(said.count("\n> ") - 1, 0)
+            text = self.file.read_text() if self.file.exists() else ""
+            tomllib.loads(text)
+            for answer in ANSWERS[:accepted]:
+                for part in answer.split(", "):
+                    self.assertRegex(text, re.escape(part))
+
+
+if __name__ == "__main__":
+    unittest.main()
