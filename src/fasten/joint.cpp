@@ -117,8 +117,8 @@ class JointMaker {
     h.u_mm = place.at.x;
     h.v_mm = place.at.y;
     const Region& overlap = largest_of(meeting_.overlap);
-    const SideScale along = scale_of(part_.piece, overlap, row.along_x);
-    const SideScale across = scale_of(part_.piece, overlap, !row.along_x);
+    const SideScale along = scale_of(part_, design_, overlap, row.along_x);
+    const SideScale across = scale_of(part_, design_, overlap, !row.along_x);
     h.end = along.side;
     h.from_end_mm = along.from(row.along_x ? h.u_mm : h.v_mm);
     h.edge = across.side;

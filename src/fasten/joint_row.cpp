@@ -31,6 +31,19 @@ Distances tight_for(const Screw& screw) {
   return d;
 }
 
+// Whether a side is tapered or scribed to what it meets.
+bool cut_to_fit(const Placed& placed, const Design& design, EdgeSide side) {
+  const Part& part = *placed.piece.drawn;
+  const EdgeRun run = side_of(part.outline, side);
+  return std::any_of(design.contacts.begin(), design.contacts.end(), [&](const Contact& contact) {
+    if (contact.part != placed.piece.name && contact.part != part.name) return false;
+    if (contact.by != Fitting::taper && contact.by != Fitting::scribe) return false;
+    const auto* edges = std::get_if<EdgeRun>(&contact.edge);
+    const auto* named = std::get_if<EdgeSide>(&contact.edge);
+    return (edges && edges->first == run.first) || (named && *named == side);
+  });
+}
+
 constexpr double kLong = 300;  // mm; longer joints are tried in coarser steps. Chosen
 constexpr int kCoarse = 8;
 
@@ -69,7 +82,7 @@ class RowMaker {
   // Along the row, in steps from the piece's side.
   std::vector<double> candidates(double edge) const {
     const double inset = std::max(edge, std::min(kInset, (high() - low()) / 8));
-    const SideScale scale = scale_of(part_.piece, region_, along_x_);
+    const SideScale scale = scale_of(part_, design_, region_, along_x_);
     const double a = meeting_.by_edge ? low() : scale.from(low());
     const double b = meeting_.by_edge ? high() : scale.from(high());
     std::vector<double> found;
@@ -91,7 +104,7 @@ class RowMaker {
   }
   double middle(const Stretch& s) const {
     if (meeting_.by_edge) return (s.from + s.to) / 2;
-    const SideScale scale = scale_of(part_.piece, region_, !along_x_);
+    const SideScale scale = scale_of(part_, design_, region_, !along_x_);
     return scale.at(std::round(scale.from((s.from + s.to) / 2) / step_) * step_);
   }
 
@@ -112,12 +125,17 @@ const Region& largest_of(const Regions& regions) {
                            [](const Region& a, const Region& b) { return area({a}) < area({b}); });
 }
 
-SideScale scale_of(const Piece& piece, const Region& overlap, bool along_u) {
-  const Box2 whole = box_of(piece.drawn->outline), part = box_of(overlap.outline);
+SideScale scale_of(const Placed& placed, const Design& design, const Region& overlap,
+                   bool along_u) {
+  const Box2 whole = box_of(placed.piece.drawn->outline), part = box_of(overlap.outline);
   const double low = along_u ? whole.low.x : whole.low.y,
                high = along_u ? whole.high.x : whole.high.y;
   const double middle = along_u ? (part.low.x + part.high.x) / 2 : (part.low.y + part.high.y) / 2;
-  if (middle - low < high - middle - 1e-6) return {low, 1, along_u ? "left" : "bottom"};
+  const bool low_moves = cut_to_fit(placed, design, along_u ? EdgeSide::left : EdgeSide::bottom);
+  const bool high_moves = cut_to_fit(placed, design, along_u ? EdgeSide::right : EdgeSide::top);
+  const bool nearer_low = middle - low < high - middle - 1e-6;
+  if (low_moves == high_moves ? nearer_low : high_moves)
+    return {low, 1, along_u ? "left" : "bottom"};
   return {high, -1, along_u ? "right" : "top"};
 }
 

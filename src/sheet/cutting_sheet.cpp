@@ -97,10 +97,17 @@ class PieceSection {
   }
   SheetTable pilots() const {
     SheetTable table{"Bore, flat on the bench", {"Hole", "From its end", "From its edge"}, {}};
-    for (const CutPilot& pilot : piece_.pilots)
-      table.rows.push_back({pilot.id + (pilot.probe_first ? " (probe the wall first)" : ""),
+    std::size_t into_pieces = 0;
+    for (const CutPilot& pilot : piece_.pilots) {
+      const std::string own = piece_.names.front() + " to ";
+      const bool into_piece = pilot.id.rfind(own, 0) == 0;
+      const std::string id =
+          into_piece ? letter_of(into_pieces++) + ", into " + pilot.id.substr(own.size())
+                     : pilot.id;
+      table.rows.push_back({id + (pilot.probe_first ? " (probe the wall first)" : ""),
                             bare(pilot.from_end_mm) + " from the " + pilot.end,
                             bare(pilot.from_edge_mm) + " from the " + pilot.edge});
+    }
     return table;
   }
   SheetTable checks() const {

@@ -34,10 +34,22 @@ FloorSpot highest(const JobScene& scene, int wall, const PageBox& within) {
   return best;
 }
 
+// The same spot counted along and out from the wall it is nearest to.
+FloorSpot by_nearest_wall(const JobScene& scene, FloorSpot spot) {
+  const Vec2 at = scene.room.walls[spot.wall].room_from_wall(spot.along, spot.out);
+  for (std::size_t k = 0; k < scene.room.walls.size(); ++k) {
+    const WallShape& wall = scene.room.walls[k];
+    const Vec2 seen = wall.wall_from_room(at);
+    if (seen.x > -kGrid && seen.x < wall.length + kGrid && seen.y < spot.out - kSame)
+      spot = {spot.z, static_cast<int>(k), std::max(seen.x, 0.0), std::max(seen.y, 0.0)};
+  }
+  return spot;
+}
+
 }  // namespace
 
 FloorSpot high_spot(const JobScene& scene) {
-  if (!scene.pieces.empty()) return highest(scene, 0, under_pieces(scene));
+  if (!scene.pieces.empty()) return by_nearest_wall(scene, highest(scene, 0, under_pieces(scene)));
   FloorSpot best{-1e300, 0, 0, 0};
   for (std::size_t k = 0; k < scene.room.walls.size(); ++k) {
     const FloorSpot spot =

@@ -77,8 +77,9 @@ Drawing outline_drawing(const PieceView& piece) {
   }
   for (const PieceHole& hole : piece.holes)
     drawing.add("holes", Circle{hole.at, 1, Paint::none, LineKind::normal}, "hole " + hole.number);
-  for (Vec2 at : piece.crosses)
-    drawing.add("holes", Circle{at, 1, Paint::none, LineKind::normal}, "pilot");
+  for (const PieceHole& screw : piece.crosses)
+    drawing.add("holes", Circle{screw.at, 1, Paint::none, LineKind::normal},
+                "screw " + screw.number);
   drawing.extent = box_on_page(drawing).grown(10);
   return drawing;
 }

@@ -4,6 +4,8 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cmath>
+#include <map>
 
 #include "sheet/assembly.h"
 #include "sheet/carry_text.h"
@@ -12,11 +14,14 @@
 #include "sheet/elevation.h"
 #include "sheet/fit_words.h"
 #include "sheet/lift.h"
+#include "sheet/piece_view.h"
 #include "sheet/turning.h"
 #include "sheet/wall_page.h"
 
 namespace nook {
 namespace {
+
+constexpr double kRule = 300;  // mm: what a rule reaches needs no stick. Chosen
 
 // "left ledger", or "ladder: rung (3), ladder rail (2)".
 std::string pieces_words(const SheetJob& job, const InstallStep& step) {
@@ -91,29 +96,43 @@ SheetSection steps_section(const SheetJob& job, std::size_t steps) {
   return section;
 }
 
+// All screws of one piece that take the same bit, lettered as on the cutting sheet.
+struct BenchWork {
+  std::string part;
+  SheetTable table;
+};
+
+SheetTable& table_for(std::vector<BenchWork>& all, const std::string& part,
+                      const std::string& caption) {
+  for (BenchWork& work : all)
+    if (work.part == part && work.table.caption == caption) return work.table;
+  all.push_back({part, {caption, {"Hole", "Into", "From its end", "From its edge"}, {}}});
+  return all.back().table;
+}
+
 SheetSection joints_section(const SheetJob& job) {
-  SheetSection section{"Screws from piece to piece, bored on the bench", {}};
-  for (const JointDrill& joint : job.drill().parts) {
-    if (joint.holes.empty()) continue;
-    const Hole& first = joint.holes.front();
-    SheetTable table{
-        fmt::format("{} into {}: bit {}, flag it {} from its tip", joint.part, joint.to,
-                    bit_for(first.pilot_mm, job.style.rounding), job.said(first.depth_mm)),
-        {"Hole", "From its end", "From its edge"},
-        {}};
-    int number = 0;
+  std::vector<BenchWork> all;
+  std::map<std::string, std::size_t> lettered;
+  for (const JointDrill& joint : job.drill().parts)
     for (const Hole& hole : joint.holes)
-      table.rows.push_back({std::to_string(++number),
-                            fmt::format("{} from the {}", job.bare(hole.from_end_mm), hole.end),
-                            fmt::format("{} from the {}", job.bare(hole.from_edge_mm), hole.edge)});
-    section.blocks.push_back(std::move(table));
-  }
+      table_for(all, joint.part,
+                fmt::format("{}: bit {}, flag it {} from its tip", joint.part,
+                            bit_for(hole.pilot_mm, job.style.rounding), job.said(hole.depth_mm)))
+          .rows.push_back({letter_of(lettered[joint.part]++), joint.to,
+                           fmt::format("{} from the {}", job.bare(hole.from_end_mm), hole.end),
+                           fmt::format("{} from the {}", job.bare(hole.from_edge_mm), hole.edge)});
+  SheetSection section{"Screws from piece to piece, bored on the bench", {}};
+  for (BenchWork& work : all) section.blocks.push_back(std::move(work.table));
   return section;
 }
 
 SheetSection poles_section(const SheetJob& job) {
   SheetSection section{"Marks to copy onto a stick", {}};
   for (const StoryPole& pole : job.drill().poles) {
+    const bool needs_stick =
+        std::any_of(pole.marks.begin(), pole.marks.end(),
+                    [](const StoryPole::Mark& m) { return std::abs(m.at_mm) > kRule; });
+    if (!needs_stick) continue;
     SheetTable table{fmt::format("{}, all from {}", pole.of, pole.start), {"Mark", "What"}, {}};
     for (const StoryPole::Mark& mark : pole.marks)
       table.rows.push_back({job.bare(mark.at_mm), mark.what});

@@ -72,8 +72,9 @@ class PiecePicture {
     draft_.drawing.title =
         piece_.name + (piece_.note.empty() ? "" : ", " + piece_.note) + ", seen from its front";
     draft_.drawing.description = fmt::format(
-        "Finished {} by {}. Hatched: left wild. Small crosses: screws into other pieces. Distances "
-        "run from one start, the small circle.",
+        "Finished {} by {}. Hatched: left wild. Small crosses with letters: screws into other "
+        "pieces. "
+        "Distances run from one start, the small circle.",
         draft_.said(finished_.width()), draft_.said(finished_.height()));
   }
 
@@ -105,7 +106,10 @@ class PiecePicture {
   }
 
   void holes() {
-    for (Vec2 at : piece_.crosses) cross("holes", at, 1.2);
+    for (const PieceHole& screw : piece_.crosses) {
+      cross("holes", screw.at, 1.2);
+      labels_.push_back({screw.number, screw.at, 1.2, false, 0, "screw " + screw.number});
+    }
     for (const PieceHole& hole : piece_.holes) {
       const double radius = 1.1;
       draft_.drawing.add("holes",
@@ -171,10 +175,18 @@ class PiecePicture {
     });
   }
 
+  Vec2 on_side(EdgeSide side) const {
+    const Vec2 middle = 0.5 * (finished_.low + finished_.high);
+    return side == EdgeSide::left    ? Vec2{finished_.low.x, middle.y}
+           : side == EdgeSide::right ? Vec2{finished_.high.x, middle.y}
+                                     : Vec2{middle.x, finished_.low.y};
+  }
+
   void faces() {
     const Vec2 middle = 0.5 * (finished_.low + finished_.high);
     labels_.push_back({"TOP", {middle.x, finished_.high.y}, 0, true, 0, "top"});
     labels_.push_back({"LEFT", {finished_.low.x, middle.y}, 0, true, 0, "left"});
+    if (piece_.up) labels_.push_back({"THIS END UP", on_side(*piece_.up), 0, true, 0, "up"});
     const char* face = piece_.show == ShowFace::front  ? "SHOW FACE"
                        : piece_.show == ShowFace::back ? "BACK OF SHOW FACE"
                        : piece_.show == ShowFace::both ? "BOTH FACES SHOW"

@@ -160,7 +160,21 @@ Polygon blank_of(const JobScene& scene, int piece) {
                        needed);
 }
 
+// A level piece has none; one that stands as it is drawn needs none.
+std::optional<EdgeSide> side_up(const Frame& frame) {
+  constexpr double kUpright = 0.9;
+  if (frame.u.z > kUpright) return EdgeSide::right;
+  if (frame.u.z < -kUpright) return EdgeSide::left;
+  if (frame.v.z < -kUpright) return EdgeSide::bottom;
+  return std::nullopt;
+}
+
 }  // namespace
+
+std::string letter_of(std::size_t n) {
+  std::string letters(1, static_cast<char>('a' + n % 26));
+  return n < 26 ? letters : letter_of(n / 26 - 1) + letters;
+}
 
 PieceView bench_view(const JobScene& scene, int piece) {
   const Piece& it = scene.pieces[piece];
@@ -169,6 +183,7 @@ PieceView bench_view(const JobScene& scene, int piece) {
   view.outline = it.drawn->outline;
   view.cutouts = it.drawn->cutouts;
   view.show = it.drawn->show;
+  view.up = side_up(scene.frames[piece]);
   if (scene.drill)
     for (const WallDrill& wall : scene.drill->walls) take_holes(view, wall.holes);
   return view;
@@ -183,7 +198,9 @@ PieceView cut_view(const JobScene& scene, const CutPiece& piece) {
   if (scene.drill)
     for (const JointDrill& joint : scene.drill->parts)
       for (const Hole& hole : joint.holes)
-        if (hole.part == piece.names.front()) view.crosses.push_back({hole.u_mm, hole.v_mm});
+        if (hole.part == piece.names.front())
+          view.crosses.push_back(
+              {{hole.u_mm, hole.v_mm}, letter_of(view.crosses.size()), hole.probe_first});
   if (!piece.wild.empty()) view.blank = blank_of(scene, index);
   for (const CutNotch& notch : piece.notches)
     view.notches.push_back({notch_outline(notch, view.outline), notch.around});

@@ -49,16 +49,20 @@ struct PieceView {
   std::vector<PieceNotch> notches;
   std::vector<PieceScribe> scribes;
   std::vector<PieceHole> holes;
-  std::vector<Vec2> crosses;  // screws into other pieces; a table says which is which
+  std::vector<PieceHole> crosses;  // screws into other pieces, lettered as in their table
   std::vector<PieceGap> gaps;
   // Sides from which nothing is measured: left wild, or not square.
   bool shy_of_left = false, shy_of_bottom = false;
   ShowFace show = ShowFace::front;
+  std::optional<EdgeSide> up;  // the side that stands up in the room, where that is not the top
 };
 
 /// A piece of the cutting list: finished, its blank round it where edges are left wild, its
 /// notches, holes, scribe lines cut beforehand, and the gaps along its edges as it is drawn.
 PieceView cut_view(const JobScene& scene, const CutPiece& piece);
+
+/// a, b, ..., z, aa, ab, ...: what the n-th screw into another piece is called, from 0.
+std::string letter_of(std::size_t n);
 
 /// The piece as drawn with the holes to bore in it on the bench, counted from the edges they hook
 /// on.

@@ -45,7 +45,9 @@ class Rows {
   }
   std::string wall_name(int wall) const { return survey_.walls[wall].name + " wall"; }
 
-  void group(const std::string& name) { groups_.push_back({name, {}}); }
+  void group(const std::string& name) {
+    if (groups_.empty() || groups_.back().name != name) groups_.push_back({name, {}});
+  }
   void row(const std::string& what, const std::string& where, const std::string& value) {
     groups_.back().rows.push_back({what, where, value});
   }

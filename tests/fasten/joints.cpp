@@ -44,6 +44,24 @@ TEST_CASE("joints: a deck is screwed down along the middle of the ledger's edge"
   CHECK(answer.unreachable.empty());
 }
 
+TEST_CASE("joints: holes count from a side that is not scribed where there is one") {
+  Bench bench = deck_on_ledger();
+  Contact scribed;
+  scribed.part = "deck", scribed.edge = EdgeSide::bottom, scribed.edge_given = "bottom";
+  scribed.meets = "left wall", scribed.by = Fitting::scribe;
+  bench.design.contacts.push_back(scribed);
+  const DrillAnswer from_top = bench.drilled();
+  REQUIRE(from_top.parts.size() == 1);
+  for (const Hole& h : from_top.parts[0].holes) {
+    CHECK(h.edge == "top");
+    CHECK_THAT(h.from_edge_mm, Catch::WithinAbs(inches(30).mm - h.v_mm, 1e-9));
+    CHECK_THAT(h.v_mm, Catch::WithinAbs(inches(.625).mm, inches(1.0 / 32).mm));
+  }
+  scribed.edge = EdgeSide::top, scribed.edge_given = "top";  // both: the nearer one after all
+  bench.design.contacts.push_back(scribed);
+  for (const Hole& h : bench.drilled().parts[0].holes) CHECK(h.edge == "bottom");
+}
+
 TEST_CASE("joints: a screw that comes out of the other side is refused") {
   Bench bench = deck_on_ledger();
   bench.design.fastenings[0].screw.length = inches(4);
