@@ -5,6 +5,7 @@
 #include <fstream>
 #include <iterator>
 #include <map>
+#include <sstream>
 
 #include "sheet/svg.h"
 #include "sheet/tool.h"
@@ -23,13 +24,30 @@ std::string text_of(const std::string& file) {
   return {std::istreambuf_iterator<char>(in), {}};
 }
 
-// Runs it, checks that its console stayed silent, and gives what it printed.
-std::string run(const TestFolder& folder, const std::string& arguments) {
+// What it prints, and all it writes beside that.
+struct Ran {
+  std::string out, errors;
+};
+Ran ran(const TestFolder& folder, const std::string& arguments) {
   const std::string errors = folder / "errors.txt";
   const std::string out =
       output_of(kQuiet + (folder / "profile") + " " + arguments + " 2>" + errors);
-  CHECK_THAT(text_of(errors), !Catch::Contains("CONSOLE"));
-  return out;
+  return {out, text_of(errors)};
+}
+
+// Lines of the page's console among them.
+std::string console(const std::string& errors) {
+  std::string lines, line;
+  for (std::istringstream in(errors); std::getline(in, line);)
+    if (line.find("CONSOLE") != std::string::npos) lines += line + "\n";
+  return lines;
+}
+
+// Runs it, checks that its console stayed silent, and gives what it printed.
+std::string run(const TestFolder& folder, const std::string& arguments) {
+  const Ran all = ran(folder, arguments);
+  CHECK(console(all.errors) == "");
+  return all.out;
 }
 
 std::string unescaped(std::string text) {
@@ -57,6 +75,11 @@ nlohmann::json laid_out(const std::vector<std::string>& pages, const std::vector
   const std::size_t from = dom.find("FOUND["), to = dom.rfind("DNUOF");
   REQUIRE(from != std::string::npos);
   return nlohmann::json::parse(unescaped(dom.substr(from + 5, to - from - 5)));
+}
+
+std::string heard(const std::string& page) {
+  const TestFolder folder;
+  return console(ran(folder, "--dump-dom file://" + folder.write("page.html", page)).errors);
 }
 
 std::string printed(const std::string& html_file, const std::string& pdf_file) {

@@ -15,6 +15,9 @@ namespace nook {
 /// words that stand out of their picture. The test stops where the browser's console says anything.
 nlohmann::json laid_out(const std::vector<std::string>& pages, const std::vector<int>& widths);
 
+/// What a page says on the browser's console; empty where nothing.
+std::string heard(const std::string& page);
+
 /// The page printed to PDF by the browser.
 std::string printed(const std::string& html_file, const std::string& pdf_file);
 

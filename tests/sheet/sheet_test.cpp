@@ -3,16 +3,21 @@
 
 #include <algorithm>
 #include <catch2/catch.hpp>
+#include <map>
 #include <nlohmann/json.hpp>
 #include <regex>
+#include <sstream>
 
+#include "sheet/assembly.h"
 #include "sheet/cutting_sheet.h"
 #include "sheet/installing_sheet.h"
 #include "sheet/measuring_sheet.h"
 #include "sheet/pages.h"
+#include "sheet/piece_view.h"
 #include "sheet/sample_job.h"
 #include "sheet/tool.h"
 #include "sheet/wall_page.h"
+#include "solid/polygon.h"
 #include "source_dir.h"
 
 using namespace nook;
@@ -34,6 +39,35 @@ std::vector<std::string> words_of(const SheetSection& section) {
       for (const Text& text : texts_of(f->draw({180, 100, 4}))) words.push_back(text.words);
   }
   return words;
+}
+
+// What ezdxf finds in each DXF file of a job's sheets.
+std::map<std::string, nlohmann::json> read_dxfs(const SampleJob& sample) {
+  const TestFolder folder;
+  std::vector<std::string> names;
+  std::string paths;
+  for (const SheetFile& file : sheet_files(sample.job(), true))
+    if (file.name.ends_with(".dxf")) {
+      names.push_back(file.name);
+      paths += " " + folder.write(file.name, file.bytes);
+    }
+  std::istringstream lines(
+      output_of("/usr/bin/python3 " NOOKFIT_SOURCE_DIR "/tests/sheet/read_dxf.py" + paths));
+  std::map<std::string, nlohmann::json> read;
+  std::string line;
+  for (const std::string& name : names)
+    if (std::getline(lines, line)) read[name] = nlohmann::json::parse(line);
+  return read;
+}
+
+bool has_circle(const nlohmann::json& read, const Cutout& cutout) {
+  const auto& circles = read["circles"];
+  return std::any_of(circles.begin(), circles.end(), [&](const auto& circle) {
+    return circle["layer"] == "CUTOUTS" &&
+           std::abs(circle["centre"][0].template get<double>() - cutout.centre->x) < 1e-6 &&
+           std::abs(circle["centre"][1].template get<double>() - cutout.centre->y) < 1e-6 &&
+           std::abs(circle["radius"].template get<double>() - cutout.diameter->mm / 2) < 1e-6;
+  });
 }
 
 int walls_of(const SampleJob& sample) {
@@ -127,17 +161,12 @@ TEST_CASE("sheets: the same job gives the same bytes") {
 TEST_CASE("sheets: DXF through ezdxf - every outline is the cutting list's to 1e-6 mm",
           "[release]") {
   const SampleJob& sample = sample_of(GENERATE("lookout", "window-bench", "corner-desk"));
-  const std::vector<SheetFile> files = sheet_files(sample.job(), true);
-  const TestFolder folder;
+  const std::map<std::string, nlohmann::json> drawn = read_dxfs(sample);
   for (const CutPiece& piece : sample.job().cut->pieces) {
     const std::string name = "piece-" + file_name(piece.part) + ".dxf";
     INFO(name);
-    const auto file = std::find_if(files.begin(), files.end(),
-                                   [&](const SheetFile& f) { return f.name == name; });
-    REQUIRE(file != files.end());
-    const auto read = nlohmann::json::parse(
-        output_of("/usr/bin/python3 " + std::string(NOOKFIT_SOURCE_DIR) +
-                  "/tests/sheet/read_dxf.py " + folder.write(name, file->bytes)));
+    REQUIRE(drawn.count(name) == 1);
+    const nlohmann::json& read = drawn.at(name);
     CHECK(read["errors"].empty());
     const auto& lines = read["polylines"];
     const auto outline = std::find_if(lines.begin(), lines.end(),
@@ -148,7 +177,74 @@ TEST_CASE("sheets: DXF through ezdxf - every outline is the cutting list's to 1e
       CHECK((*outline)["points"][i][0].get<double>() == Approx(piece.outline[i].x).margin(1e-6));
       CHECK((*outline)["points"][i][1].get<double>() == Approx(piece.outline[i].y).margin(1e-6));
     }
+    for (const Cutout& cutout : cut_view(sample.job().scene, piece).cutouts)
+      if (cutout.diameter) CHECK(has_circle(read, cutout));
   }
+}
+
+TEST_CASE("sheets: a notch's template takes away just what the finished outline lacks") {
+  const SampleJob& sample = sample_of(GENERATE("lookout", "window-bench", "corner-desk"));
+  int notches = 0;
+  for (const CutPiece& piece : sample.job().cut->pieces) {
+    const PieceView view = cut_view(sample.job().scene, piece);
+    for (const PieceNotch& notch : view.notches) {
+      INFO(piece.part << ", " << notch.around);
+      ++notches;
+      // In the outline, where it is a square one, stands its inner corner; its middle is no wood.
+      const PageBox box = box_round(notch.polygon);
+      CHECK_FALSE(contains({view.outline, {}}, 0.5 * (box.low + box.high)));
+      double nearest = 1e300;
+      for (Vec2 p : view.outline)
+        for (Vec2 q : notch.polygon) nearest = std::min(nearest, norm(p - q));
+      CHECK(nearest < 0.5);
+    }
+  }
+  CHECK(notches >= 1);
+}
+
+TEST_CASE("sheets: what goes in behind something is dashed over it") {
+  const JobScene& scene = sample_of("lookout").job().scene;
+  const std::vector<InstallStep> steps = steps_of(scene);
+  const auto dashed = [&](int count) {
+    std::vector<std::string> names;
+    for (const Layer& layer : assembly(scene, count, {58, 75, 4}).layers)
+      if (layer.name == "hidden")
+        for (const DrawnShape& shape : layer.shapes) names.push_back(shape.name);
+    return names;
+  };
+  for (std::size_t s = 0; s < steps.size(); ++s) {
+    INFO(steps[s].name);
+    const bool behind = steps[s].name == "front cleat" || steps[s].name == "side cleat";
+    CHECK(dashed(static_cast<int>(s) + 1) ==
+          (behind ? std::vector<std::string>{steps[s].name} : std::vector<std::string>{}));
+  }
+}
+
+TEST_CASE("sheets: figures abreast stand in one row and keep to their columns") {
+  const auto box = [](const Canvas& canvas) {
+    Draft draft = drafted_at(1, canvas, {});
+    draft.drawing.title = "a box";
+    draft.drawing.add("box", Polyline{{{0, 0}, {canvas.width, 20}}, false, LineKind::normal},
+                      "box");
+    return finished(std::move(draft));
+  };
+  Sheet sheet{"boxes", "Boxes", {{"Four", {}}}};
+  for (int k = 0; k < 4; ++k) sheet.sections[0].blocks.push_back(SheetFigure{box, 30, 3});
+  CHECK(abreast(sheet.sections[0].blocks, 0) == 3);
+  CHECK(abreast(sheet.sections[0].blocks, 3) == 1);
+  const std::vector<Drawing> pages = pages_of(sheet);
+  REQUIRE(pages.size() == 1);
+  std::vector<PageBox> boxes;
+  for (const Layer& layer : pages[0].layers)
+    for (const DrawnShape& shape : layer.shapes)
+      if (shape.name == "box") boxes.push_back(box_on_page(shape));
+  REQUIRE(boxes.size() == 4);
+  for (int k = 0; k + 1 < 3; ++k) {
+    CHECK(boxes[k].high.x < boxes[k + 1].low.x);
+    CHECK(boxes[k].low.y == Approx(boxes[k + 1].low.y));
+  }
+  CHECK(boxes[3].high.y < boxes[0].low.y);
+  CHECK(boxes[3].low.x == Approx(boxes[0].low.x));
 }
 
 TEST_CASE("sheets: every SVG is valid XML with title and description", "[release]") {

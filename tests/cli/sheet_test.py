@@ -1,0 +1,47 @@
+"""`nookfit sheet`: the same bytes wherever the job and the folder lie, nothing half-written."""
+
+import pathlib
+import shutil
+import tempfile
+import unittest
+
+from program import JOBS, TOP, nookfit
+
+
+def files_in(folder):
+    return {path.name: path.read_bytes() for path in pathlib.Path(folder).iterdir()}
+
+
+class Sheets(unittest.TestCase):
+    def test_the_same_job_in_two_places_gives_the_same_bytes(self):
+        for job in JOBS:
+            with self.subTest(job=job), tempfile.TemporaryDirectory() as there:
+                moved = pathlib.Path(there, "elsewhere", "copy of it")
+                shutil.copytree(TOP / "rooms" / job, moved)
+                here, away = pathlib.Path(there, "a"), pathlib.Path(there, "b", "c")
+                away.parent.mkdir()
+                first = nookfit("sheet", f"rooms/{job}", "-o", str(here))
+                second = nookfit("sheet", ".", "-o", str(away), cwd=moved)
+                self.assertIn(first.returncode, (0, 1), first.stderr)
+                self.assertEqual(first.returncode, second.returncode, second.stderr)
+                one, other = files_in(here), files_in(away)
+                self.assertEqual(sorted(one), sorted(other))
+                self.assertGreater(len(one), 20)
+                for name in one:
+                    self.assertEqual(one[name], other[name], f"{job}: {name}")
+
+    def test_each_sheet_ends_with_cautions_and_who_decides(self):
+        for job in JOBS:
+            with self.subTest(job=job), tempfile.TemporaryDirectory() as there:
+                nookfit("sheet", f"rooms/{job}", "-o", there)
+                for sheet in ("measuring", "cutting", "installing"):
+                    page = pathlib.Path(there, sheet + ".html").read_text(encoding="utf-8")
+                    last = page.rsplit("<section", 1)[1]
+                    self.assertIn(">Cautions</h2>", last)
+                    self.assertIn("your local code and a licensed person decide", last)
+                    self.assertNotIn("<script", page)
+                    self.assertNotRegex(page, r'(src|href)="(?!data:,)')
+
+
+if __name__ == "__main__":
+    unittest.main()
