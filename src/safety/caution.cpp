@@ -62,6 +62,7 @@ constexpr CautionKind kKinds[] = {
     {"alarm-near", note, "a smoke alarm close to or behind the pieces"},
     // Standing and lifting
     {"tip-over", danger, "high and heavy things that nothing holds to a wall"},
+    {"loose-lid", caution, "what lies on other pieces and nothing screws down: a lid, or a slip"},
     {"lifting", note, "the heaviest piece, and hands per lift"},
     {"weight-not-known", note, "pieces whose stock states neither density nor gravity"},
     // In the wall

@@ -45,7 +45,7 @@ void Cautions::judge(double chance_well, const Found& found, Severity worst) {
   if (verdict == Verdict::fits) return;
   if (verdict == Verdict::does_not_fit) return say(found, worst);
   Found open = found;
-  open.text.pattern += " Cannot tell: the limit lies within the plus-or-minus.";
+  open.text.pattern += " Cannot tell: the limit lies within the give or take.";
   keep(open, Severity::caution, false);
   if (worst == Severity::danger) verdict_ = worse(verdict_, Verdict::cannot_tell);
 }

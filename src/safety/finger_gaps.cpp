@@ -11,6 +11,7 @@ namespace {
 
 constexpr double kSideBySide = 20;  // degrees between the sides of a gap, at most; chosen
 constexpr double kVaries = 2;       // mm of width that are worth telling; chosen
+constexpr double kAsSure = 0.05;    // mm: gaps this close catch alike; chosen
 constexpr double kDoubt = 5;        // mm over the widest gap that is looked at; chosen
 
 /// A width that catches something, and what it says.
@@ -78,15 +79,31 @@ std::vector<Seen> slots_of(const Scene& scene, const std::vector<Look>& looks) {
   return seen;
 }
 
+// Of the places between two things that catch as surely, the lowest.
+Seen tellingest(const std::vector<Seen>& all, const Catch& by) {
+  double least = off(all.front().slot, by);
+  for (const Seen& seen : all) least = std::min(least, off(seen.slot, by));
+  const Seen* best = nullptr;
+  double lowest = 1e9;
+  for (const Seen& seen : all) {
+    const double up = seen.sight.room(seen.slot.middle).z;
+    if (off(seen.slot, by) < least + kAsSure && up < lowest) best = &seen, lowest = up;
+  }
+  return *best;
+}
+
 // Of each two things the gap that catches most surely.
 std::map<Pair, Gap> gaps_of(const std::vector<Seen>& seen, const Catch& by) {
+  std::map<Pair, std::vector<Seen>> between;
+  for (const Seen& one : seen) between[pair_of(one.slot)].push_back(one);
   std::map<Pair, Gap> gaps;
-  for (const auto& [slot, sight] : seen) {
-    const auto [known, first] =
-        gaps.insert({pair_of(slot), {slot, sight, slot.across, slot.across}});
-    Gap& gap = known->second;
-    gap.least = std::min(gap.least, slot.across), gap.most = std::max(gap.most, slot.across);
-    if (!first && off(slot, by) < off(gap.slot, by)) gap.slot = slot, gap.sight = sight;
+  for (const auto& [pair, all] : between) {
+    const Seen told = tellingest(all, by);
+    Gap gap{told.slot, told.sight, told.slot.across, told.slot.across};
+    for (const Seen& one : all)
+      gap.least = std::min(gap.least, one.slot.across),
+      gap.most = std::max(gap.most, one.slot.across);
+    gaps.insert({pair, gap});
   }
   return gaps;
 }
@@ -100,12 +117,14 @@ void judge(const Scene& scene, const Gap& gap, const Catch& by, Cautions& cautio
   const double caught =
       chance_at_least(width, mm(by.small)) + chance_at_most(width, mm(by.large)) - 1;
   const std::string where = between(scene, {gap.slot.sides[0].owner, gap.slot.sides[1].owner});
-  Words text{"A gap of {}: {} to {} holds {}. Close it, or change it.",
-             {width, by.small, by.large, by.what}};
+  const Measured up = height_of(scene, gap.slot.sides[0].owner, gap.sight.room(gap.slot.middle));
+  Words text{"A gap of {}, {} above the floor: {} to {} holds {}. Close it, or change it.",
+             {width, up, by.small, by.large, by.what}};
   if (gap.most - gap.least > kVaries)
     text = {
-        "A gap of {}, along its length from {} to {}: {} to {} holds {}. Close it, or change it.",
-        {width, Measured{gap.least}, Measured{gap.most}, by.small, by.large, by.what}};
+        "A gap of {}, {} above the floor, along its length from {} to {}: {} to {} holds {}. "
+        "Close it, or change it.",
+        {width, up, Measured{gap.least}, Measured{gap.most}, by.small, by.large, by.what}};
   cautions.judge(1 - caught, {by.id, where, text, {by.small}, "", width});
 }
 

@@ -65,12 +65,13 @@ void judge_deck(const Scene& scene, const Deck& deck, Cautions& cautions) {
   const double wanted = deck.area / kSquareMetre * newtons(each);
   const auto stated = stated_for(scene, deck);
   if (!stated)
-    return cautions.say({"load-not-stated",
-                         name_of(scene, deck),
-                         {"No load is stated for what carries it: {} at {}.", {Load{wanted}, each}},
-                         {each},
-                         "",
-                         {}});
+    return cautions.say(
+        {"load-not-stated",
+         name_of(scene, deck),
+         {"The design states no load for what carries it: {} in all, at {}.", {Load{wanted}, each}},
+         {each},
+         "",
+         {}});
   cautions.judge(*stated >= wanted, {"deck-load",
                                      name_of(scene, deck),
                                      {"What carries it is reckoned for {} in all; at {} it is {}.",
@@ -100,13 +101,15 @@ void judge_guard(const Scene& scene, int piece, Cautions& cautions) {
   }
   const std::string& where = scene.piece(piece).name;
   if (!pull)
-    return cautions.say(
-        {"load-not-stated",
-         where,
-         {"It guards a deck, and no `pull` is stated for what holds it: {}.", {Of::guard_load}},
-         {Of::guard_load},
-         "",
-         {}});
+    return cautions.say({"load-not-stated",
+                         where,
+                         {"It guards a deck, and the design states no `pull` for what holds it: a "
+                          "guard stands {} at "
+                          "its top. Lean on it with all your weight before a child does.",
+                          {Of::guard_load}},
+                         {Of::guard_load},
+                         "",
+                         {}});
   cautions.judge(*pull >= newtons(Of::guard_load),
                  {"guard-load",
                   where,
@@ -132,12 +135,13 @@ void judge_step(const Scene& scene, const Ladder& ladder, Cautions& cautions) {
   const std::string where =
       scene.piece(ladder.rungs.front()).name + " to " + scene.piece(ladder.rungs.back()).name;
   if (!all)
-    return cautions.say({"load-not-stated",
-                         where,
-                         {"No load is stated for what holds a rung: {}.", {Of::step_load}},
-                         {Of::step_load},
-                         "",
-                         {}});
+    return cautions.say(
+        {"load-not-stated",
+         where,
+         {"The design states no load for what holds a rung: a step takes {}.", {Of::step_load}},
+         {Of::step_load},
+         "",
+         {}});
   cautions.judge(*least >= newtons(Of::step_load),
                  {"step-load",
                   where,

@@ -1,6 +1,8 @@
 // All checks, one after the other.
 #include "safety/safety.h"
 
+#include <algorithm>
+
 #include "base/invariant.h"
 #include "safety/checks.h"
 #include "safety/guards.h"
@@ -35,17 +37,79 @@ void tell_unstated(const Scene& scene, const std::vector<Deck>& decks, Cautions&
            {}});
 }
 
-void tell_unchecked(const Scene& scene, const std::vector<Deck>& decks, Cautions& cautions) {
-  const auto skip = [&](const std::string& where, Words text) {
-    cautions.say({"not-checked", where, std::move(text), {}, "[use] of the design", {}});
+// Whether the room's file lists anything that is looked for beside a deck.
+bool lists_neighbors(const Scene& scene) {
+  const auto is_neighbor = [](const Obstacle& obstacle) {
+    return obstacle.kind == ObstacleKind::casing || obstacle.kind == ObstacleKind::sill ||
+           obstacle.kind == ObstacleKind::heater || obstacle.kind == ObstacleKind::alarm;
   };
-  if (!scene.audience.children)
-    skip("openings", {"Openings that trap children were not looked for: for adults only.", {}});
-  if (!scene.audience.climbed())
-    for (const Deck& deck : decks)
-      skip(safe::name_of(scene, deck),
-           {"Not checked as something to stand on, {} above the floor: a seat, a desk or a shelf.",
-            {drop_of(scene, deck)}});
+  const auto& walls = scene.in.survey.walls;
+  return std::any_of(walls.begin(), walls.end(), [&](const Wall& wall) {
+    return std::any_of(wall.obstacles.begin(), wall.obstacles.end(), is_neighbor);
+  });
+}
+
+/// Says what was left out, and why.
+class Skipped {
+ public:
+  Skipped(const Scene& scene, Cautions& cautions) : scene_(scene), cautions_(cautions) {}
+
+  void by_use(const std::vector<Deck>& decks) {
+    const std::string use = "[use] of the design";
+    if (!scene_.audience.children)
+      say("openings", {"Openings that trap children were not looked for: for adults only.", {}},
+          use);
+    if (!scene_.audience.climbed())
+      for (const Deck& deck : decks)
+        say(safe::name_of(scene_, deck),
+            {"Not checked as something to stand on, {} above the floor: a seat, a desk or a "
+             "shelf.",
+             {drop_of(scene_, deck)}},
+            use);
+    if (scene_.audience.sleeps())
+      say("openings",
+          {"The wedge block was not tried: the sphere of {} is stricter.", {Of::head_small}},
+          "16 CFR 1213.4");
+  }
+  void by_room(const std::vector<Deck>& decks) {
+    const std::string room = "the room's readings";
+    for (const Deck& deck : decks) {
+      const std::string where = safe::name_of(scene_, deck);
+      if (scene_.room_known() && !scene_.in.room.ceiling)
+        say(where, {"Head room was not looked at: nothing says how high the ceiling is.", {}},
+            room);
+      if (scene_.room_known() && !lists_neighbors(scene_))
+        say(where,
+            {"No window, heater or alarm is on record: look round within {} of it, for lamps too, "
+             "and "
+             "enter what is there.",
+             {Of::window_reach}},
+            room);
+    }
+  }
+  void by_hand() {
+    if (scene_.audience.children)
+      say("all pieces",
+          {"Edges, corners, splinters, screw heads, and ropes or nets hung on it were not looked "
+           "at: run a hand over everything before a child does.",
+           {}},
+          std::string(words(Known::no_source)));
+  }
+
+ private:
+  void say(const std::string& where, Words text, const std::string& source) {
+    cautions_.say({"not-checked", where, std::move(text), {}, source, {}});
+  }
+
+  const Scene& scene_;
+  Cautions& cautions_;
+};
+
+void tell_unchecked(const Scene& scene, const std::vector<Deck>& decks, Cautions& cautions) {
+  Skipped skipped(scene, cautions);
+  skipped.by_use(decks);
+  if (scene.audience.climbed()) skipped.by_room(decks);
+  skipped.by_hand();
 }
 
 void check_climbed(const Scene& scene, std::vector<Deck> decks, Cautions& cautions) {

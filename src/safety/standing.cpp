@@ -5,10 +5,12 @@
 #include <cmath>
 
 #include "safety/checks.h"
+#include "safety/look.h"
 
 namespace nook::safe {
 namespace {
 
+constexpr double kLevel = 0.9;   // of the normal's way up; chosen
 constexpr double kOnFloor = 50;  // mm: what starts lower stands on the floor; chosen
 
 struct Thing {
@@ -55,6 +57,31 @@ void judge_tipping(const Scene& scene, const Thing& thing, Cautions& cautions) {
                children ? Severity::danger : Severity::caution);
 }
 
+bool has_panel_on_top(const Scene& scene, const Holding& holding, int number) {
+  for (int k = 0; k < static_cast<int>(scene.bodies.size()); ++k)
+    if (holding.thing_of(k) == number && std::abs(scene.bodies[k].frame.w.z) > kLevel &&
+        !stick_of(scene.bodies[k]))
+      return true;
+  return false;
+}
+
+// A panel that lies on others and that no screw holds: hinged, or forgotten.
+void judge_lid(const Scene& scene, const Thing& thing, Cautions& cautions) {
+  if (!scene.audience.children || scene.in.design.fastenings.empty()) return;
+  const double floor = scene.room_known() ? scene.in.room.floor.z({thing.foot.x, thing.foot.y}) : 0;
+  if (thing.low - floor <= kOnFloor) return;
+  cautions.say(
+      {"loose-lid",
+       joined(thing.names),
+       {"Nothing in the design screws it to what it lies on. Screw it down; or, if it is a lid, "
+        "fit a support that holds it open wherever it is let go, no latch, and gaps for air: a "
+        "lid falls on heads and fingers, and shuts a child in.",
+        {}},
+       {},
+       "ASTM F963, 4.27, toy chests (from memory)",
+       {}});
+}
+
 // The heaviest piece, and those that cannot be weighed.
 void tell_weights(const Scene& scene, Cautions& cautions) {
   double most = 0;
@@ -93,7 +120,10 @@ void standing(const Scene& scene, const Holding& holding, Cautions& cautions) {
     const Thing thing = thing_of(scene, holding, number);
     for (int k = 0; k < static_cast<int>(scene.bodies.size()); ++k) {
       if (holding.thing_of(k) != number) continue;
-      if (!holding.to_wall(k)) judge_tipping(scene, thing, cautions);
+      if (!holding.to_wall(k)) {
+        judge_tipping(scene, thing, cautions);
+        if (has_panel_on_top(scene, holding, number)) judge_lid(scene, thing, cautions);
+      }
       break;
     }
   }

@@ -154,14 +154,15 @@ void surroundings(const Scene& scene, const std::vector<Deck>& decks, Cautions& 
   for (const Deck& deck : decks) {
     if (scene.audience.children) {
       judge_windows(scene, deck, cautions);
-      cautions.say({"cords",
-                    nook::safe::name_of(scene, deck),
-                    {"Keep cords of blinds and leads out of reach from here, and lamps away from "
-                     "bedding.",
-                     {}},
-                    {},
-                    std::string(words(Known::no_source)),
-                    {}});
+      cautions.say(
+          {"cords",
+           nook::safe::name_of(scene, deck),
+           {"Keep cords of blinds, leads, and lamps on walls and ceiling out of reach from "
+            "here, and hot lamps away from wood and bedding.",
+            {}},
+           {},
+           std::string(words(Known::no_source)),
+           {}});
     }
     judge_alarms(scene, deck, cautions);
   }

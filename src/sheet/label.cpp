@@ -16,6 +16,9 @@ constexpr int kDirections = 16;      // chosen
 constexpr double kCrossing = 2.5;    // one crossed line costs as much as 2.5 text sizes. Chosen
 constexpr double kLeaderFrom = 1.1;  // text sizes off its point from which a label has a leader
 
+// Of the em, free round a label: screens round each letter's width to whole pixels. Chosen.
+constexpr double kApart = 0.15;
+
 struct Segment {
   Vec2 a, b;
   double weight = 1;  // what words across it cost, in text sizes
@@ -120,7 +123,7 @@ Spot spot_at(const Label& label, double size, double off, Vec2 d) {
 }
 
 std::optional<double> cost_of(const Spot& spot, const Page& page, double size) {
-  if (!page.free(spot.box.grown(0.08 * size))) return std::nullopt;
+  if (!page.free(spot.box.grown(kApart * size))) return std::nullopt;
   double cost = norm(spot.leader.b - spot.leader.a) / size + page.crossed(spot.box);
   if (spot.led)
     cost +=

@@ -146,8 +146,7 @@ std::string svg_style() {
          "svg .p0{fill:none}svg .p-paper{fill:var(--paper)}svg .p-wood{fill:var(--wood)}"
          "svg .p-wall{fill:var(--wall)}svg .p-shade{fill:var(--shade)}svg .p-ink{fill:var(--ink)}\n"
          "svg .w{font-family:'DejaVu Sans',Verdana,Roboto,sans-serif;fill:var(--ink);"
-         "stroke:var(--paper);stroke-width:.22em;stroke-linejoin:round;paint-order:stroke;"
-         "text-rendering:geometricPrecision}"
+         "stroke:var(--paper);stroke-width:.22em;stroke-linejoin:round;paint-order:stroke}"
          "svg .b{font-weight:bold}\n";
 }
 
