@@ -104,7 +104,7 @@ void judge_guard(const Scene& scene, int piece, Cautions& cautions) {
     return cautions.say({"load-not-stated",
                          where,
                          {"It guards a deck, and the design states no `pull` for what holds it: a "
-                          "guard stands {} at "
+                          "guard takes {} at "
                           "its top. Lean on it with all your weight before a child does.",
                           {Of::guard_load}},
                          {Of::guard_load},

@@ -114,8 +114,8 @@ Drawing where_in_corner(const Survey& survey, int corner,
   draft.drawing.add("walls",
                     Polyline{{{real.low.x, 0}, {0, 0}, {0, real.low.y}}, false, LineKind::heavy},
                     "walls");
-  std::vector<Label> labels{{left + " wall", {0.8 * real.low.x, 0}, 0, true, 0, "left"},
-                            {right + " wall", {0, 0.8 * real.low.y}, 0, true, 0, "right"}};
+  std::vector<Label> labels{{left + " wall", {0.3 * real.low.x, 0}, 0, true, 0, "left"},
+                            {right + " wall", {0, 0.3 * real.low.y}, 0, true, 0, "right"}};
   std::vector<RunningMark> along, down;
   for (const NumberedReading& it : readings) {
     const Vec2 a{-it.reading.at_mm, 0}, b{0, -it.reading.to_mm};
