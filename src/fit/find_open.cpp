@@ -101,7 +101,7 @@ std::vector<OpenFinding> find_open(const Trials& trials, Site& site,
   add_touching(quick, still, spots);
   for (const auto& [spot, surface] : spots) {
     site.fields().nudge(spot, kNudge);
-    const Placing moved = place_all(quick.layout, quick.view);
+    const Placing moved = place_all(quick.layout, quick.view, &still);
     for (std::size_t w = 0; w < watches.size(); ++w) {
       const double gap = quick.gaps(moved, watches[w].joint)[watches[w].feeler];
       const double weight = (gap - watches[w].gap) / kNudge;

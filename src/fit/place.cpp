@@ -108,13 +108,14 @@ Layout layout_for(const Scene& scene, Site& site, int first_wall,
   return layout;
 }
 
-Placing place_all(const Layout& layout, const SiteView& view) {
+Placing place_all(const Layout& layout, const SiteView& view, const Placing* like) {
   Placing placing;
   for (const Piece& piece : layout.scene.pieces) placing.frames.push_back(piece.frame);
   for (int g = 0; g < static_cast<int>(layout.groups.size()); ++g) {
     Push push(layout, view, g, placing);
     placing.start.push_back(push.start());
-    placing.placed.push_back(push.home());
+    placing.placed.push_back(push.home(like ? like->moves[g] : Moves{}));
+    placing.moves.push_back(push.moves());
     for (int p : layout.groups[g].pieces)
       placing.frames[p] = placing.placed[g].frame(layout.scene.pieces[p].frame);
   }

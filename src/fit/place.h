@@ -7,6 +7,7 @@
 #include "fit/assembly.h"
 #include "fit/guard.h"
 #include "fit/obstacle_solid.h"
+#include "fit/plan_program.h"
 #include "fit/separation.h"
 
 namespace nook {
@@ -35,11 +36,13 @@ struct Layout {
 /// Where every group ended up in one room.
 struct Placing {
   std::vector<Motion> start, placed;  // by group
+  std::vector<Moves> moves;           // by group: from its start, as it was pushed home
   std::vector<Frame> frames;          // by piece
 };
 
-/// All groups in their order, each against those already in.
-Placing place_all(const Layout& layout, const SiteView& view);
+/// All groups in their order, each against those already in. `like`: how they went home in a room
+/// that is much the same, where to look first.
+Placing place_all(const Layout& layout, const SiteView& view, const Placing* like = nullptr);
 
 /// The layout for pieces standing at `frames` in the adjusted room.
 Layout layout_for(const Scene& scene, Site& site, int first_wall, const std::vector<Frame>& frames);

@@ -59,9 +59,10 @@ class Program {
       if (which(g)) open.push_back(&g);
     double greatest = 0;
     while (!open.empty()) {
-      std::vector<HalfPlane> stage = price_;
-      for (const PlanGap* g : open) stage.push_back(at_least(*g, 0, 1, 1));
-      if (!solve(stage)) break;
+      const std::size_t settled = planes_.size();
+      planes_.insert(planes_.end(), price_.begin(), price_.end());
+      for (const PlanGap* g : open) planes_.push_back(at_least(*g, 0, 1, 1));
+      if (!solve(settled)) break;
       const double overlap = overlap_of(open);
       greatest = std::max(greatest, overlap);
       grant(overlap, open);
@@ -71,10 +72,10 @@ class Program {
 
   template <class Which>
   void least_gap(Which which) {
-    std::vector<HalfPlane> stage;
+    const std::size_t settled = planes_.size();
     for (const PlanGap& g : gaps_)
-      if (which(g)) stage.push_back(at_most(g, 0, 1));
-    if (stage.empty() || !solve(stage)) return;
+      if (which(g)) planes_.push_back(at_most(g, 0, 1));
+    if (planes_.size() == settled || !solve(settled)) return;
     double most = -1e300;
     for (const PlanGap& g : gaps_)
       if (which(g)) most = std::max(most, gap_at(g, x_));
@@ -83,7 +84,10 @@ class Program {
   }
 
   void least_stray(double turn) {
-    if (!solve({{{0, 0, 1, 1, 0}, turn}, {{0, 0, -1, 1, 0}, -turn}})) return;
+    const std::size_t settled = planes_.size();
+    planes_.push_back({{0, 0, 1, 1, 0}, turn});
+    planes_.push_back({{0, 0, -1, 1, 0}, -turn});
+    if (!solve(settled)) return;
     const double stray = std::abs(x_[2] - turn) + kSlack;
     planes_.push_back({{0, 0, 1, 0, 0}, turn - stray});
     planes_.push_back({{0, 0, -1, 0, 0}, -turn - stray});
@@ -114,13 +118,13 @@ class Program {
     });
   }
 
-  // The bound as small as may be; what it then is, is read off the moves themselves, so that the
-  // later stages can always be met.
-  bool solve(const std::vector<HalfPlane>& stage) {
-    std::vector<HalfPlane> all = planes_;
-    all.insert(all.end(), stage.begin(), stage.end());
-    const auto y = nearest_allowed({0, 0, 0, -kDownward, 0}, all);
+  // The bound as small as may be under all planes; those from `settled` on are dropped again. What
+  // the bound then is, is read off the moves themselves, so that the later stages can always be
+  // met.
+  bool solve(std::size_t settled) {
+    const auto y = nearest_allowed({0, 0, 0, -kDownward, 0}, planes_);
     if (y) x_ = {(*y)[0], (*y)[1], (*y)[2]};
+    planes_.resize(settled);
     return y.has_value();
   }
 

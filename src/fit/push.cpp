@@ -12,6 +12,7 @@ constexpr double kLongContact = 300;  // mm in plan; chosen
 constexpr double kSameWay = 0.26;     // sine of 15 degrees: two walls this parallel hold one way
 constexpr double kUprightFirst = 10;  // mm; heights differ by less from what is drawn. Chosen
 constexpr int kRounds = 20;           // chosen; two or three are usual
+constexpr double kSteep = 0.1;        // a gap changes less than this with the height. Chosen
 
 }  // namespace
 
@@ -199,20 +200,51 @@ Wishes Push::wishes() const {
   return wishes;
 }
 
-Motion Push::home() {
-  Moves x{};
+// Whether any of its feelers may meet a block in one place and miss it in another.
+bool Push::may_run_into_blocks() const {
+  const auto blocks = [](const Feeler& f) { return !f.blocks.empty(); };
+  const auto any = [&](const std::vector<Feeler>& all) {
+    return std::any_of(all.begin(), all.end(), blocks);
+  };
+  return std::any_of(holds_.begin(), holds_.end(),
+                     [&](const Hold& h) {
+                       const Joint& joint = layout_.joints[h.joint];
+                       return !joint.how->notch && any(joint.feelers);
+                     }) ||
+         std::any_of(layout_.guards.begin(), layout_.guards.end(),
+                     [&](const Guard& g) { return own(g.piece) && !g.notched && any(g.feelers); });
+}
+
+// How far gaps that are straight in the moves may be wrong after a step, mm: what turning adds to
+// second order, at the rim of the group and beyond it, and on the way there.
+double Push::bend(const Moves& from, const Moves& to) const {
+  constexpr double kBeyondRim = 2;  // pieces reach this many rims from the pivot; chosen
+  const double turn = std::abs(to[2] - from[2]) / rim_;
+  const double way = std::hypot(to[0] - from[0], to[1] - from[1]);
+  return turn * (way + turn * kBeyondRim * rim_);
+}
+
+Motion Push::home(const Moves& guess) {
+  Moves x = guess;
   double rise = 0;
   const Wishes wanted = wishes();
+  const bool still = ways_.empty() && !turn_free_;
+  const bool surely_straight = view_.quick() && !may_run_into_blocks();
   for (int round = 0; round < kRounds; ++round) {
     const double next_rise = rise + rise_from(motion_at(x, rise));
-    const Moves next =
-        ways_.empty() && !turn_free_ ? x : pushed_home(gaps_at(motion_at(x, next_rise), x), wanted);
+    const Moves next = still ? x : pushed_home(gaps_at(motion_at(x, next_rise), x), wanted);
     double change = std::abs(next_rise - rise);
     for (int i = 0; i < 3; ++i) change = std::max(change, std::abs(next[i] - x[i]));
+    const bool good = surely_straight && bend(x, next) < kStill;
     x = next;
     rise = next_rise;
     if (change < kStill) break;
+    if (!good) continue;
+    const double last = rise_from(motion_at(x, rise));  // the floor is elsewhere there
+    rise += last;
+    if (std::abs(last) < kStill / kSteep) break;
   }
+  moves_ = x;
   return motion_at(x, rise);
 }
 

@@ -11,10 +11,12 @@ class Push {
   /// `so_far` holds the frames of the groups that went in before.
   Push(const Layout& layout, const SiteView& view, int group, const Placing& so_far);
 
-  /// Where it starts, and where it ends: relinearized with exact sine and cosine until nothing
-  /// moves by 0.001 mm, at most 20 times.
+  /// Where it starts, and where it ends: relinearized with exact sine and cosine, from `guess` on,
+  /// until nothing moves by 0.001 mm, at most 20 times.
   Motion start() const { return start_; }
-  Motion home();
+  Motion home(const Moves& guess);
+  /// How it went home from its start.
+  const Moves& moves() const { return moves_; }
 
  private:
   // One joint that pulls; turned round where a piece that is already in meets this group.
@@ -50,6 +52,8 @@ class Push {
   void add_guards(const Motion& motion, const Moves& x, std::vector<PlanGap>& gaps) const;
   void add_partings(const Motion& motion, const Moves& x, std::vector<PlanGap>& gaps) const;
   Wishes wishes() const;
+  bool may_run_into_blocks() const;
+  double bend(const Moves& from, const Moves& to) const;
 
   const Layout& layout_;
   const SiteView& view_;
@@ -64,6 +68,7 @@ class Push {
   bool turn_free_ = false;
   Vec2 pivot_;
   double rim_ = 50;  // mm from the pivot where a turn is measured
+  Moves moves_{};
 };
 
 }  // namespace nook

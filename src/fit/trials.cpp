@@ -29,7 +29,7 @@ Trials try_all(const Layout& layout, Site& site) {
   for (int r = 0; r < site.rooms(); ++r) {
     trials.views.push_back(site.view(r));
     const SiteView& view = trials.views.back();
-    trials.placings.push_back(place_all(layout, view));
+    trials.placings.push_back(place_all(layout, view, r == 0 ? nullptr : &trials.placings[0]));
     const std::vector<Frame>& frames = trials.placings.back().frames;
     trials.obstacles.push_back(layout.obstacles.in(site, view, near));
     if (r == 0) near = near_pieces(layout, trials.obstacles[0], frames);
