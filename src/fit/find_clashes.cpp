@@ -86,14 +86,16 @@ class ClashFinder {
 
   void look_at_guard(const Guard& guard) {
     if (cut_on_purpose(guard)) return;
-    for (int r = 0; r < trials_.rooms(); ++r)
-      for (int f = 0; f < static_cast<int>(guard.feelers.size()); ++f) {
-        if (cut_away(guard.piece, guard.feelers[f].at)) continue;
+    const std::string name = surface_name(guard.surface);
+    for (const Feeler& feeler : guard.feelers) {
+      if (cut_away(guard.piece, feeler.at)) continue;
+      for (int r = 0; r < trials_.rooms(); ++r) {
         const Frame& frame = trials_.placings[r].frames[guard.piece];
         const Hit hit = surface_hit(trials_.views[r], trials_.layout.site.fields(), guard.surface,
-                                    guard.feelers[f], ray_of(guard.feelers[f], frame));
-        if (hit.gap < 0) note(guard.piece, surface_name(guard.surface), r, -hit.gap, hit.at);
+                                    feeler, ray_of(feeler, frame));
+        if (hit.gap < 0) note(guard.piece, name, r, -hit.gap, hit.at);
       }
+    }
   }
 
   void look_at_joint(int j) {

@@ -51,7 +51,7 @@ class DistanceFinder {
     for (int p = 0; p < static_cast<int>(trials.layout.scene.bodies.size()); ++p) {
       const Body& body = trials.layout.scene.bodies[p];
       solids_.push_back(solid_of(body, p));
-      meshes_.push_back(prism(body.cells, body.thickness));
+      meshes_.push_back(placed(prism(body.cells, body.thickness), trials.placings[0].frames[p]));
     }
   }
 
@@ -83,7 +83,7 @@ class DistanceFinder {
     const Apart axis = apart(solids_[a].hull, frames[a], solids_[b].hull, frames[b]);
     if (axis.distance > kNear) return std::nullopt;
     Tally tally;
-    tally.adjusted = distance(placed(meshes_[a], frames[a]), placed(meshes_[b], frames[b]));
+    tally.adjusted = distance(meshes_[a], meshes_[b]);
     for (int r = 1; r < trials_.rooms(); ++r) {
       const auto& there = trials_.placings[r].frames;
       const double moved = apart_along(axis, solids_[a].hull, there[a], solids_[b].hull, there[b]);
@@ -114,12 +114,14 @@ class DistanceFinder {
   void add_joint(std::size_t j, Distances& found) const {
     const Joint& joint = trials_.layout.joints[j];
     if (joint.meets.kind == Surface::Kind::part || !joint.can_meet) return;
+    std::vector<double> square;
+    for (std::size_t f = 0; f < joint.feelers.size(); ++f) square.push_back(squareness(joint, f));
     Tally tally;
     for (int r = 0; r < trials_.rooms(); ++r) {
       double least = kReach;
       for (std::size_t f = 0; f < joint.feelers.size(); ++f)
         if (const double gap = trials_.gaps[r][j][f]; !std::isnan(gap))
-          least = std::min(least, gap * squareness(joint, f));
+          least = std::min(least, gap * square[f]);
       tally.add(r, least);
     }
     add_least({joint.piece, joint.how->meets}, tally, found);
@@ -137,10 +139,12 @@ class DistanceFinder {
     const Frame& frame = trials_.placings[0].frames[p];
     const ObstacleSolid& block = rooms[0][b];
     const Apart axis = apart(block.solid, block.frame, solids_[p].hull, frame);
-    if (axis.distance > kNear) return;
-    const double exact =
-        distance(placed(mesh_of(block.solid), block.frame), placed(meshes_[p], frame));
     const auto key = std::pair(p, block.name);
+    const auto so_far = found.find(key);
+    // Along an axis they are never further apart than they are.
+    const double least = so_far == found.end() ? kNear : so_far->second.adjusted;
+    if (axis.distance > least) return;
+    const double exact = distance(placed(mesh_of(block.solid), block.frame), meshes_[p]);
     const bool fresh = found.count(key) == 0;
     Tally& tally = found[key];
     if (!fresh && tally.adjusted <= exact) return;
@@ -155,7 +159,7 @@ class DistanceFinder {
 
   const Trials& trials_;
   std::vector<PieceSolid> solids_;
-  std::vector<Mesh> meshes_;
+  std::vector<Mesh> meshes_;  // where they stand in the adjusted room
 };
 
 ClearanceFit clearance_of(const Trials& trials, int piece, const std::string& from,

@@ -23,7 +23,10 @@ struct Seen {
 class Cover {
  public:
   Cover(const Trials& trials, const Covered& covered, int piece, int behind)
-      : trials_(trials), covered_(covered), piece_(piece), behind_(behind) {}
+      : trials_(trials), piece_(piece), behind_(behind) {
+    const Polygon& outline = trials.layout.scene.pieces[piece].drawn->outline;
+    run_ = run_points(run_of(covered.edge, outline), outline);
+  }
 
   Tally margins() const {
     Tally tally;
@@ -51,16 +54,12 @@ class Cover {
   }
 
  private:
-  Polygon run() const {
-    const Polygon& outline = trials_.layout.scene.pieces[piece_].drawn->outline;
-    return run_points(run_of(covered_.edge, outline), outline);
-  }
   const Region& region() const { return trials_.layout.scene.bodies[behind_].region; }
 
   // Along each straight edge, evenly and wherever the cover's border has a corner beside it.
   std::vector<Vec3> spots(const std::vector<Frame>& frames) const {
     std::vector<Vec3> all;
-    const Polygon points = run();
+    const Polygon& points = run_;
     const Body& body = trials_.layout.scene.bodies[piece_];
     for (std::size_t i = 0; i + 1 < points.size(); ++i)
       for (double w : {0.0, body.thickness}) {
@@ -96,14 +95,14 @@ class Cover {
   double margin(Vec3 spot, const std::vector<Frame>& frames) const {
     const Frame &own = frames[piece_], &cover = frames[behind_];
     const Vec3 at = cover.piece_from_room(own.room_from_piece(spot));
-    const Polygon points = run();
-    const Vec2 d = points.back() - points.front();
+    const Vec2 d = run_.back() - run_.front();
     const Vec3 along = d.x * own.u + d.y * own.v;
     Vec2 seen{dot(along, cover.u), dot(along, cover.v)};
     const Vec2 p{at.x, at.y};
     if (norm(seen) < 1e-3 * norm(d))
       return (contains(region(), p) ? 1 : -1) * border_distance(region(), p);
     seen = (1 / norm(seen)) * seen;
+    if (const auto here = chord_beside(p, left_of(seen))) return *here;
     const Vec2 inner = nudged(p, seen);
     // Right at an end of the cover a chord may miss it by rounding: a hair to each side too.
     for (double aside : {0.0, kHair, -kHair})
@@ -137,8 +136,8 @@ class Cover {
   }
 
   const Trials& trials_;
-  const Covered& covered_;
   int piece_, behind_;
+  Polygon run_;  // the edge
 };
 
 CoveredFit found_of(const Trials& trials, int index, int piece, int behind) {
