@@ -85,6 +85,34 @@ TEST_CASE(
   CHECK_THAT(text, !Contains("they overlap"));
 }
 
+TEST_CASE("fit text: a finding that does not fit never asks for nothing") {
+  Design d = deck(Fitting::clear);
+  d.groups.clear();
+  d.contacts[0].by = Fitting::clear;
+  for (double lacks : {0.45, 0.7, 3.0}) {
+    INFO("it lacks " << lacks << " mm");
+    d.contacts[1].gap = millimetres(lacks);
+    const std::string text = text_of(corner(90), d);
+    CHECK_THAT(text, Contains("DOES NOT FIT") && Contains("move it"));
+    CHECK_THAT(text, !Contains("move it 0\""));
+  }
+}
+
+TEST_CASE("fit text: what is in the wall at a scribe says how much to cut back") {
+  Found c = corner(90);
+  c.room.walls[1].length = 1000;
+  c.room.walls.push_back({"far", {0, 1000}, {1, 0}, {0, -1}, 3000, 0, {}, 0, 0, 0, 0});
+  c.survey.walls.resize(3);
+  c.survey.walls[2].name = "far";
+  Design d = empty_design();
+  d.parts.push_back(panel("front", {1000 + in / 4, 300}, {300, -in / 8, 500}, kY, kZ));
+  d.contacts.push_back(meet("front", EdgeSide::left, "left wall", Fitting::scribe));
+  d.contacts.push_back(meet("front", EdgeSide::right, "far wall", Fitting::scribe));
+  CHECK_THAT(text_of(c, d), Contains("cut it back along the left wall, up to 1/8\"") &&
+                                Contains("both ends are trapped") &&
+                                !Contains("nothing to scribe"));
+}
+
 TEST_CASE("fit text: a room without readings says so for each contact") {
   const Found c = corner(90);
   const Design d = deck(Fitting::butt);
