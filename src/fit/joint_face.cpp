@@ -9,7 +9,6 @@ namespace nook {
 namespace {
 
 constexpr double kFaceStep = 50;  // mm; greatest grid of a face contact
-constexpr double kFarOff = 1e5;   // mm; stands for a board without end
 
 // What a body shows to a face: the box, seen square on, of its points on the near side. Those on
 // the far side would widen the box of a body that stands askew, and rays at its rim would miss.
@@ -59,21 +58,36 @@ std::vector<Box2> boxes_of(const JointBuilder& b, const Joint& joint) {
   return boxes;
 }
 
-// A block's front as a box on the face, grown by the notch's clearance.
+// From where to where the piece reaches along a wall.
+Stretch along_wall(const JointBuilder& b, const Joint& joint) {
+  const WallShape& wall = b.view.shape().walls[joint.meets.wall];
+  Stretch along{1e300, -1e300};
+  for (Vec2 p : b.scene.pieces[joint.piece].drawn->outline) {
+    const double a = wall.wall_from_room(plan(b.frame.room_from_piece(at_face(p, 0)))).x;
+    along = {std::min(along.from, a), std::max(along.to, a)};
+  }
+  return along;
+}
+
+// A block's front as a box on the face, grown by the notch's clearance; of a block that runs on
+// past the piece as much as lies beside it.
 Box2 block_box(const JointBuilder& b, const Joint& joint, const BlockHere& here) {
   const WallShape& wall = b.view.shape().walls[joint.meets.wall];
-  const Vec2 middle = wall.wall_from_room(plan(b.frame.at));
+  const double out = wall.wall_from_room(plan(b.frame.at)).y, c = joint.how->clearance.mm;
+  const Stretch own = along_wall(b, joint);
   Polygon corners;
-  for (double a :
-       {std::max(here.a_from, middle.x - kFarOff), std::min(here.a_to, middle.x + kFarOff)})
+  for (double a : {std::max(here.a_from, own.from - 2 * c), std::min(here.a_to, own.to + 2 * c)})
     for (const Block::Bound& bound : {here.block->height_from, here.block->height_to}) {
-      const Vec2 p = wall.room_from_wall(a, middle.y);
+      const Vec2 p = wall.room_from_wall(a, out);
       const Vec3 q = b.frame.piece_from_room({p.x, p.y, b.view.z_of(bound, joint.meets.wall, a)});
       corners.push_back({q.x, q.y});
     }
-  const double c = joint.how->clearance.mm;
   Box2 box = box_of(corners);
   return {box.low - Vec2{c, c}, box.high + Vec2{c, c}};
+}
+
+bool beside(const BlockHere& here, const Stretch& own, double clearance) {
+  return here.a_from < own.to + clearance && here.a_to > own.from - clearance;
 }
 
 std::vector<NotchZone> face_zones(const JointBuilder& b, const Joint& joint) {
@@ -81,7 +95,9 @@ std::vector<NotchZone> face_zones(const JointBuilder& b, const Joint& joint) {
   if (!joint.how->notch || joint.meets.kind != Surface::Kind::wall) return zones;
   const Box2 own = box_of(b.scene.pieces[joint.piece].drawn->outline);
   const auto& blocks = b.view.blocks(joint.meets.wall);
+  const Stretch along = along_wall(b, joint);
   for (int k = 0; k < static_cast<int>(blocks.size()); ++k) {
+    if (!beside(blocks[k], along, joint.how->clearance.mm)) continue;
     const Box2 box = block_box(b, joint, blocks[k]);
     if (!empty(common(own, box))) zones.push_back({{}, box, {k}});
   }

@@ -49,7 +49,6 @@ class Mover {
   void look_at_joint(int j) {
     const Joint& other = trials_.layout.joints[j];
     if (j == index_ || !other.can_meet) return;
-    if (other.meets == joint_.meets && other.meets.kind != Surface::Kind::part) return;
     const JointState state = state_of(trials_.layout, other, trials_.gaps[0][j]);
     const double closing = dot(way_, way_of(trials_, other));
     if (!state.met || std::abs(closing) < kSideways) return;

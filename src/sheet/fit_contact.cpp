@@ -30,7 +30,8 @@ struct Words {
   // The widest gap; where it prints like what is accepted and is more, it says so.
   std::string widest() const {
     const double most = contact.gap.most;
-    const bool hair = most > contact.allow && length(most) == length(contact.allow);
+    const bool hair = contact.verdict != Verdict::fits && most > contact.allow &&
+                      length(most) == length(contact.allow);
     return (hair ? "a hair over " : "") + length(most);
   }
   bool upright() const {

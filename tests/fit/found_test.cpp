@@ -249,3 +249,20 @@ TEST_CASE("pieces that lean: a ladder at a slope stands on its lower corner", "[
   CHECK_THAT(std::abs(f.contacts[0].front[0].gap - f.contacts[0].back[0].gap),
              WithinAbs(30 * std::tan(15 * std::acos(-1.0) / 180), 1e-6));
 }
+
+TEST_CASE("notches: a board far below a panel on the wall takes none, on a sloping floor too") {
+  Found c = corner(90);
+  c.room.floor.slope = {0.003, 0.002};
+  add_board(c.survey.walls[0], 108, 13);
+  for (double z : {254.0, 60.0}) {
+    INFO("the panel hangs " << z << " up");
+    Design d = empty_design(18);
+    d.parts.push_back(panel("panel", {1000, 700}, {1200, 0, z}, {-1, 0, 0}, kZ));
+    d.contacts.push_back(meet("panel", PieceFace::back, "left wall", Fitting::shim));
+    d.contacts[0].notch = true;
+    const FitAnswer f = fit_exactly(c, d);
+    REQUIRE(f.notches.size() == (z < 108 ? 1 : 0));
+    // The floor rises by 3.6 mm to the panel's end: the board reaches 108 + 3.6 - 60 up on it.
+    if (z < 108) CHECK_THAT(height(f.notches[0].polygon), WithinAbs(51.6 + in / 8, 0.1));
+  }
+}
