@@ -188,6 +188,12 @@ Regions intersect(const Regions& a, const Regions& b) {
   return regions_of(set);
 }
 
+Regions intersect(const std::vector<Polygon>& rings, const Regions& b) {
+  Set set = set_of(rings);
+  set.intersection(set_of(b));
+  return regions_of(set);
+}
+
 Regions subtract(const Regions& a, const Regions& b) {
   Set set = set_of(a);
   set.difference(set_of(b));

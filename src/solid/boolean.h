@@ -22,6 +22,8 @@ inline constexpr double kOutlineGrid = 0.001;  // mm; chosen, a hundredth of wha
 Regions unite(const std::vector<Polygon>& rings);
 Regions unite(const Regions& a, const Regions& b);
 Regions intersect(const Regions& a, const Regions& b);
+/// What any of the rings and `b` share: their union is not rounded in between.
+Regions intersect(const std::vector<Polygon>& rings, const Regions& b);
 /// `a` less `b`.
 Regions subtract(const Regions& a, const Regions& b);
 
