@@ -1,15 +1,21 @@
-"""Each example in README.md and docs/ is run: what the page shows is what the program says.
+"""Each example in README.md and docs/ is run: what the page shows is what the program says; each picture
+in docs/pictures is what it draws.
 
 An example is a fenced block 'console' whose first line is '$ nookfit ...'. A line '...' stands for
 any lines left out. `sh tests/cli/golden.sh --accept` renews the examples without such a line.
 """
+import pathlib
 import re
 import shlex
+import tempfile
 import unittest
 
 from program import TOP, nookfit
 
-PAGES = [TOP / "README.md", TOP / "docs" / "manual.md"]
+PAGES = [TOP / "README.md"] + [TOP / "docs" / page for page in
+                              ["manual.md", "measuring.md", "publishing.md"]]
+PICTURES = TOP / "docs" / "pictures"
+PICTURED = "rooms/lookout"
 BLOCK = re.compile(r"```console\n\$ nookfit ?([^\n]*)\n(.*?)```", re.S)
 
 
@@ -19,7 +25,17 @@ def matches(shown, said):
     return re.fullmatch("(?:.*\n)*?".join(pieces), said) is not None
 
 
+def drawn(folder):
+    """name -> text of each picture that docs/pictures has, as the program draws it now."""
+    nookfit("sheet", PICTURED, "-o", folder, "--quiet")
+    return {kept.name: (pathlib.Path(folder) / kept.name).read_text(encoding="utf-8")
+            for kept in sorted(PICTURES.glob("*.svg"))}
+
+
 def accept():
+    with tempfile.TemporaryDirectory() as folder:
+        for name, text in drawn(folder).items():
+            (PICTURES / name).write_text(text, encoding="utf-8")
     for page in PAGES:
         def renewed(block):
             words, shown = block.groups()
@@ -50,6 +66,32 @@ class Docs(unittest.TestCase):
                 self.assertIn(f"$ nookfit {command}", manual)
                 options = re.findall(r"^  (--\w+)", nookfit("help", command).stdout, re.M)
                 self.assertEqual([o for o in options if f"`{o}" not in manual], [])
+
+    def test_each_picture_is_what_the_program_draws(self):
+        with tempfile.TemporaryDirectory() as folder:
+            now = drawn(folder)
+        self.assertGreater(len(now), 2)
+        for name, text in now.items():
+            with self.subTest(picture=name):
+                self.assertTrue((PICTURES / name).read_text(encoding="utf-8") == text,
+                                "sh tests/cli/golden.sh --accept draws it anew")
+
+    def test_each_test_that_the_proof_names_is_there_and_tagged(self):
+        page = (TOP / "docs" / "proof.md").read_text(encoding="utf-8")
+        published, routes = page.split("## Without a publication")
+        for part, tag in [(published, r"\[reference\]"),
+                          (routes, r"\[(property|fuzz-regression|reference)\]")]:
+            files = set(re.findall(r"`(\w+/\w+\.cpp)`", part)) - {"survey/slip_test.cpp",
+                                                                    "fasten/simulated_walls.cpp"}
+            self.assertGreater(len(files), 4)
+            for file in files:
+                self.assertRegex((TOP / "tests" / file).read_text(encoding="utf-8"), tag, file)
+
+    def test_each_link_of_a_page_leads_somewhere(self):
+        for page in [TOP / "README.md", *(TOP / "docs").glob("*.md")]:
+            for link in re.findall(r"\]\(([^)#]+)\)", page.read_text(encoding="utf-8")):
+                if "://" not in link:
+                    self.assertTrue((page.parent / link).exists(), f"{page.name}: {link}")
 
     def test_lines_left_out_are_any_lines_and_no_others(self):
         self.assertTrue(matches("a\n...\nd\n", "a\nb\nc\nd\n"))
