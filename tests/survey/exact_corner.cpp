@@ -23,7 +23,8 @@ double third_side(double a, double b, double angle) {
 
 }  // namespace
 
-TEST_CASE("exact readings: 3-4-5 is a right angle and foretells by the law of cosines") {
+TEST_CASE("exact readings: 3-4-5 is a right angle and foretells by the law of cosines",
+          "[reference]") {
   SurveyBuilder b = exact();
   b.diagonal(0, 900, 1200, {1500}).diagonal(0, 600, 600, {600 * std::sqrt(2)});
   const Adjustment adjusted = adjust(b.survey);
@@ -34,7 +35,8 @@ TEST_CASE("exact readings: 3-4-5 is a right angle and foretells by the law of co
   CHECK(foretold->value == Approx(third_side(1000, 700, degrees(90).rad)).margin(1e-9));
 }
 
-TEST_CASE("exact readings: any angle foretells by the law of cosines (Euclid II.12-13)") {
+TEST_CASE("exact readings: any angle foretells by the law of cosines (Euclid II.12-13)",
+          "[reference]") {
   for (const double angle : {60.0, 87.3, 91.4, 120.0}) {
     const double rad = degrees(angle).rad;
     SurveyBuilder b = exact();
