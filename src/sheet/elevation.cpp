@@ -144,6 +144,11 @@ Drawing elevation_of_work(const JobScene& scene, int wall, const Canvas& canvas)
   return drawing;
 }
 
+double shape_of_work(const JobScene& scene, int wall) {
+  const PageBox work = round_the_work(scene, wall);
+  return work.height() / work.width();
+}
+
 std::string number_of(const std::string& hole_id) {
   return hole_id.substr(hole_id.find_last_of(' ') + 1);
 }

@@ -16,6 +16,9 @@ Drawing elevation(const JobScene& scene, int wall, const Canvas& canvas);
 /// The part of it round what hangs there and the level line, larger.
 Drawing elevation_of_work(const JobScene& scene, int wall, const Canvas& canvas);
 
+/// How high that part is for its width.
+double shape_of_work(const JobScene& scene, int wall);
+
 /// The wall without pieces, with the spots where its readings were taken.
 Drawing where_measured(const JobScene& scene, int wall, const Canvas& canvas);
 

@@ -18,7 +18,6 @@ constexpr double kTapedMargin = 11;          // mm round a page that is taped up
 constexpr double kBody = 4;                  // mm of the em: 11 points
 constexpr double kLeading = 1.3;             // lines are 1.3 ems apart
 constexpr double kSmallType = 3.6;   // mm of the em: no smaller than 10 points for a picture's sake
-constexpr double kFairFigure = 75;   // mm of height that big type leaves a picture. Chosen
 constexpr double kLeastFigure = 60;  // mm of height below which a figure goes over the page
 
 // What is being set: pages so far, and where the next line goes.
@@ -57,7 +56,7 @@ class Setter {
   double figure_height = 0;
   /// How high a figure comes out at most, its caption included.
   double height_of(const SheetFigure& figure) const {
-    const double most = figure.tallest > 0 ? figure.tallest : kFairFigure;
+    const double most = figure.tallest > 0 ? figure.tallest : figure.fair;
     const Drawing drawing = figure.draw({column_of(figure), most, std::clamp(body_, 4.0, 5.0)});
     return drawing.extent.height() * drawing.scale + kLeading * body_;
   }
@@ -236,7 +235,7 @@ class Setter {
 };
 
 // What the figures of a section take: those with a limit of their own together, how many have
-// none, and how high the highest of these comes out where nothing hems it in. Mm.
+// none, and how high the highest of these comes out at its fair height. Mm.
 struct Figures {
   double limited = 0;
   int open = 0;
@@ -268,8 +267,7 @@ std::vector<Drawing> one_page(const Sheet& sheet, const SheetSection& section) {
     if (std::move(trial).pages().size() > 1) continue;
     const double each = figures.open > 0 ? room / figures.open - kLeading * body : 0;
     for (double share : {1.0, 0.9, 0.8, 0.7}) {
-      const double fair = std::min(kFairFigure, figures.natural);
-      if (figures.open > 0 && share * each < (body > kSmallType ? fair : 30)) break;
+      if (figures.open > 0 && share * each < (body > kSmallType ? figures.natural : 30)) break;
       Setter setter(sheet, body, kTapedMargin);
       setter.figure_height = share * each;
       setter.section(section);

@@ -30,6 +30,7 @@ struct SheetFigure {
   std::function<Drawing(const Canvas&)> draw;
   double tallest = 0;  // mm of paper it needs at most; 0 = what there is
   int abreast = 1;     // so many of those that follow each other share one row of a wide page
+  double fair = 75;    // mm of height that it gets before words get bigger. Chosen
 };
 using SheetBlock = std::variant<SheetWords, SheetList, SheetTable, SheetFigure>;
 

@@ -16,6 +16,7 @@
 namespace nook {
 namespace {
 
+constexpr double kWorkWidth = 110;    // mm of paper that the work fills at least. Chosen
 constexpr std::size_t kPictured = 2;  // more pieces than that leave no room for theirs. Chosen
 
 class WallPage {
@@ -55,10 +56,11 @@ class WallPage {
 
   SheetFigure wall_picture() const {
     return {[this_job = &job_, wall = index_, rounding = rounding_](const Canvas& canvas) {
-      JobScene scene = this_job->scene;
-      scene.rounding = rounding;
-      return elevation_of_work(scene, wall, canvas);
-    }};
+              JobScene scene = this_job->scene;
+              scene.rounding = rounding;
+              return elevation_of_work(scene, wall, canvas);
+            },
+            0, 1, std::clamp(kWorkWidth * shape_of_work(job_.scene, index_), 75.0, 120.0)};
   }
 
   std::string start_words() const {
