@@ -122,7 +122,7 @@ class Setter {
     const double indent = (list.numbered ? 2.2 : 1.2) * body_;
     for (std::size_t i = 0; i < list.items.size(); ++i) {
       const std::vector<std::string> lines = lines_within(list.items[i], body_, width() - indent);
-      need(kLeading * body_ * std::min<std::size_t>(lines.size(), 3));
+      need(kLeading * body_ * lines.size());
       const std::string mark = list.numbered ? fmt::format("{}.", i + 1) : "\xE2\x80\xA2";
       const double top = y_;
       y_ -= kLeading * body_ / 2;

@@ -70,6 +70,13 @@ bool has_circle(const nlohmann::json& read, const Cutout& cutout) {
   });
 }
 
+// Whether something stands to the right of it on its line.
+bool beside(const std::vector<Text>& texts, std::size_t mark) {
+  return std::any_of(texts.begin(), texts.end(), [&](const Text& text) {
+    return std::abs(text.at.y - texts[mark].at.y) < 0.1 && text.at.x > texts[mark].at.x;
+  });
+}
+
 int walls_of(const SampleJob& sample) {
   return static_cast<int>(sample.job().scene.room.walls.size());
 }
@@ -92,6 +99,7 @@ TEST_CASE("sheets: on paper - all words inside the margins, none over another, a
         CHECK(box.high.x <= size_of(sheet.paper).x - 5);
         CHECK(box.low.y >= 5);
         CHECK(box.high.y <= size_of(sheet.paper).y - 5);
+        if (texts[i].words == "\xE2\x80\xA2") CHECK(beside(texts, i));
         for (std::size_t j = i + 1; j < texts.size(); ++j) {
           INFO("and " << texts[j].words);
           CHECK_FALSE(overlap(box, box_on_page(texts[j])));
