@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "sheet/cut_words.h"
 #include "sheet/drill_text.h"
 #include "sheet/elevation.h"
 #include "sheet/lift.h"
@@ -111,8 +112,9 @@ class WallPage {
             : fmt::format("holes {} to {}", number_of(hole.id), number_of(holes.back()->id));
     return fmt::format(
         "{}, {}: {}, {}. {}; bit {} for the thread, flag it {} from its tip, {} for the shank. {}.",
-        capitals(piece.part), numbers, said(piece.far_mm - piece.near_mm) + " long",
-        top_words(piece), piece.screw, bit_for(hole.pilot_mm, rounding_), said(hole.depth_mm),
+        capitals(piece.part), numbers,
+        said(piece.far_mm - piece.near_mm) + " long" + blank_of(piece.part), top_words(piece),
+        piece.screw, bit_for(hole.pilot_mm, rounding_), said(hole.depth_mm),
         bit_for(hole.shank_pilot_mm, rounding_), lift(piece.part));
   }
   std::string lift(const std::string& part) const {
@@ -122,10 +124,29 @@ class WallPage {
     return "";
   }
 
+  // The entry of the cutting list that a piece belongs to; null where there is none.
+  const CutPiece* cut_of(const std::string& piece) const {
+    if (!job_.cut) return nullptr;
+    for (const CutPiece& cut : job_.cut->pieces)
+      if (std::find(cut.names.begin(), cut.names.end(), piece) != cut.names.end()) return &cut;
+    return nullptr;
+  }
+
+  // ", blank 47 3/4"" where it leaves the shop larger than it ends.
+  std::string blank_of(const std::string& piece) const {
+    const CutPiece* cut = cut_of(piece);
+    return cut && !cut->wild.empty() ? ", blank " + blank_words(*cut, rounding_) : "";
+  }
+
+  // As it is bored, its wild edges hatched.
   SheetFigure piece_picture(const std::string& part) const {
     for (std::size_t i = 0; i < job_.scene.pieces.size(); ++i)
       if (job_.scene.pieces[i].name == part) {
-        const PieceView view = bench_view(job_.scene, static_cast<int>(i));
+        PieceView view = bench_view(job_.scene, static_cast<int>(i));
+        if (const CutPiece* cut = cut_of(part)) {
+          const PieceView as_cut = cut_view(job_.scene, *cut);
+          view.outline = as_cut.outline, view.blank = as_cut.blank;
+        }
         return {[view, rounding = rounding_](const Canvas& canvas) {
                   return nook::piece_picture(view, canvas, rounding);
                 },

@@ -1,6 +1,7 @@
 // Full-size templates measured back from the printed page.
 #include "sheet/template.h"
 
+#include <algorithm>
 #include <catch2/catch.hpp>
 #include <cmath>
 #include <map>
@@ -93,6 +94,43 @@ TEST_CASE("template: measured back at 300 dpi - the check bars are 4 in and 100 
     const PageBox bar = ink_of(bare);
     CHECK(bar.width() == Approx(length).margin(0.2));
   }
+}
+
+TEST_CASE("template: round cutouts of one size share a template that says where each of them is") {
+  PieceView piece = notched_panel();
+  Cutout second = piece.cutouts[0], larger = piece.cutouts[0];
+  second.name = "second porthole", second.centre = in(26, 25);
+  larger.name = "hatch", larger.centre = in(18, 60), larger.diameter = inches(9.5);
+  piece.cutouts.push_back(second);
+  piece.cutouts.push_back(larger);
+  const std::vector<Drawing> templates = templates_of(piece, usual_rounding(Unit::inch));
+  REQUIRE(templates.size() == 3);
+  CHECK(templates[1].title == "front panel: porthole, second porthole");
+  CHECK(templates[2].title == "front panel: hatch");
+  // What is said stands whole on one of the pages.
+  for (const PaperSize paper : {PaperSize::letter, PaperSize::a4})
+    for (const char* words : {"center 11\"", "center 26\""}) {
+      bool found = false;
+      for (const Drawing& page : template_pages(templates[1], paper))
+        for (const Text& text : texts_of(page))
+          found |= text.words.find(words) != std::string::npos;
+      INFO(words);
+      CHECK(found);
+    }
+}
+
+TEST_CASE("template: a notch in a wild edge is measured on the finished piece and on the blank") {
+  PieceView piece = notched_panel();
+  piece.blank = {in(-0.5, 0), in(37.25, 0), in(37.25, 84), in(-0.5, 84)};
+  const Drawing notch = templates_of(piece, usual_rounding(Unit::inch))[0];
+  std::vector<std::string> words;
+  for (const Text& text : texts_of(notch)) words.push_back(text.words);
+  for (const char* wanted : {"13/16\"", "1 5/16\"", "5 1/2\"", "left edge of the blank",
+                             "bottom edge of the blank", "cut away"}) {
+    INFO(wanted);
+    CHECK(std::count(words.begin(), words.end(), wanted) == 1);
+  }
+  REQUIRE(template_pages(notch, PaperSize::letter).size() == 1);
 }
 
 TEST_CASE("template: one larger than a page is tiled, and every join's marks meet") {
