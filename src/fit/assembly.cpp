@@ -34,41 +34,44 @@ bool has(const Assembly& group, int piece) {
   return std::find(group.pieces.begin(), group.pieces.end(), piece) != group.pieces.end();
 }
 
+// Whether a name in the file means a piece of the group.
+bool means(const Scene& scene, const Assembly& group, const std::string& name) {
+  return std::any_of(group.pieces.begin(), group.pieces.end(), [&](int p) {
+    return name == scene.pieces[p].name || name == scene.pieces[p].drawn->name;
+  });
+}
+
 // Walls that the group touches by contact, fastening or wish.
-std::set<int> walls_of(const Scene& scene, const Site& site, const Assembly& group) {
+std::set<int> walls_of(const Scene& scene, const Site& site, const std::vector<Joint>& joints,
+                       const Assembly& group) {
   std::set<int> walls;
   const auto add = [&](const std::string& meets) {
     if (const int wall = site.wall_named(meets); wall >= 0) walls.insert(wall);
   };
   for (const std::string& target : group.tight_to) add(target);
-  for (const Contact& c : scene.design.contacts)
-    for (int p : pieces_named(scene.pieces, scene.design, c.part))
-      if (has(group, p)) add(c.meets);
+  for (int j : group.joints) add(joints[j].how->meets);
   for (const Fastening& f : scene.design.fastenings)
-    for (int p : pieces_named(scene.pieces, scene.design, f.part))
-      if (has(group, p)) add(f.to);
+    if (means(scene, group, f.part)) add(f.to);
   return walls;
 }
 
-bool meets(const Scene& scene, const Assembly& group, const std::string& what) {
-  return std::any_of(
-      scene.design.contacts.begin(), scene.design.contacts.end(), [&](const Contact& c) {
-        if (c.meets != what || c.by == Fitting::clear) return false;
-        const auto named = pieces_named(scene.pieces, scene.design, c.part);
-        return std::any_of(named.begin(), named.end(), [&](int p) { return has(group, p); });
-      });
+bool meets(const std::vector<Joint>& joints, const Assembly& group, const std::string& what) {
+  return std::any_of(group.joints.begin(), group.joints.end(), [&](int j) {
+    return joints[j].how->meets == what && joints[j].how->by != Fitting::clear;
+  });
 }
 
 // Pieces said to stand; without any, those drawn on the floor.
-std::vector<int> feet_of(const Scene& scene, const Assembly& group) {
+std::vector<int> feet_of(const Scene& scene, const std::vector<Joint>& joints,
+                         const Assembly& group) {
   std::set<int> feet;
-  const auto add = [&](const std::string& part) {
-    for (int p : pieces_named(scene.pieces, scene.design, part))
-      if (has(group, p)) feet.insert(p);
-  };
-  for (const Foot& foot : scene.design.feet) add(foot.part);
-  for (const Contact& c : scene.design.contacts)
-    if (c.meets == "floor" && c.by != Fitting::clear) add(c.part);
+  for (const Foot& foot : scene.design.feet)
+    for (int p : group.pieces)
+      if (foot.part == scene.pieces[p].name || foot.part == scene.pieces[p].drawn->name)
+        feet.insert(p);
+  for (int j : group.joints)
+    if (joints[j].how->meets == "floor" && joints[j].how->by != Fitting::clear)
+      feet.insert(joints[j].piece);
   if (feet.empty())
     for (int p : group.pieces)
       if (std::abs(lowest(scene.pieces[p], scene.pieces[p].frame)) <= kOnFloor) feet.insert(p);
@@ -100,7 +103,7 @@ bool rests_on_parts(const Scene& scene, const std::vector<Joint>& joints, const 
 void set_height(const Scene& scene, const std::vector<Joint>& joints, bool on_wall,
                 Assembly& group) {
   const Group* settings = settings_of(scene, group);
-  group.feet = feet_of(scene, group);
+  group.feet = feet_of(scene, joints, group);
   if (settings && settings->height_from)
     group.height =
         *settings->height_from == HeightFrom::floor ? HeightRule::floor : HeightRule::level_line;
@@ -110,7 +113,7 @@ void set_height(const Scene& scene, const std::vector<Joint>& joints, bool on_wa
     group.height = HeightRule::level_line;
   else if (rests_on_parts(scene, joints, group))
     group.height = HeightRule::rests;
-  else if (meets(scene, group, "ceiling"))
+  else if (meets(joints, group, "ceiling"))
     group.height = HeightRule::ceiling;
   if (group.height != HeightRule::floor || !group.feet.empty()) return;
   group.feet = lowest_of(scene, group);
@@ -119,8 +122,6 @@ void set_height(const Scene& scene, const std::vector<Joint>& joints, bool on_wa
 
 void settle(const Scene& scene, const Site& site, const std::vector<Joint>& joints,
             Assembly& group) {
-  for (int j = 0; j < static_cast<int>(joints.size()); ++j)
-    if (has(group, joints[j].piece)) group.joints.push_back(j);
   if (const Group* settings = settings_of(scene, group)) {
     group.tight_to = settings->tight_to;
     group.may_turn = settings->turn;
@@ -128,7 +129,7 @@ void settle(const Scene& scene, const Site& site, const std::vector<Joint>& join
       if (const int wall = site.wall_named(*settings->parallel_to); wall >= 0)
         group.parallel_to = wall;
   }
-  const std::set<int> walls = walls_of(scene, site, group);
+  const std::set<int> walls = walls_of(scene, site, joints, group);
   if (walls.size() == 1) group.start_wall = *walls.begin();
   set_height(scene, joints, !walls.empty(), group);
 }
@@ -163,6 +164,11 @@ std::vector<Assembly> assemblies_of(const Scene& scene, const Site& site,
     if (fresh) groups.emplace_back().name = name;
     groups[it->second].pieces.push_back(p);
   }
+  std::vector<Assembly*> of_piece(scene.pieces.size());
+  for (Assembly& group : groups)
+    for (int p : group.pieces) of_piece[p] = &group;
+  for (int j = 0; j < static_cast<int>(joints.size()); ++j)
+    of_piece[joints[j].piece]->joints.push_back(j);
   std::vector<std::pair<double, std::size_t>> order;
   for (std::size_t g = 0; g < groups.size(); ++g) {
     settle(scene, site, joints, groups[g]);

@@ -38,6 +38,7 @@ class ClashFinder {
       cuts_.push_back(cut_out_of(notches, p));
       solids_.push_back(
           solid_of(cuts_[p].empty() ? scene.bodies[p] : body_less(scene.bodies[p], cuts_[p]), p));
+      boxes_.push_back(box_of(solids_[p].hull, trials.placings[0].frames[p]));
     }
   }
 
@@ -129,8 +130,11 @@ class ClashFinder {
 
   std::vector<NearObstacle> near_obstacles(const std::vector<ObstacleSolid>& blocks) const {
     std::vector<NearObstacle> near;
+    std::vector<RoomBox> boxes;
+    for (const ObstacleSolid& block : blocks) boxes.push_back(box_of(block.solid, block.frame));
     for (const PieceSolid& solid : solids_)
       for (std::size_t b = 0; b < blocks.size(); ++b) {
+        if (apart(boxes[b], boxes_[solid.hull.piece]) > kNear) continue;
         const Frame& frame = trials_.placings[0].frames[solid.hull.piece];
         const auto apart_from = [&](const CellSolid& cell) {
           return apart(blocks[b].solid, blocks[b].frame, cell, frame);
@@ -155,7 +159,7 @@ class ClashFinder {
     const int count = static_cast<int>(solids_.size());
     for (int a = 0; a < count; ++a)
       for (int b = a + 1; b < count; ++b)
-        if (!cut_to_fit(a, b)) look_at_pair(a, b);
+        if (apart(boxes_[a], boxes_[b]) <= kNear && !cut_to_fit(a, b)) look_at_pair(a, b);
   }
 
   void look_at_pair(int a, int b) {
@@ -198,6 +202,7 @@ class ClashFinder {
   const Trials& trials_;
   std::vector<Regions> cuts_;
   std::vector<PieceSolid> solids_;
+  std::vector<RoomBox> boxes_;  // in the adjusted room
   Overlaps overlaps_;
 };
 

@@ -51,6 +51,7 @@ class DistanceFinder {
     for (int p = 0; p < static_cast<int>(trials.layout.scene.bodies.size()); ++p) {
       const Body& body = trials.layout.scene.bodies[p];
       solids_.push_back(solid_of(body, p));
+      boxes_.push_back(box_of(solids_[p].hull, trials.placings[0].frames[p]));
       meshes_.push_back(placed(prism(body.cells, body.thickness), trials.placings[0].frames[p]));
     }
   }
@@ -71,14 +72,18 @@ class DistanceFinder {
 
   Distances from_obstacles() const {
     Distances found;
-    for (std::size_t p = 0; p < solids_.size(); ++p)
-      for (std::size_t b = 0; b < trials_.obstacles[0].size(); ++b)
-        add_obstacle(static_cast<int>(p), b, found);
+    for (std::size_t b = 0; b < trials_.obstacles[0].size(); ++b) {
+      const ObstacleSolid& block = trials_.obstacles[0][b];
+      const RoomBox box = box_of(block.solid, block.frame);
+      for (std::size_t p = 0; p < solids_.size(); ++p)
+        if (apart(box, boxes_[p]) <= kNear) add_obstacle(static_cast<int>(p), b, found);
+    }
     return found;
   }
 
   // Between two pieces, if they are near.
   std::optional<Tally> between(int a, int b) const {
+    if (apart(boxes_[a], boxes_[b]) > kNear) return std::nullopt;
     const auto& frames = trials_.placings[0].frames;
     const Apart axis = apart(solids_[a].hull, frames[a], solids_[b].hull, frames[b]);
     if (axis.distance > kNear) return std::nullopt;
@@ -159,6 +164,7 @@ class DistanceFinder {
 
   const Trials& trials_;
   std::vector<PieceSolid> solids_;
+  std::vector<RoomBox> boxes_;
   std::vector<Mesh> meshes_;  // where they stand in the adjusted room
 };
 
@@ -247,9 +253,9 @@ std::vector<ClearanceFit> find_clearances(const Trials& trials, double sure, Hol
   const int count = static_cast<int>(trials.layout.scene.pieces.size());
   for (int a = 0; a < count; ++a)
     for (int b = a + 1; b < count; ++b) {
-      if (trials.layout.group_of[a] == trials.layout.group_of[b] || joined(trials, a, b)) continue;
+      if (trials.layout.group_of[a] == trials.layout.group_of[b]) continue;
       const auto tally = finder.between(a, b);
-      if (tally && tally->adjusted > kApart && tally->adjusted < kNear)
+      if (tally && tally->adjusted > kApart && tally->adjusted < kNear && !joined(trials, a, b))
         found.push_back(clearance_of(trials, a, trials.layout.scene.pieces[b].name, *tally));
     }
   return found;

@@ -140,7 +140,7 @@ struct FitAnswer {
   std::vector<FloorFit> floor;
   std::vector<OpenFinding> undecided;
   std::vector<NextReading> measure_next;  // what would settle most of it, if it was asked for
-  double chance = 1;  // share of draws in which every finding holds
+  double chance = 1;                      // share of draws in which every finding holds
   Verdict verdict = Verdict::fits;
   std::vector<Piece> pieces;  // all of them, in file order; they point into the Design
   std::vector<Frame> frames;  // each as placed in the adjusted room

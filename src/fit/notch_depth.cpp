@@ -41,8 +41,7 @@ Stretch block_t(const Trials& trials, const Joint& joint, const EdgeLine& line, 
   Stretch t{1e300, -1e300};
   for (double a : {here.a_from, here.a_to})
     for (const Block::Bound& bound : {here.block->height_from, here.block->height_to}) {
-      const double at =
-          std::abs(a) < kEndless ? a : std::clamp(on_wall.x, here.a_from, here.a_to);
+      const double at = std::abs(a) < kEndless ? a : std::clamp(on_wall.x, here.a_from, here.a_to);
       const Vec2 p = wall.room_from_wall(at, on_wall.y);
       const Vec3 q = frame.piece_from_room({p.x, p.y, view.z_of(bound, joint.meets.wall, at)});
       const double x = line.t + dot(Vec2{q.x, q.y} - line.at, line.way);

@@ -68,14 +68,42 @@ bool notched_together(const Layout& layout, int a, int b) {
 void add_partings(const Scene& scene, Layout& layout) {
   const int count = static_cast<int>(scene.pieces.size());
   std::vector<PieceSolid> solids;
-  for (int p = 0; p < count; ++p) solids.push_back(solid_of(scene.bodies[p], p));
+  std::vector<RoomBox> boxes;
+  for (int p = 0; p < count; ++p) {
+    solids.push_back(solid_of(scene.bodies[p], p));
+    boxes.push_back(box_of(solids[p].hull, scene.pieces[p].frame));
+  }
   for (int a = 0; a < count; ++a)
     for (int b = a + 1; b < count; ++b) {
+      if (apart(boxes[a], boxes[b]) > kPartingNear) continue;
       if (layout.group_of[a] == layout.group_of[b] || notched_together(layout, a, b)) continue;
       const auto found =
           partings_of(solids[a], scene.pieces[a].frame, solids[b], scene.pieces[b].frame);
       layout.partings.insert(layout.partings.end(), found.begin(), found.end());
     }
+}
+
+// What each group has to look at, in order and once.
+void sort_by_group(Layout& layout) {
+  const std::size_t count = layout.groups.size();
+  layout.joints_at.resize(count);
+  layout.guards_at.resize(count);
+  layout.partings_at.resize(count);
+  const auto add = [&](std::vector<std::vector<int>>& at, int piece, std::size_t index) {
+    std::vector<int>& list = at[layout.group_of[piece]];
+    if (list.empty() || list.back() != static_cast<int>(index))
+      list.push_back(static_cast<int>(index));
+  };
+  for (std::size_t j = 0; j < layout.joints.size(); ++j) {
+    add(layout.joints_at, layout.joints[j].piece, j);
+    for (int p : layout.joints[j].parts) add(layout.joints_at, p, j);
+  }
+  for (std::size_t g = 0; g < layout.guards.size(); ++g)
+    add(layout.guards_at, layout.guards[g].piece, g);
+  for (std::size_t p = 0; p < layout.partings.size(); ++p) {
+    add(layout.partings_at, layout.partings[p].a, p);
+    add(layout.partings_at, layout.partings[p].b, p);
+  }
 }
 
 }  // namespace
@@ -87,6 +115,9 @@ Layout layout_for(const Scene& scene, Site& site, int first_wall,
                 Obstacles(scene, site, frames),
                 first_wall,
                 joints_of(scene, site, frames),
+                {},
+                {},
+                {},
                 {},
                 {},
                 {},
@@ -105,6 +136,7 @@ Layout layout_for(const Scene& scene, Site& site, int first_wall,
         site.corner_of(wall, first_wall, middle_height(scene, layout.groups[g], frames)));
   }
   add_partings(scene, layout);
+  sort_by_group(layout);
   return layout;
 }
 

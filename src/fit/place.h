@@ -31,6 +31,8 @@ struct Layout {
   std::vector<int> group_of;                // piece -> index into groups
   std::vector<std::vector<FootSpot>> feet;  // by group
   std::vector<Site::CornerSpots> laid_off;  // by group: the real corner it is measured from
+  // By group: joints of its pieces and joints that meet one of them; guards; partings.
+  std::vector<std::vector<int>> joints_at, guards_at, partings_at;
 };
 
 /// Where every group ended up in one room.

@@ -56,7 +56,7 @@ void Push::add_hold(int joint, const std::string& target, bool round) {
 
 void Push::find_holds() {
   targets_ = group_.tight_to;
-  for (int j = 0; j < static_cast<int>(layout_.joints.size()); ++j) {
+  for (int j : layout_.joints_at[index_]) {
     const Joint& joint = layout_.joints[j];
     if (!pulls(joint)) continue;
     const auto any = [&](auto which) {
@@ -164,7 +164,8 @@ void Push::turn_parallel() {
 
 // Of the planes that part two cells as drawn, the one that parts them best where the group starts.
 void Push::find_planes() {
-  for (const Parting& parting : layout_.partings) {
+  for (int p : layout_.partings_at[index_]) {
+    const Parting& parting = layout_.partings[p];
     const int still = own(parting.a) ? parting.b : parting.a;
     if ((!own(parting.a) && !own(parting.b)) || !in_before(still)) continue;
     const PartingPlane* best = nullptr;

@@ -140,8 +140,8 @@ void Push::add_joints(const Motion& motion, const Moves& x, std::vector<PlanGap>
 void Push::add_guards(const Motion& motion, const Moves& x, std::vector<PlanGap>& gaps) const {
   PlanGap gap;
   gap.body = static_cast<int>(holds_.size());
-  for (const Guard& guard : layout_.guards) {
-    if (layout_.group_of[guard.piece] != index_) continue;
+  for (int g : layout_.guards_at[index_]) {
+    const Guard& guard = layout_.guards[g];
     ++gap.body;
     const Frame frame = motion.frame(layout_.scene.pieces[guard.piece].frame);
     const std::size_t before = gaps.size();

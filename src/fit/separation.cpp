@@ -10,7 +10,6 @@
 namespace nook {
 namespace {
 
-constexpr double kNear = 60;         // mm; pieces further apart as drawn will not meet. Chosen
 constexpr double kDrawnOverlap = 1;  // mm; drawn deeper than this is meant to overlap. Chosen
 constexpr double kAlong =
     0.02;  // cosine; an axis more along a length that goes on would end with it
@@ -89,7 +88,7 @@ double add_parting(const Axes& x, std::vector<Parting>& partings) {
     parting.planes.push_back(owner == 0 ? plane_along(x.a, x.frame_a, x.b, axis)
                                         : plane_along(x.b, x.frame_b, x.a, -axis));
   });
-  if (most <= kNear && !parting.planes.empty()) partings.push_back(std::move(parting));
+  if (most <= kPartingNear && !parting.planes.empty()) partings.push_back(std::move(parting));
   return most;
 }
 
@@ -135,6 +134,26 @@ double apart_along(const Apart& before, const CellSolid& a, const Frame& frame_a
                    const CellSolid& b, const Frame& frame_b) {
   const Vec3 axis = in_room(before.of_b ? frame_b : frame_a, before.axis);
   return reach_of(b, frame_b, axis).low - reach_of(a, frame_a, axis).high;
+}
+
+RoomBox box_of(const CellSolid& solid, const Frame& frame) {
+  constexpr double kFar = std::numeric_limits<double>::infinity();
+  RoomBox box{{kFar, kFar, kFar}, {-kFar, -kFar, -kFar}};
+  for (Vec3 corner : solid.corners) {
+    const Vec3 p = frame.room_from_piece(corner);
+    box.low = {std::min(box.low.x, p.x), std::min(box.low.y, p.y), std::min(box.low.z, p.z)};
+    box.high = {std::max(box.high.x, p.x), std::max(box.high.y, p.y), std::max(box.high.z, p.z)};
+  }
+  return box;
+}
+
+double apart(const RoomBox& a, const RoomBox& b) {
+  const auto gap = [](double low_a, double high_a, double low_b, double high_b) {
+    return std::max({0.0, low_b - high_a, low_a - high_b});
+  };
+  return norm(Vec3{gap(a.low.x, a.high.x, b.low.x, b.high.x),
+                   gap(a.low.y, a.high.y, b.low.y, b.high.y),
+                   gap(a.low.z, a.high.z, b.low.z, b.high.z)});
 }
 
 std::vector<Parting> partings_of(const PieceSolid& a, const Frame& frame_a, const PieceSolid& b,

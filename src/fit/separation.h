@@ -38,6 +38,17 @@ Apart apart(const CellSolid& a, const Frame& frame_a, const CellSolid& b, const 
 double apart_along(const Apart& before, const CellSolid& a, const Frame& frame_a,
                    const CellSolid& b, const Frame& frame_b);
 
+/// The upright box round a solid where it stands, and how far two such boxes are apart (0 where
+/// they touch or cross): never more than the solids are.
+struct RoomBox {
+  Vec3 low, high;
+};
+RoomBox box_of(const CellSolid& solid, const Frame& frame);
+double apart(const RoomBox& a, const RoomBox& b);
+
+/// Pieces further apart as drawn will not meet, mm. Chosen.
+inline constexpr double kPartingNear = 60;
+
 /// A plane of one piece that a cell of another has to stay in front of.
 struct PartingPlane {
   int holder = 0, other = 0;  // pieces: the plane moves with `holder`

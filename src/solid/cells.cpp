@@ -9,6 +9,7 @@
 #include <algorithm>
 #include <map>
 #include <numbers>
+#include <set>
 
 #include "base/invariant.h"
 
@@ -31,25 +32,58 @@ void add_ring(Triangulation& cdt, const Polygon& ring) {
     if (at[i] != at[(i + 1) % at.size()]) cdt.insert_constraint(at[i], at[(i + 1) % at.size()]);
 }
 
-// Even-odd over the constraints from outside in: outline and holes need no orientation.
+Vec2 middle_of(Triangulation::Face_handle f) {
+  Vec2 middle;
+  for (int k = 0; k < 3; ++k)
+    middle = middle + (1.0 / 3) * Vec2{f->vertex(k)->point().x(), f->vertex(k)->point().y()};
+  return middle;
+}
+
+double area_of(Triangulation::Face_handle f) {
+  const auto at = [&](int k) { return Vec2{f->vertex(k)->point().x(), f->vertex(k)->point().y()}; };
+  return cross(at(1) - at(0), at(2) - at(0)) / 2;
+}
+
+// Triangles that no ring parts: all inside or all outside.
+std::vector<Triangulation::Face_handle> patch_from(Triangulation& cdt,
+                                                   Triangulation::Face_handle first,
+                                                   std::set<Triangulation::Face_handle>& seen) {
+  std::vector<Triangulation::Face_handle> patch{first};
+  seen.insert(first);
+  for (std::size_t i = 0; i < patch.size(); ++i)
+    for (int k = 0; k < 3; ++k) {
+      const auto next = patch[i]->neighbor(k);
+      if (cdt.is_infinite(next) || cdt.is_constrained({patch[i], k}) || !seen.insert(next).second)
+        continue;
+      patch.push_back(next);
+    }
+  return patch;
+}
+
+// Even-odd, asked once a patch, in its largest triangle: outline and holes need no orientation.
 std::vector<Cell> triangles_of(Triangulation& cdt, const Region& region) {
   std::vector<Cell> cells;
+  std::set<Triangulation::Face_handle> seen;
   for (auto f = cdt.finite_faces_begin(); f != cdt.finite_faces_end(); ++f) {
-    Vec2 middle;
-    Cell cell;
-    for (int k = 0; k < 3; ++k) {
-      middle = middle + (1.0 / 3) * Vec2{f->vertex(k)->point().x(), f->vertex(k)->point().y()};
-      cell.push_back(f->vertex(k)->info());
-    }
-    const auto odd = inside(region, middle, {1, 0});
+    if (seen.count(f) > 0) continue;
+    const auto patch = patch_from(cdt, f, seen);
+    const auto largest =
+        *std::max_element(patch.begin(), patch.end(),
+                          [](const auto& a, const auto& b) { return area_of(a) < area_of(b); });
+    const auto odd = inside(region, middle_of(largest), {1, 0});
     const auto holds = [](Stretch s) { return s.from < 0 && s.to > 0; };
-    if (std::any_of(odd.begin(), odd.end(), holds)) cells.push_back(cell);
+    if (std::none_of(odd.begin(), odd.end(), holds)) continue;
+    for (const auto& face : patch)
+      cells.push_back({face->vertex(0)->info(), face->vertex(1)->info(), face->vertex(2)->info()});
   }
   return cells;
 }
 
+// A straight joint stays convex; one that runs back along itself does not.
 bool turns_left(Vec2 a, Vec2 b, Vec2 c) {
-  return cross(b - a, c - b) >= -1e-9;  // mm^2; a straight joint stays convex
+  constexpr double kStraight = 1e-9;  // mm^2
+  const double turn = cross(b - a, c - b);
+  return turn > kStraight || (turn >= -kStraight && dot(b - a, c - b) > 0);
 }
 
 bool convex(const Cell& cell, const Polygon& points) {
@@ -81,8 +115,9 @@ void merge_cells(std::vector<Cell>& cells, const Polygon& points) {
     const auto here = cell_at.find(edge), there = cell_at.find({edge.second, edge.first});
     if (here == cell_at.end() || there == cell_at.end() || edge.first > edge.second) continue;
     const int a = here->second, b = there->second;
+    if (a == b) continue;
     const Cell all = joined(cells[a], cells[b], edge.first, edge.second);
-    if (a == b || !convex(all, points)) continue;
+    if (!convex(all, points)) continue;
     cell_at.erase(here);
     cell_at.erase({edge.second, edge.first});
     cells[a] = all;

@@ -57,3 +57,22 @@ TEST_CASE("grown outline: never less than the clearance and at most 2 % more", "
       }
   }
 }
+
+TEST_CASE("convex cells: a wave of ten thousand points, some of them in line", "[property]") {
+  for (int n : {2000, 10000}) {
+    INFO(n << " points");
+    Region wave{{{0, 0}, {762, 0}}, {}};
+    for (int i = 0; i <= n; ++i)  // rounded as typed, to 1/10,000 in
+      wave.outline.push_back({std::round((30 - 30.0 * i / n) * 1e4) * 2.54e-3,
+                              std::round((60 + 1.5 * std::sin(20.0 * i / n)) * 1e4) * 2.54e-3});
+    const std::vector<Polygon> cells = convex_cells(wave);
+    double total = 0;
+    for (const Polygon& cell : cells) {
+      CHECK(signed_area(cell) > 0);
+      CHECK(std::abs(signed_area(cell) - signed_area(hull_of(cell))) < 1e-3);
+      total += signed_area(cell);
+    }
+    CHECK(total == Approx(signed_area(wave.outline)).epsilon(1e-12));
+    CHECK(static_cast<int>(cells.size()) < n / 2);
+  }
+}
