@@ -72,10 +72,12 @@ class Writer {
                         escaped(section.heading));
     for (std::size_t i = 0; i < section.blocks.size();) {
       const std::size_t together = abreast(section.blocks, i);
-      if (together > 1) out_ += "<div class=\"row\">\n";
+      const auto* figure = std::get_if<SheetFigure>(&section.blocks[i]);
+      const bool row = figure && figure->abreast > 1;
+      if (row) out_ += "<div class=\"row\">\n";
       for (const std::size_t end = i + together; i < end; ++i)
         std::visit([&](const auto& form) { put(form); }, section.blocks[i]);
-      if (together > 1) out_ += "</div>\n";
+      if (row) out_ += "</div>\n";
     }
     out_ += "</section>\n";
   }
