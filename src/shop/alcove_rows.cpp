@@ -10,6 +10,9 @@ namespace {
 constexpr double kTall = 100;  // mm; what is taller is looked at at several heights. Chosen
 constexpr int kLevels = 5;     // of those. Chosen
 constexpr double kNone = std::numeric_limits<double>::infinity();
+// Rows between two that are asked of the wall, 50 mm: a field of sd 2 mm and reach 200 mm bends by
+// under 0.02 mm between them. Chosen.
+constexpr int kAsked = 5;
 
 int level_of(double z, const std::vector<double>& heights) {
   int best = 0;
@@ -86,14 +89,35 @@ double alcove_depth(const RoomShape& room, int back) {
   return depth;
 }
 
+namespace {
+
+struct Side {
+  int back, wall;
+};
+
+// One level of a side wall: asked at every fifth row, straight between.
+void add_level(const RoomShape& room, Side side, double z, int rows, std::vector<double>& level) {
+  const auto asked = [&](int row) {
+    return side_at(room, side.back, side.wall, {row * kRowStep, z});
+  };
+  double from = asked(0);
+  for (int row = 0; row < rows; row += kAsked) {
+    const double to = asked(row + kAsked);
+    for (int k = 0; k < kAsked && row + k < rows; ++k)
+      level.push_back(from + (to - from) * k / kAsked);
+    from = to;
+  }
+}
+
+}  // namespace
+
 SideWalls side_walls(const RoomShape& room, int back, const std::vector<double>& heights) {
   SideWalls walls;
   walls.rows = static_cast<int>(alcove_depth(room, back) / kRowStep) + 1;
-  for (const double z : heights)
-    for (int row = 0; row < walls.rows; ++row) {
-      walls.left.push_back(side_at(room, back, back - 1, {row * kRowStep, z}));
-      walls.right.push_back(side_at(room, back, back + 1, {row * kRowStep, z}));
-    }
+  for (const double z : heights) {
+    add_level(room, {back, back - 1}, z, walls.rows, walls.left);
+    add_level(room, {back, back + 1}, z, walls.rows, walls.right);
+  }
   return walls;
 }
 
