@@ -5,11 +5,13 @@
 #include <catch2/catch.hpp>
 #include <map>
 #include <nlohmann/json.hpp>
+#include <optional>
 #include <regex>
 #include <sstream>
 
 #include "sheet/assembly.h"
 #include "sheet/cutting_sheet.h"
+#include "sheet/elevation.h"
 #include "sheet/installing_sheet.h"
 #include "sheet/measuring_sheet.h"
 #include "sheet/pages.h"
@@ -68,6 +70,17 @@ bool has_circle(const nlohmann::json& read, const Cutout& cutout) {
            std::abs(circle["centre"][1].template get<double>() - cutout.centre->y) < 1e-6 &&
            std::abs(circle["radius"].template get<double>() - cutout.diameter->mm / 2) < 1e-6;
   });
+}
+
+// The page's x of a named circle's center or line's first point.
+std::optional<double> x_of(const Drawing& drawing, const std::string& name) {
+  for (const Layer& layer : drawing.layers)
+    for (const DrawnShape& shape : layer.shapes) {
+      if (shape.name != name) continue;
+      if (const auto* circle = std::get_if<Circle>(&shape.form)) return circle->centre.x;
+      if (const auto* line = std::get_if<Polyline>(&shape.form)) return line->points.front().x;
+    }
+  return std::nullopt;
 }
 
 // Whether something stands to the right of it on its line.
@@ -152,6 +165,29 @@ TEST_CASE("wall page: numbers stand before cautions, and say along and up from a
     CHECK(std::regex_match(row[2], std::regex("[0-9 /]+ (up|down)|on the line")));
   }
   CHECK(page->heading == "LEFT WALL, as you face it; its corner is on the right");
+}
+
+TEST_CASE("wall page: what its table calls left lies left of the plumb line in its picture") {
+  const SampleJob& sample = sample_of(GENERATE("lookout", "window-bench", "corner-desk"));
+  int compared = 0;
+  for (int wall = 0; wall < walls_of(sample); ++wall) {
+    const auto page = wall_page(sample.job(), wall);
+    if (!page) continue;
+    const Drawing picture = elevation_of_work(sample.job().scene, wall, {180, 95, 4});
+    const std::optional<double> line = x_of(picture, "plumb line");
+    for (const SheetBlock& block : page->blocks)
+      if (const auto* table = std::get_if<SheetTable>(&block))
+        for (const auto& row : table->rows) {
+          const auto hole = x_of(picture, "hole " + row[0].substr(0, row[0].find(' ')));
+          INFO(page->heading << ", hole " << row[0] << ": " << row[1]);
+          REQUIRE(hole);
+          if (!row[1].ends_with("left") && !row[1].ends_with("right")) continue;
+          REQUIRE(line);
+          CHECK((*hole < *line) == row[1].ends_with("left"));
+          ++compared;
+        }
+  }
+  CHECK(compared >= 2);
 }
 
 TEST_CASE("sheets: the same job gives the same bytes") {
