@@ -23,7 +23,7 @@ void add_readings(SheetJob& sheet, const Job& job, const RoomWorked& room) {
     sheet.to_take = room.adjustment.measure_next(open, kNext);
     return;
   }
-  const MeasuringPlan plan = measuring_plan(job.survey, job.origin_corner, open);
+  const MeasuringPlan plan = measuring_plan(job.survey, job.origin_corner, {open, {}});
   for (const PlannedReading& planned : plan.readings) {
     sheet.to_take.push_back(planned.reading);
     sheet.twice.push_back(planned.twice);

@@ -2,6 +2,7 @@
 #include "survey/measure_next.h"
 
 #include <algorithm>
+#include <cmath>
 
 #include "survey/first_values.h"
 #include "survey/span_places.h"
@@ -11,6 +12,7 @@ namespace nook {
 namespace {
 
 constexpr double kLeastGain = 0.01;  // of what is open; less is not worth a walk. Chosen
+constexpr double kEdge = 0.3;        // weight of a spot that a level is thought of at. Chosen
 
 Varied moved(View& view, const SurfaceSpot& spot) {
   const RoomModel& model = view.model();
@@ -25,6 +27,16 @@ Varied moved(View& view, const SurfaceSpot& spot) {
   if (model.ceiling < 0) return {};
   return view.unknown(model.ceiling) +
          view.rise(model.ceiling_field(), model.ceiling_slope, spot.plan);
+}
+
+// A level is also held where the pieces' edges are.
+TakingSpots edges_of(const std::vector<Undecided>& undecided) {
+  TakingSpots spots;
+  for (const Undecided& u : undecided)
+    for (const Undecided::Term& term : u.terms)
+      if (term.spot.on == SurfaceSpot::On::wall && std::abs(term.weight) > kEdge)
+        spots.uprights.push_back({term.spot.wall, term.spot.along, 0, 0});
+  return spots;
 }
 
 // How a wall stands at a spot, seen from its neighbour at corner k.
@@ -99,7 +111,7 @@ std::vector<NextReading> measure_next(const RoomModel& model, const Solution& so
   std::vector<Functional> wants;
   for (const Undecided& u : undecided) wants.push_back(functional(view, u));
   if (wants.empty()) wants = usual_wants(view);
-  Outlook outlook(model, solution, std::move(wants), takable_readings(view));
+  Outlook outlook(model, solution, std::move(wants), takable_readings(view, edges_of(undecided)));
   const double open = outlook.open();
   std::vector<NextReading> out;
   while (static_cast<int>(out.size()) < count) {

@@ -1,6 +1,7 @@
 // Gaussian conditioning on readings not yet taken.
 #include "survey/outlook.h"
 
+#include <Eigen/Dense>
 #include <algorithm>
 
 #include "survey/loose_marks.h"
@@ -57,8 +58,11 @@ Outlook::Outlook(const RoomModel& model, const Solution& solution, std::vector<F
     if (linear->determined(f)) all.push_back(std::move(f));
   wanted_ = static_cast<int>(all.size());
   for (Takable& t : takable) {
-    if (!linear->determined(t.of)) continue;
-    all.push_back(t.of);
+    if (!std::all_of(t.of.begin(), t.of.end(),
+                     [&](const Functional& f) { return linear->determined(f); }))
+      continue;
+    first_.push_back(static_cast<int>(all.size()));
+    all.insert(all.end(), t.of.begin(), t.of.end());
     takable_.push_back(std::move(t));
   }
   covariance_ = linear->covariance(all);
@@ -76,35 +80,83 @@ double Outlook::worst() const {
   return most;
 }
 
-double Outlook::drop(int reading) const {
-  const int c = wanted_ + reading;
+double Outlook::excess() const {
   double sum = 0;
-  for (int i = 0; i < wanted_; ++i) sum += covariance_(i, c) * covariance_(i, c);
-  return sum / (covariance_(c, c) + takable_[reading].noise);
+  for (int i = 0; i < wanted_; ++i) sum += std::max(0.0, covariance_(i, i) - 1);
+  return sum;
 }
 
-int Outlook::best() const {
+// C S^-1 of quantities C against a reading's numbers, S their variance with their errors.
+struct Outlook::Gain {
+  Eigen::MatrixXd against, by;
+};
+Outlook::Gain Outlook::gain(int reading, int rows) const {
+  const int n = static_cast<int>(takable_[reading].of.size()), c = first_[reading];
+  Gain gain{Eigen::MatrixXd(rows, n), {}};
+  Eigen::MatrixXd seen(n, n);
+  for (int k = 0; k < n; ++k) {
+    for (int i = 0; i < rows; ++i) gain.against(i, k) = covariance_(i, c + k);
+    for (int j = 0; j < n; ++j)
+      seen(j, k) = covariance_(c + j, c + k) + (j == k ? takable_[reading].noise : 0);
+  }
+  gain.by = seen.ldlt().solve(gain.against.transpose()).transpose();
+  return gain;
+}
+
+// By how much each wanted variance would fall.
+std::vector<double> Outlook::drops(int reading) const {
+  const Gain g = gain(reading, wanted_);
+  std::vector<double> out(static_cast<std::size_t>(wanted_));
+  for (int i = 0; i < wanted_; ++i) out[i] = g.against.row(i).dot(g.by.row(i));
+  return out;
+}
+
+double Outlook::drop(int reading) const {
+  double sum = 0;
+  for (const double drop : drops(reading)) sum += drop;
+  return sum;
+}
+
+double Outlook::relief(int reading) const {
+  const std::vector<double> drop = drops(reading);
+  double sum = 0;
+  for (int i = 0; i < wanted_; ++i)
+    sum += std::max(0.0, covariance_(i, i) - 1) - std::max(0.0, covariance_(i, i) - drop[i] - 1);
+  return sum;
+}
+
+int Outlook::best_by(double (Outlook::*worth)(int) const) const {
   int best = -1;
   double most = 0;
   for (int i = 0; i < static_cast<int>(takable_.size()); ++i) {
-    const double worth = drop(i) / takable_[i].minutes;
-    if (worth > most * (1 + 1e-9)) most = worth, best = i;
+    const double now = (this->*worth)(i) / takable_[i].minutes;
+    if (now > most * (1 + 1e-9)) most = now, best = i;
   }
   return best;
 }
 
+int Outlook::best() const {
+  return best_by(&Outlook::drop);
+}
+
+int Outlook::most_relief() const {
+  return best_by(&Outlook::relief);
+}
+
 void Outlook::take(int reading) {
-  const int c = wanted_ + reading;
-  const double seen = covariance_(c, c) + takable_[reading].noise;
-  std::vector<double> column(covariance_.rows);
-  for (int i = 0; i < covariance_.rows; ++i) column[i] = covariance_(i, c);
+  const Gain g = gain(reading, covariance_.rows);
+  const Eigen::MatrixXd less = g.by * g.against.transpose();
   for (int i = 0; i < covariance_.rows; ++i)
-    for (int j = 0; j < covariance_.cols; ++j) covariance_(i, j) -= column[i] * column[j] / seen;
+    for (int j = 0; j < covariance_.cols; ++j) covariance_(i, j) -= less(i, j);
 }
 
 double Outlook::redundancy(int reading) const {
-  const int c = wanted_ + reading;
-  return 1 - covariance_(c, c) / takable_[reading].noise;
+  double least = 1;
+  for (int k = 0; k < static_cast<int>(takable_[reading].of.size()); ++k) {
+    const int c = first_[reading] + k;
+    least = std::min(least, 1 - covariance_(c, c) / takable_[reading].noise);
+  }
+  return least;
 }
 
 }  // namespace nook

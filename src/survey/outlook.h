@@ -9,10 +9,11 @@
 
 namespace nook {
 
-/// A reading that a person can take: foretold by `of`, read with variance `noise`, mm^2.
+/// A reading that a person can take, or a run of them in one go: what they say of the room, each
+/// with its own error of variance `noise`, mm^2.
 struct Takable {
   NextReading reading;
-  Functional of;
+  std::vector<Functional> of;
   double noise = 0;
   double minutes = 0;
 };
@@ -33,14 +34,26 @@ class Outlook {
   double worst() const;
   /// How much of open() a reading would take away.
   double drop(int reading) const;
-  /// The reading that takes away most, a minute; -1 where none takes any.
+  /// Sum of what the variances are over 1.
+  double excess() const;
+  /// How much of excess() a reading would take away.
+  double relief(int reading) const;
+  /// The reading that takes away most of open(), a minute; -1 where none takes any.
   int best() const;
+  /// The same for excess().
+  int most_relief() const;
   void take(int reading);
-  /// The redundancy that a reading taken just now would have.
+  /// The least redundancy that a number of a reading taken just now would have.
   double redundancy(int reading) const;
 
  private:
+  int best_by(double (Outlook::*worth)(int) const) const;
+  std::vector<double> drops(int reading) const;
+  struct Gain;
+  Gain gain(int reading, int rows) const;
+
   std::vector<Takable> takable_;
+  std::vector<int> first_;  // column of each reading's first number
   int wanted_ = 0;
   Table covariance_;  // wanted first
 };

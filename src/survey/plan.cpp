@@ -1,7 +1,9 @@
-// Greedy design of a survey.
+// Greedy design of a survey, pruned.
 #include "survey/plan.h"
 
 #include <algorithm>
+#include <cmath>
+#include <map>
 #include <tuple>
 
 #include "survey/measure_next.h"
@@ -13,7 +15,9 @@ namespace {
 
 constexpr int kMostReadings = 15;
 constexpr double kMostMinutes = 20;
-constexpr double kFlatness = 2;  // mm, of walls nobody has looked at. Chosen
+constexpr double kFlatness = 2;    // mm, of walls nobody has looked at. Chosen
+constexpr double kSamePlace = 25;  // mm: spots that one stick covers. Chosen
+constexpr double kTwice = 1.5;     // times the minutes: marks are laid off already. Chosen
 
 int station(const NextReading& reading) {
   switch (reading.kind) {
@@ -30,36 +34,107 @@ int station(const NextReading& reading) {
 
 bool before(const PlannedReading& a, const PlannedReading& b) {
   const auto key = [](const NextReading& r) {
-    return std::make_tuple(station(r), r.of, r.at_mm, r.up_mm, r.to_mm);
+    return std::make_tuple(station(r), r.of, r.from_right, r.at_mm, r.up_mm, r.to_mm);
   };
   return key(a.reading) < key(b.reading);
 }
 
-std::vector<Functional> wants(View& view, const std::vector<Undecided>& wanted) {
-  std::vector<Functional> out;
-  for (const Undecided& u : wanted) out.push_back(functional(view, u));
-  return out.empty() ? usual_wants(view) : out;
+Functional below_line(View& view, const FloorWanted& at) {
+  const RoomModel& model = view.model();
+  const Vec2 spot = view.room().walls[at.wall].room_from_wall(at.along, at.out);
+  const Varied drop =
+      view.unknown(model.line) - view.rise(model.floor_field(), model.floor_slope, spot);
+  return functional(view, drop * (1 / at.tolerance));
 }
 
-std::vector<WallSpot> spots(const std::vector<Undecided>& wanted) {
-  std::vector<WallSpot> out;
-  for (const Undecided& u : wanted)
-    for (const Undecided::Term& term : u.terms)
-      if (term.spot.on == SurfaceSpot::On::wall) out.push_back({term.spot.wall, term.spot.along});
+std::vector<Functional> wants(View& view, const PlanWanted& wanted) {
+  std::vector<Functional> out;
+  for (const Undecided& u : wanted.surfaces) out.push_back(functional(view, u));
+  if (out.empty() && wanted.floor.empty()) return usual_wants(view);
+  for (const FloorWanted& at : wanted.floor) out.push_back(below_line(view, at));
   return out;
 }
 
+struct Range {
+  double low = 1e300, high = -1e300;
+
+  void take_in(double x) { low = std::min(low, x), high = std::max(high, x); }
+};
+
+// Spots above one another are an upright edge, spots at one height a level one.
+TakingSpots spots(const PlanWanted& wanted) {
+  std::map<std::pair<int, double>, Range> uprights, runs;
+  for (const Undecided& u : wanted.surfaces)
+    for (const Undecided::Term& term : u.terms) {
+      if (term.spot.on != SurfaceSpot::On::wall) continue;
+      const auto place = [](double mm) { return std::round(mm / kSamePlace) * kSamePlace; };
+      const SurfaceSpot& at = term.spot;
+      uprights[{at.wall, place(at.along)}].take_in(at.z);
+      runs[{at.wall, place(at.z)}].take_in(at.along);
+    }
+  TakingSpots out;
+  for (const auto& [at, heights] : uprights)
+    out.uprights.push_back({at.first, at.second, heights.low, heights.high});
+  for (const auto& [at, along] : runs)
+    out.runs.push_back({at.first, along.low, along.high, at.second});
+  for (const FloorWanted& at : wanted.floor) out.floor.push_back({at.wall, at.along, at.out});
+  return out;
+}
+
+double minutes_of(const Outlook& outlook, const std::vector<int>& taken) {
+  double minutes = 0;
+  for (const int reading : taken) minutes += outlook.takable()[reading].minutes;
+  return minutes;
+}
+
+std::vector<int> chosen(Outlook outlook) {
+  std::vector<int> taken;
+  while (outlook.worst() > 1 && static_cast<int>(taken.size()) < kMostReadings) {
+    const int best = outlook.most_relief();
+    if (best < 0) break;
+    taken.push_back(best);
+    if (minutes_of(outlook, taken) > kMostMinutes) {
+      taken.pop_back();
+      break;
+    }
+    outlook.take(best);
+  }
+  return taken;
+}
+
+double worst_after(Outlook outlook, const std::vector<int>& taken) {
+  for (const int reading : taken) outlook.take(reading);
+  return outlook.worst();
+}
+
+// Without those that later ones made needless, first taken first.
+std::vector<int> fewest(const Outlook& outlook, std::vector<int> taken) {
+  if (worst_after(outlook, taken) > 1) return taken;
+  for (std::size_t i = 0; i < taken.size();) {
+    std::vector<int> fewer = taken;
+    fewer.erase(fewer.begin() + static_cast<std::ptrdiff_t>(i));
+    if (worst_after(outlook, fewer) <= 1)
+      taken = std::move(fewer);
+    else
+      ++i;
+  }
+  return taken;
+}
+
 // A reading taken only once that nothing else checks is taken twice.
-MeasuringPlan finished(const Outlook& outlook, const std::vector<int>& taken, double open,
-                       const std::vector<double>& drops) {
+MeasuringPlan finished(Outlook outlook, const std::vector<int>& taken) {
   MeasuringPlan plan;
+  const double open = outlook.open();
+  for (const int reading : taken) {
+    plan.readings.push_back({outlook.takable()[reading].reading, 0, false});
+    plan.readings.back().reading.gain = open > 0 ? outlook.drop(reading) / open : 0;
+    outlook.take(reading);
+  }
   for (std::size_t i = 0; i < taken.size(); ++i) {
-    const Takable& takable = outlook.takable()[taken[i]];
-    PlannedReading planned{takable.reading, takable.minutes,
-                           outlook.redundancy(taken[i]) < kUncheckable};
-    planned.reading.gain = drops[i] / open;
-    plan.minutes += planned.minutes * (planned.twice ? 1.5 : 1);  // marks are laid off already
-    plan.readings.push_back(std::move(planned));
+    PlannedReading& planned = plan.readings[i];
+    planned.twice = outlook.redundancy(taken[i]) < kUncheckable;
+    planned.minutes = outlook.takable()[taken[i]].minutes * (planned.twice ? kTwice : 1);
+    plan.minutes += planned.minutes;
   }
   plan.enough = outlook.worst() <= 1;
   std::stable_sort(plan.readings.begin(), plan.readings.end(), before);
@@ -68,26 +143,16 @@ MeasuringPlan finished(const Outlook& outlook, const std::vector<int>& taken, do
 
 }  // namespace
 
-MeasuringPlan measuring_plan(const Survey& survey, int origin_corner,
-                             const std::vector<Undecided>& wanted) {
+MeasuringPlan measuring_plan(const Survey& survey, int origin_corner, const PlanWanted& wanted) {
   const double flatness = survey.flatness.sd ? survey.flatness.sd->mm : kFlatness;
-  const RoomModel model = room_model(std::make_shared<Survey>(survey), origin_corner, flatness);
+  const bool level_line = !wanted.floor.empty();
+  const RoomModel model =
+      room_model(std::make_shared<Survey>(survey), origin_corner, flatness, level_line);
   const Solution solution = solve(model, rows_in_use(model), first_state(model));
   View view(model, solution.state);
-  Outlook outlook(model, solution, wants(view, wanted), takable_readings(view, spots(wanted)));
-  const double open = outlook.open();
-  std::vector<int> taken;
-  std::vector<double> drops;
-  double minutes = 0;
-  while (outlook.worst() > 1 && static_cast<int>(taken.size()) < kMostReadings) {
-    const int best = outlook.best();
-    if (best < 0 || minutes + outlook.takable()[best].minutes > kMostMinutes) break;
-    minutes += outlook.takable()[best].minutes;
-    drops.push_back(outlook.drop(best));
-    outlook.take(best);
-    taken.push_back(best);
-  }
-  return finished(outlook, taken, open, drops);
+  const Outlook outlook(model, solution, wants(view, wanted),
+                        takable_readings(view, spots(wanted)));
+  return finished(outlook, fewest(outlook, chosen(outlook)));
 }
 
 }  // namespace nook

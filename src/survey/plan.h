@@ -10,10 +10,22 @@
 
 namespace nook {
 
+/// A place on the floor whose height under the level line matters, mm from the wall's corner and
+/// out of it; known well enough at the sd `tolerance`.
+struct FloorWanted {
+  int wall = 0;
+  double along = 0, out = 0, tolerance = 1;
+};
+/// What a design hangs on.
+struct PlanWanted {
+  std::vector<Undecided> surfaces;
+  std::vector<FloorWanted> floor;
+};
+
 struct PlannedReading {
   NextReading reading;  // gain: of what was open at first
-  double minutes = 0;
-  bool twice = false;  // no other checks it: take it twice
+  double minutes = 0;   // taken twice where nothing else checks it
+  bool twice = false;   // no other checks it: take it twice
 };
 
 /// In walking order: heights of the floor from the level line, corners, then each wall from its
@@ -24,10 +36,11 @@ struct MeasuringPlan {
   bool enough = false;
 };
 
-/// Chosen one after the other, most gain a minute first, until all is within tolerance, 15 readings
-/// or 20 minutes (more is not taken: chosen). Readings already in the survey count. Walls need no
-/// more than their names. Levels are also thought of at the spots that are `wanted`.
-MeasuringPlan measuring_plan(const Survey& survey, int origin_corner,
-                             const std::vector<Undecided>& wanted);
+/// Chosen one after the other, most relief a minute first, until all is within tolerance or 15
+/// readings or 20 minutes are full (more is not taken: chosen); then those are left out that the
+/// others make needless. A run along one line counts as one. Readings already in the survey count.
+/// Walls need no more than their names. Levels, plumb lines and strings are also thought of where
+/// `wanted` lies. With nothing wanted: what matters in any room.
+MeasuringPlan measuring_plan(const Survey& survey, int origin_corner, const PlanWanted& wanted);
 
 }  // namespace nook

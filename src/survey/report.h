@@ -40,14 +40,16 @@ struct Suspect {
 };
 
 /// A reading to take, in words and as numbers: mm, `at` from the real corner on the corner's first
-/// wall or on the wall, `to` on its second wall or where a straightedge ends, `up` above the floor.
+/// wall or on the wall, `to` on its second wall or where a straightedge ends, `up` above the floor
+/// (of a level or plumb line its lower end, `to` its upper one).
 struct NextReading {
-  enum class Kind { other, diagonal, level, straightedge, length, drop, span };
+  enum class Kind { other, diagonal, level, straightedge, length, drop, span, plumb, string };
   std::string reading;  // what to take, in words
   double gain = 0;      // share of variance removed
   Kind kind = Kind::other;
   int of = 0;  // the corner or the wall
   double at_mm = 0, to_mm = 0, up_mm = 0;
+  bool from_right = false;  // a wall between two corners: `at` counts from its right one
 };
 
 struct CornerReport {

@@ -38,10 +38,10 @@ int add_slopes(RoomModel& model, UnknownKind kind) {
   return first;
 }
 
-void add_levels(RoomModel& model) {
+void add_levels(RoomModel& model, bool level_line) {
   const Survey& survey = *model.survey;
   model.floor_slope = add_slopes(model, UnknownKind::floor_slope);
-  if (uses_level_line(survey))
+  if (level_line || uses_level_line(survey))
     model.line = model.add({UnknownKind::line_height, 0, "", first_line(survey), 0});
   if (survey.ceiling.empty()) return;
   model.ceiling = model.add({UnknownKind::ceiling_height, 0, "", first_ceiling(survey), 0});
@@ -145,13 +145,14 @@ int RoomModel::add(Unknown unknown) {
   return static_cast<int>(unknowns.size()) - 1;
 }
 
-RoomModel room_model(std::shared_ptr<const Survey> survey, int origin, double flatness_sd) {
+RoomModel room_model(std::shared_ptr<const Survey> survey, int origin, double flatness_sd,
+                     bool level_line) {
   RoomModel model;
   model.survey = std::move(survey);
   model.origin = origin;
   model.tape = model.add({UnknownKind::tape, 0, "", 0, 1});
   add_walls(model);
-  add_levels(model);
+  add_levels(model, level_line);
   add_fields(model, flatness_sd);
   add_observations(model);
   return model;

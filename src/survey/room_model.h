@@ -104,7 +104,9 @@ struct RoomModel {
 double wall_reach(const Survey& survey);
 
 /// Unknowns, fields and readings of a survey. Fields have flatness sd `flatness_sd` (mm).
-RoomModel room_model(std::shared_ptr<const Survey> survey, int origin, double flatness_sd);
+/// `level_line`: it is there even where nothing was read from it.
+RoomModel room_model(std::shared_ptr<const Survey> survey, int origin, double flatness_sd,
+                     bool level_line = false);
 /// The same room with another flatness. Requires: neither is 0.
 void set_flatness(RoomModel& model, double flatness_sd);
 /// The model with its unknowns at their first values.

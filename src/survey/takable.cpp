@@ -3,12 +3,12 @@
 
 #include <fmt/format.h>
 
+#include <Eigen/Dense>
 #include <algorithm>
 #include <cmath>
 
 #include "base/notation.h"
 #include "survey/corner_frame.h"
-#include "survey/first_values.h"
 #include "survey/observations.h"
 #include "survey/span_places.h"
 
@@ -17,24 +17,39 @@ namespace {
 
 // Minutes that a reading takes with its marks. Chosen.
 constexpr double kDiagonal = 2, kAgain = 1, kLevel = 1, kStraightedge = 1.5, kLength = 1,
-                 kDrop = 0.5, kSpan = 1.5;
-constexpr double kEnd = 50;     // mm that a mark stays off a wall's end. Chosen
-constexpr int kMostMarks = 20;  // between which new tapes are thought of. Chosen
+                 kDrop = 0.5, kSpan = 1.5, kLine = 1, kOnLine = 0.25;
+constexpr double kEnd = 50;         // mm that a mark stays off a wall's end. Chosen
+constexpr int kMostMarks = 20;      // between which new tapes are thought of. Chosen
+constexpr double kFewOnLine = 300;  // mm: a shorter line tells no more than a level. Chosen
+
+// What n distances to a line tell whose offset (and with two, tilt) is free: combinations with the
+// error of one distance each, free of one another.
+Eigen::MatrixXd told_by_line(const std::vector<double>& at, int free) {
+  const int n = static_cast<int>(at.size());
+  Eigen::MatrixXd line(n, free);
+  for (int i = 0; i < n; ++i)
+    for (int k = 0; k < free; ++k) line(i, k) = k == 0 ? 1 : at[i] - at[0];
+  const Eigen::MatrixXd all = line.householderQr().householderQ() * Eigen::MatrixXd::Identity(n, n);
+  return all.rightCols(n - free);
+}
 
 class Finder {
  public:
   explicit Finder(View& view)
       : view_(view), survey_(*view.model().survey), inch_(survey_.units == Unit::inch) {}
 
-  std::vector<Takable> all(const std::vector<WallSpot>& spots) {
+  std::vector<Takable> all(const TakingSpots& spots) {
     for (int k = 0; k < view_.model().corners(); ++k) diagonals(k);
     for (int wall = 0; wall < view_.model().walls(); ++wall) {
       levels(wall);
       straightedges(wall);
       length(wall);
-      if (uses_level_line(survey_)) drops(wall);
+      drops(wall);
     }
-    for (const WallSpot& spot : spots) level(spot.wall, std::round(spot.along / easy()) * easy());
+    for (const UprightSpot& spot : spots.uprights) upright(spot);
+    for (const LevelRun& run : spots.runs) string(run);
+    for (const FloorPlace& place : spots.floor)
+      drop(near(place.wall, place.along), std::max(easy(), eased(place.out)));
     again();
     spans();
     return std::move(out_);
@@ -45,6 +60,42 @@ class Finder {
   double feet(double count) const { return count * (inch_ ? 304.8 : 300); }
   double easy() const { return inch_ ? 25.4 : 10; }
   double thirds(double count) const { return count * (inch_ ? 101.6 : 100); }
+  double eased(double mm) const { return std::round(mm / easy()) * easy(); }
+
+  // A place along a wall, counted from one of its corners.
+  struct Spot {
+    int wall;
+    double at;
+    bool from_right;
+  };
+  bool between(int wall) const { return view_.model().length[wall] >= 0; }
+  // From the nearer corner, at an easy number.
+  Spot near(int wall, double along) const {
+    const double length = view_.model().assumed_length[wall];
+    const bool from_right = between(wall) && along > length / 2;
+    return {wall, eased(from_right ? length - along : along), from_right};
+  }
+  double base(const Spot& spot, double z) {
+    return view_.base_along(spot.wall, spot.at, z, spot.from_right);
+  }
+  std::string said(const Spot& spot) const {
+    return said(spot.at) + " from " + (between(spot.wall) ? "its " : "the ") +
+           (!between(spot.wall) ? ""
+            : spot.from_right   ? "right "
+                                : "left ") +
+           "corner";
+  }
+  // Every `step` feet from each corner of a wall, to its middle or to its end.
+  std::vector<Spot> all_along(int wall, int step) const {
+    std::vector<Spot> out;
+    const double half = view_.model().assumed_length[wall] / 2;
+    for (int i = 1; i <= 7; i += step) {
+      if (feet(i) >= (between(wall) ? half + 1 : room_on(wall))) break;
+      out.push_back({wall, feet(i), false});
+      if (between(wall)) out.push_back({wall, feet(i), true});
+    }
+    return out;
+  }
   std::string said(double mm) const {
     return with_unit(millimetres(mm), usual_rounding(survey_.units));
   }
@@ -62,7 +113,9 @@ class Finder {
   }
 
   void add(NextReading reading, const Varied& of, double noise, double minutes) {
-    out_.push_back({std::move(reading), functional(view_, of), noise, minutes});
+    const auto same = [&](const Takable& t) { return t.reading.reading == reading.reading; };
+    if (std::any_of(out_.begin(), out_.end(), same)) return;
+    out_.push_back({std::move(reading), {functional(view_, of)}, noise, minutes});
   }
 
   void diagonals(int k) {
@@ -102,39 +155,104 @@ class Finder {
   }
 
   void levels(int wall) {
-    for (int i = 1; i <= 7 && feet(i) < room_on(wall); ++i) level(wall, feet(i));
+    for (const Spot& spot : all_along(wall, 1)) level(spot);
   }
 
-  void level(int wall, double at) {
-    const double low = thirds(std::ceil((board_top(wall) + kEnd) / thirds(1)));
-    const double high = low + survey_.level.length.mm;
+  double clear_of_board(int wall) const {
+    return thirds(std::ceil((board_top(wall) + kEnd) / thirds(1)));
+  }
+
+  void level(const Spot& spot) {
+    const double low = clear_of_board(spot.wall), high = low + survey_.level.length.mm;
     const double gap = tape(10, Ends::marks).sd;
     const double bubble = survey_.level.slope_error * survey_.level.length.mm;
-    const double a = view_.base_along(wall, at, low, false);
-    add({fmt::format("hold the level plumb on the {} wall, {} from the corner, from {} up to {}",
-                     name(wall), said(at), said(low), said(high)),
-         0, NextReading::Kind::level, wall, at, high, low},
-        view_.out(wall, a, low) - view_.out(wall, a, high), gap * gap + bubble * bubble, kLevel);
+    const double a = base(spot, low);
+    add({fmt::format("hold the level plumb on the {} wall, {}, from {} up to {}", name(spot.wall),
+                     said(spot), said(low), said(high)),
+         0, NextReading::Kind::level, spot.wall, spot.at, high, low, spot.from_right},
+        view_.out(spot.wall, a, low) - view_.out(spot.wall, a, high), gap * gap + bubble * bubble,
+        kLevel);
   }
 
-  // Gaps at both ends and in the middle: what a free line leaves of three.
+  void upright(const UprightSpot& edge) {
+    const Spot spot = near(edge.wall, edge.along);
+    if (spot.at < easy()) return;
+    level(spot);
+    const double low = std::max(eased(edge.low), clear_of_board(edge.wall));
+    if (edge.high - low < kFewOnLine) return;
+    const std::vector<double> heights = apart(low, eased(edge.high));
+    std::vector<Varied> out;
+    const double a = base(spot, low);
+    for (const double z : heights) out.push_back(view_.out(spot.wall, a, z));
+    line({fmt::format("plumb line at the {} wall, {}: line to wall every {}, from {} up to {}",
+                      name(spot.wall), said(spot), said(inch_ ? 406.4 : 400), said(low),
+                      said(heights.back())),
+          0, NextReading::Kind::plumb, spot.wall, spot.at, heights.back(), low, spot.from_right},
+         heights, out);
+  }
+
+  void string(const LevelRun& run) {
+    const double up = std::max(eased(run.up), clear_of_board(run.wall));
+    const Spot from = near(run.wall, std::max(run.from, easy())), to = near(run.wall, run.to);
+    const double start = base(from, up), end = base(to, up);
+    if (end - start < kFewOnLine) return;
+    const std::vector<double> places = apart(start, end);
+    std::vector<Varied> out;
+    for (const double a : places) out.push_back(view_.out(run.wall, a, up));
+    line({fmt::format("string or level laser along the {} wall, {} up, from {} to {}: line to wall "
+                      "every {}",
+                      name(run.wall), said(up), said(from), said(to), said(inch_ ? 406.4 : 400)),
+          0, NextReading::Kind::string, run.wall, from.at, to.at, up, from.from_right},
+         places, out);
+  }
+
+  // Readings every 16 in (400 mm) at most: usual (common practice, no source).
+  std::vector<double> apart(double from, double to) const {
+    const int steps =
+        std::max(2, static_cast<int>(std::ceil((to - from) / (inch_ ? 406.4 : 400) - 0.01)));
+    std::vector<double> out;
+    for (int i = 0; i <= steps; ++i) out.push_back(from + (to - from) * i / steps);
+    return out;
+  }
+
+  // A plumb line leaves its offset free, a string its tilt too.
+  void line(NextReading reading, const std::vector<double>& at, const std::vector<Varied>& out) {
+    const int free = reading.kind == NextReading::Kind::plumb ? 1 : 2;
+    const Eigen::MatrixXd told = told_by_line(at, free);
+    const double sd = tape(25, Ends::marks).sd;
+    Takable run{std::move(reading), {}, sd * sd, kLine + kOnLine * static_cast<double>(at.size())};
+    for (int k = 0; k < told.cols(); ++k) {
+      Varied sum;
+      for (std::size_t i = 0; i < out.size(); ++i)
+        sum = sum + out[i] * told(static_cast<int>(i), k);
+      run.of.push_back(functional(view_, sum));
+    }
+    out_.push_back(std::move(run));
+  }
+
   void straightedges(int wall) {
-    const double noise = 1.5 * std::pow(tape(10, Ends::marks).sd, 2);
     for (const double up : {thirds(3), thirds(10), thirds(17)}) {
       if (up <= board_top(wall)) continue;
       for (double from = thirds(1); from + feet(4) < room_on(wall); from += feet(2)) {
-        const auto out = [&](double at) {
-          return view_.out(wall, view_.base_along(wall, at, up, false), up);
-        };
-        const double to = from + feet(4);
-        add({fmt::format(
-                 "lay a straightedge on the {} wall from {} to {}, {} up: gaps at both ends "
-                 "and in the middle",
-                 name(wall), said(from), said(to), said(up)),
-             0, NextReading::Kind::straightedge, wall, from, to, up},
-            out((from + to) / 2) - (out(from) + out(to)) * 0.5, noise, kStraightedge);
+        straightedge({wall, from, false}, up);
+        if (between(wall)) straightedge({wall, from, true}, up);
       }
     }
+  }
+
+  // Gaps at both ends and in the middle: what a free line leaves of three.
+  void straightedge(const Spot& from, double up) {
+    const double noise = 1.5 * std::pow(tape(10, Ends::marks).sd, 2);
+    const int wall = from.wall;
+    const Spot to{wall, from.at + feet(4), from.from_right},
+        middle{wall, from.at + feet(2), from.from_right};
+    const auto out = [&](const Spot& at) { return view_.out(wall, base(at, up), up); };
+    add({fmt::format("lay a straightedge on the {} wall from {} to {}{}, {} up: gaps at both ends "
+                     "and in the middle",
+                     name(wall), said(from.at), said(to.at),
+                     from.from_right ? " from its right corner" : "", said(up)),
+         0, NextReading::Kind::straightedge, wall, from.at, to.at, up, from.from_right},
+        out(middle) - (out(from) + out(to)) * 0.5, noise, kStraightedge);
   }
 
   void length(int wall) {
@@ -150,17 +268,21 @@ class Finder {
   }
 
   void drops(int wall) {
+    for (const Spot& spot : all_along(wall, 2)) drop(spot, thirds(3));
+  }
+
+  void drop(const Spot& spot, double out) {
     const RoomModel& model = view_.model();
-    const double out = thirds(3), noise = std::pow(tape(1000, Ends::marks).sd, 2);
-    for (int i = 1; i <= 7 && feet(i) < room_on(wall); i += 2) {
-      const Vec2 spot = view_.room().walls[wall].room_from_wall(feet(i), out);
-      add({fmt::format(
-               "measure from the level line down to the floor, {} along the {} wall, {} out",
-               said(feet(i)), name(wall), said(out)),
-           0, NextReading::Kind::drop, wall, feet(i), out, 0},
-          view_.unknown(model.line) - view_.rise(model.floor_field(), model.floor_slope, spot),
-          noise, kDrop);
-    }
+    if (model.line < 0) return;
+    const double noise = std::pow(tape(1000, Ends::marks).sd, 2);
+    const Vec2 at = view_.room().walls[spot.wall].room_from_wall(base(spot, 0), out);
+    const Worth taped = tape(1000, Ends::marks);
+    add({fmt::format("measure from the level line down to the floor at the {} wall, {}, {} out",
+                     name(spot.wall), said(spot), said(out)),
+         0, NextReading::Kind::drop, spot.wall, spot.at, out, 0, spot.from_right},
+        view_.unknown(model.line) - view_.rise(model.floor_field(), model.floor_slope, at) +
+            view_.unknown(model.tape) * taped.tape,
+        noise, kDrop);
   }
 
   // Straight tapes of diagonals once more, at the same marks.
@@ -206,7 +328,7 @@ class Finder {
 
 }  // namespace
 
-std::vector<Takable> takable_readings(View& view, const std::vector<WallSpot>& spots) {
+std::vector<Takable> takable_readings(View& view, const TakingSpots& spots) {
   return Finder(view).all(spots);
 }
 

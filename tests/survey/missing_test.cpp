@@ -113,9 +113,9 @@ TEST_CASE("facts: an outlet clear of every stud") {
 TEST_CASE("plan: the fewest readings for one upright contact, in walking order") {
   SurveyBuilder b;
   b.length(0, {2400}).length(1, {2400});
-  std::vector<Undecided> wanted;
+  PlanWanted wanted;
   for (const double z : {200.0, 900.0, 1600.0})
-    wanted.push_back({{{{SurfaceSpot::On::wall, 1, 900, z, {}}, 1}}, 3});
+    wanted.surfaces.push_back({{{{SurfaceSpot::On::wall, 1, 900, z, {}}, 1}}, 3});
   const MeasuringPlan plan = measuring_plan(b.survey, 0, wanted);
   CHECK(plan.enough);
   CHECK(plan.readings.size() <= 15);
@@ -131,8 +131,8 @@ TEST_CASE("plan: the fewest readings for one upright contact, in walking order")
   for (const PlannedReading& p : plan.readings) gains += p.reading.gain;
   CHECK(gains < 1);
   // Half the tolerance takes more.
-  for (Undecided& u : wanted) u.tolerance = 2.2;
+  for (Undecided& u : wanted.surfaces) u.tolerance = 2.2;
   CHECK(measuring_plan(b.survey, 0, wanted).readings.size() > plan.readings.size());
-  for (Undecided& u : wanted) u.tolerance = 0.01;
+  for (Undecided& u : wanted.surfaces) u.tolerance = 0.01;
   CHECK(!measuring_plan(b.survey, 0, wanted).enough);
 }
