@@ -1,5 +1,6 @@
 // `nookfit sheet`: the sheets to hold, as files.
 #include "command/foretell.h"
+#include "command/measuring.h"
 #include "command/output.h"
 #include "command/sheet_folder.h"
 #include "command/style.h"
@@ -8,7 +9,6 @@
 #include "safety/safety.h"
 #include "shop/carry.h"
 #include "shop/cut.h"
-#include "survey/plan.h"
 
 namespace nook {
 namespace {
@@ -17,13 +17,13 @@ constexpr int kNext = 3;  // readings that the measuring sheet asks for. Chosen
 
 // Without a room the fewest readings that make one; else what helps most with what is open.
 void add_readings(SheetJob& sheet, const Job& job, const RoomWorked& room) {
-  std::vector<Undecided> open;
-  for (const OpenFinding& finding : sheet.fit().undecided) open.push_back(finding.hangs_on);
   if (room.adjustment.complete()) {
+    std::vector<Undecided> open;
+    for (const OpenFinding& finding : sheet.fit().undecided) open.push_back(finding.hangs_on);
     sheet.to_take = room.adjustment.measure_next(open, kNext);
     return;
   }
-  const MeasuringPlan plan = measuring_plan(job.survey, job.origin_corner, {open, {}});
+  const MeasuringPlan plan = measuring_of(job, room.adjustment.room()).plan;
   for (const PlannedReading& planned : plan.readings) {
     sheet.to_take.push_back(planned.reading);
     sheet.twice.push_back(planned.twice);

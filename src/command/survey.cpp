@@ -1,10 +1,13 @@
-// `nookfit survey`: guided entry of the readings.
+// `nookfit survey`: guided entry of the readings, or the sheet that says what to measure.
 #include "command/entry.h"
+#include "command/measuring.h"
 #include "command/output.h"
 #include "command/style.h"
 #include "command/table.h"
 #include "command/worked.h"
+#include "job/file_text.h"
 #include "job/job.h"
+#include "sheet/measuring_text.h"
 #include "sheet/room_text.h"
 #include "sheet/survey_json.h"
 
@@ -17,9 +20,42 @@ std::string page_of(const Job& job, const RoomReport& report, const Style& style
          room_text(report, job.survey, style);
 }
 
+// A folder with a design and no room.toml yet: a room with the design's two walls, nothing read.
+tl::expected<Job, Faults> job_to_measure(const std::string& folder) {
+  const std::string file = folder + "/design.toml";
+  const auto text = file_text(file, file);
+  if (has_room(folder) || !text) return read_job(folder);
+  auto design = parse_design(*text, file);
+  if (!design) return tl::unexpected(Faults{design.error(), {{file, *text}}});
+  Job job;
+  job.folder = folder;
+  job.survey.units = design->units;
+  for (const std::string& name : design->corner) {
+    job.survey.walls.emplace_back();
+    job.survey.walls.back().name = name;
+  }
+  job.survey.corners.emplace_back();
+  job.design = std::move(*design);
+  return job;
+}
+
+ExitStatus print_sheet(const Request& request) {
+  const auto job = job_to_measure(request.job);
+  if (!job) return told(request, job.error());
+  const Style style = style_of(request, job->survey.units);
+  const RoomWorked room = room_of(*job);
+  const MeasuringJob sheet = measuring_of(*job, room.adjustment.room());
+  const Verdict known = room_verdict(room.report);
+  const Verdict verdict = measuring_verdict(measuring_stops(sheet, style.rounding), known);
+  return told(request, verdict,
+              request.has("--json") ? measuring_json(sheet, known, request.job)
+                                    : measuring_text(sheet, known, style));
+}
+
 }  // namespace
 
 ExitStatus run_survey(const Request& request) {
+  if (request.has("--sheet")) return print_sheet(request);
   std::optional<Job> job;
   if (has_room(request.job)) {
     auto read = read_job(request.job);

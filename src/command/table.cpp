@@ -24,8 +24,10 @@ const std::vector<Command>& commands() {
        "tape; back, skip, again and done do as they say. An entry that was broken off goes on "
        "where "
        "it stopped.",
-       {"nookfit survey rooms/lookout"},
-       {},
+       {"nookfit survey rooms/lookout", "nookfit survey rooms/lookout --sheet"},
+       {{"--sheet", "",
+         "print what to measure for the design instead, in walking order; asks and writes "
+         "nothing"}},
        run_survey},
       {"room",
        "the room as found, readings that cannot be right, what to measure next",

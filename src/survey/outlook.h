@@ -16,6 +16,7 @@ struct Takable {
   std::vector<Functional> of;
   double noise = 0;
   double minutes = 0;
+  int numbers = 1;  // that are read
 };
 
 /// What nothing says yet has a wide prior here, so that it too has a variance. Readings taken are

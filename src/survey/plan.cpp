@@ -125,16 +125,21 @@ std::vector<int> fewest(const Outlook& outlook, std::vector<int> taken) {
 MeasuringPlan finished(Outlook outlook, const std::vector<int>& taken) {
   MeasuringPlan plan;
   const double open = outlook.open();
+  std::map<int, PlannedReading> planned;
   for (const int reading : taken) {
-    plan.readings.push_back({outlook.takable()[reading].reading, 0, false});
-    plan.readings.back().reading.gain = open > 0 ? outlook.drop(reading) / open : 0;
+    const double gain = open > 0 ? outlook.drop(reading) / open : 0;
     outlook.take(reading);
+    const auto [at, fresh] =
+        planned.try_emplace(reading, PlannedReading{outlook.takable()[reading].reading, 0, false,
+                                                    outlook.takable()[reading].numbers});
+    at->second.twice = !fresh;
+    at->second.reading.gain += gain;
   }
-  for (std::size_t i = 0; i < taken.size(); ++i) {
-    PlannedReading& planned = plan.readings[i];
-    planned.twice = outlook.redundancy(taken[i]) < kUncheckable;
-    planned.minutes = outlook.takable()[taken[i]].minutes * (planned.twice ? kTwice : 1);
-    plan.minutes += planned.minutes;
+  for (auto& [reading, it] : planned) {
+    it.twice = it.twice || outlook.redundancy(reading) < kUncheckable;
+    it.minutes = outlook.takable()[reading].minutes * (it.twice ? kTwice : 1);
+    plan.minutes += it.minutes;
+    plan.readings.push_back(it);
   }
   plan.enough = outlook.worst() <= 1;
   std::stable_sort(plan.readings.begin(), plan.readings.end(), before);
@@ -145,9 +150,8 @@ MeasuringPlan finished(Outlook outlook, const std::vector<int>& taken) {
 
 MeasuringPlan measuring_plan(const Survey& survey, int origin_corner, const PlanWanted& wanted) {
   const double flatness = survey.flatness.sd ? survey.flatness.sd->mm : kFlatness;
-  const bool level_line = !wanted.floor.empty();
-  const RoomModel model =
-      room_model(std::make_shared<Survey>(survey), origin_corner, flatness, level_line);
+  const RoomModel model = room_model(std::make_shared<Survey>(survey), origin_corner, flatness,
+                                     {!wanted.floor.empty(), wanted.reach});
   const Solution solution = solve(model, rows_in_use(model), first_state(model));
   View view(model, solution.state);
   const Outlook outlook(model, solution, wants(view, wanted),

@@ -20,12 +20,15 @@ struct FloorWanted {
 struct PlanWanted {
   std::vector<Undecided> surfaces;
   std::vector<FloorWanted> floor;
+  std::vector<double> reach;  // how far along each wall, mm: where its length is not known no mark
+                              // is farther
 };
 
 struct PlannedReading {
   NextReading reading;  // gain: of what was open at first
   double minutes = 0;   // taken twice where nothing else checks it
   bool twice = false;   // no other checks it: take it twice
+  int numbers = 1;      // that are read in one go
 };
 
 /// In walking order: heights of the floor from the level line, corners, then each wall from its

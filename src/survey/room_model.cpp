@@ -17,7 +17,15 @@ constexpr double kLevelRest = 2;       // sd of what is left of floor and ceilin
 constexpr double kLevelReach = 1000;   // mm. Chosen
 constexpr double kWallReach = 400;     // where the file does not say, mm. Chosen
 
-void add_walls(RoomModel& model) {
+double length_of(const Survey& survey, int wall, const Assumed& assumed) {
+  const bool said = !survey.walls[wall].length.empty();
+  const auto k = static_cast<std::size_t>(wall);
+  if (said || k >= assumed.length.size() || assumed.length[k] <= 0)
+    return first_length(survey, wall);
+  return assumed.length[k];
+}
+
+void add_walls(RoomModel& model, const Assumed& assumed) {
   const Survey& survey = *model.survey;
   const int walls = static_cast<int>(survey.walls.size());
   for (int k = 0; k + 1 < walls; ++k)
@@ -25,7 +33,7 @@ void add_walls(RoomModel& model) {
   for (int k = 0; k < walls; ++k) {
     const std::string& name = survey.walls[k].name;
     const bool between = k > 0 && k + 1 < walls;
-    const double length = first_length(survey, k);
+    const double length = length_of(survey, k, assumed);
     model.assumed_length.push_back(length);
     model.length.push_back(between ? model.add({UnknownKind::length, k, name, length, 0}) : -1);
     model.lean.push_back(model.add({UnknownKind::lean, k, name, 0, kLeanPrior}));
@@ -146,13 +154,13 @@ int RoomModel::add(Unknown unknown) {
 }
 
 RoomModel room_model(std::shared_ptr<const Survey> survey, int origin, double flatness_sd,
-                     bool level_line) {
+                     const Assumed& assumed) {
   RoomModel model;
   model.survey = std::move(survey);
   model.origin = origin;
   model.tape = model.add({UnknownKind::tape, 0, "", 0, 1});
-  add_walls(model);
-  add_levels(model, level_line);
+  add_walls(model, assumed);
+  add_levels(model, assumed.level_line);
   add_fields(model, flatness_sd);
   add_observations(model);
   return model;

@@ -103,10 +103,14 @@ struct RoomModel {
 /// The reach of the walls' humps and hollows, as stated or 400 mm.
 double wall_reach(const Survey& survey);
 
+/// What is taken for granted of a room where its readings do not say.
+struct Assumed {
+  bool level_line = false;     // it is there even where nothing was read from it
+  std::vector<double> length;  // of walls, mm; empty or 0 = a usual one
+};
 /// Unknowns, fields and readings of a survey. Fields have flatness sd `flatness_sd` (mm).
-/// `level_line`: it is there even where nothing was read from it.
 RoomModel room_model(std::shared_ptr<const Survey> survey, int origin, double flatness_sd,
-                     bool level_line = false);
+                     const Assumed& assumed = {});
 /// The same room with another flatness. Requires: neither is 0.
 void set_flatness(RoomModel& model, double flatness_sd);
 /// The model with its unknowns at their first values.

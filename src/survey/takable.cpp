@@ -112,10 +112,10 @@ class Finder {
     return worth(survey_, reading, ends);
   }
 
-  void add(NextReading reading, const Varied& of, double noise, double minutes) {
+  void add(NextReading reading, const Varied& of, double noise, double minutes, int numbers = 1) {
     const auto same = [&](const Takable& t) { return t.reading.reading == reading.reading; };
     if (std::any_of(out_.begin(), out_.end(), same)) return;
-    out_.push_back({std::move(reading), {functional(view_, of)}, noise, minutes});
+    out_.push_back({std::move(reading), {functional(view_, of)}, noise, minutes, numbers});
   }
 
   void diagonals(int k) {
@@ -220,7 +220,11 @@ class Finder {
     const int free = reading.kind == NextReading::Kind::plumb ? 1 : 2;
     const Eigen::MatrixXd told = told_by_line(at, free);
     const double sd = tape(25, Ends::marks).sd;
-    Takable run{std::move(reading), {}, sd * sd, kLine + kOnLine * static_cast<double>(at.size())};
+    Takable run{std::move(reading),
+                {},
+                sd * sd,
+                kLine + kOnLine * static_cast<double>(at.size()),
+                static_cast<int>(at.size())};
     for (int k = 0; k < told.cols(); ++k) {
       Varied sum;
       for (std::size_t i = 0; i < out.size(); ++i)
@@ -252,7 +256,7 @@ class Finder {
                      name(wall), said(from.at), said(to.at),
                      from.from_right ? " from its right corner" : "", said(up)),
          0, NextReading::Kind::straightedge, wall, from.at, to.at, up, from.from_right},
-        out(middle) - (out(from) + out(to)) * 0.5, noise, kStraightedge);
+        out(middle) - (out(from) + out(to)) * 0.5, noise, kStraightedge, 3);
   }
 
   void length(int wall) {

@@ -3,7 +3,6 @@
 #include <catch2/catch.hpp>
 
 #include "survey/adjustment.h"
-#include "survey/plan.h"
 #include "survey_builder.h"
 
 using namespace nook;
@@ -108,31 +107,4 @@ TEST_CASE("facts: an outlet clear of every stud") {
   b.survey.walls[0].obstacles[0].along[0] = millimetres(1220);  // beside the stud at 1199
   b.survey.walls[0].obstacles[0].along[1] = millimetres(1290);
   CHECK(adjust(b.survey).report().facts.empty());
-}
-
-TEST_CASE("plan: the fewest readings for one upright contact, in walking order") {
-  SurveyBuilder b;
-  b.length(0, {2400}).length(1, {2400});
-  PlanWanted wanted;
-  for (const double z : {200.0, 900.0, 1600.0})
-    wanted.surfaces.push_back({{{{SurfaceSpot::On::wall, 1, 900, z, {}}, 1}}, 3});
-  const MeasuringPlan plan = measuring_plan(b.survey, 0, wanted);
-  CHECK(plan.enough);
-  CHECK(plan.readings.size() <= 15);
-  CHECK(plan.minutes <= 30);
-  const auto kind = [&](NextReading::Kind k) {
-    return std::count_if(plan.readings.begin(), plan.readings.end(),
-                         [&](const PlannedReading& p) { return p.reading.kind == k; });
-  };
-  CHECK(kind(NextReading::Kind::diagonal) >= 1);
-  CHECK(kind(NextReading::Kind::level) >= 1);
-  CHECK(plan.readings.front().reading.kind == NextReading::Kind::diagonal);  // corners before walls
-  double gains = 0;
-  for (const PlannedReading& p : plan.readings) gains += p.reading.gain;
-  CHECK(gains < 1);
-  // Half the tolerance takes more.
-  for (Undecided& u : wanted.surfaces) u.tolerance = 2.2;
-  CHECK(measuring_plan(b.survey, 0, wanted).readings.size() > plan.readings.size());
-  for (Undecided& u : wanted.surfaces) u.tolerance = 0.01;
-  CHECK(!measuring_plan(b.survey, 0, wanted).enough);
 }

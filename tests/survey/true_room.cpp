@@ -10,6 +10,14 @@ namespace {
 constexpr double kInch = 25.4, kMark = kInch / 16, kPi = std::numbers::pi;
 constexpr double kMudReach = 150;
 
+// Every 16 in at most.
+std::vector<double> spaced(double from, double to) {
+  const int steps = std::max(2, static_cast<int>(std::ceil((to - from) / (16 * kInch) - 0.01)));
+  std::vector<double> out;
+  for (int i = 0; i <= steps; ++i) out.push_back(from + (to - from) * i / steps);
+  return out;
+}
+
 double rounded(double mm) {
   return std::round(mm / kMark) * kMark;
 }
@@ -150,6 +158,12 @@ void Person::take(Survey& survey, const NextReading& next) {
     case NextReading::Kind::straightedge:
       take_straightedge(b, next.of, next.at_mm, next.to_mm, next.up_mm);
       break;
+    case NextReading::Kind::plumb:
+      take_plumb(b, next.of, next.at_mm, spaced(next.up_mm, next.to_mm));
+      break;
+    case NextReading::Kind::string:
+      take_string(b, next.of, next.up_mm, spaced(next.at_mm, next.to_mm));
+      break;
     default:
       take_diagonal(b, next.at_mm, next.to_mm, next.up_mm, 1);
   }
@@ -164,17 +178,16 @@ void Person::take_level(SurveyBuilder& b, int wall, double at, double from, doub
   b.level(wall, at, from, to, read(std::abs(away) + (top ? bubble : -bubble), 0.3), top);
 }
 
-void Person::take_plumb(SurveyBuilder& b, int wall, double at) {
+void Person::take_plumb(SurveyBuilder& b, int wall, double at, const std::vector<double>& up) {
   std::vector<std::pair<double, double>> line;
-  const double a = room_.base(wall, at, 200);
-  for (const double z : {200.0, 800.0, 1400.0, 2000.0})
-    line.push_back({z, read(60 - room_.out(wall, a, z), 0.3)});
+  const double a = room_.base(wall, at, up.front());
+  for (const double z : up) line.push_back({z, read(60 - room_.out(wall, a, z), 0.3)});
   b.plumb(wall, at, line);
 }
 
-void Person::take_string(SurveyBuilder& b, int wall, double z) {
+void Person::take_string(SurveyBuilder& b, int wall, double z, const std::vector<double>& places) {
   std::vector<std::pair<double, double>> line;
-  for (const double at : {100.0, 500.0, 900.0, 1300.0, 1700.0, 2100.0})
+  for (const double at : places)
     line.push_back({at, read(40 + 0.004 * at - room_.out(wall, room_.base(wall, at, z), z), 0.3)});
   b.string(wall, z, line);
 }
@@ -187,10 +200,14 @@ Survey Person::careful(int diagonals, int times) {
   for (int wall = 0; wall < 2; ++wall) {
     take_level(b, wall, 300, 100, 1300);
     take_level(b, wall, 1200, 100, 1300);
-    take_plumb(b, wall, 700);
-    take_string(b, wall, 1000);
+    take_plumb(b, wall, 700, {200, 800, 1400, 2000});
+    take_string(b, wall, 1000, {100, 500, 900, 1300, 1700, 2100});
   }
   return b.survey;
+}
+
+Survey Person::nothing() {
+  return builder().survey;
 }
 
 Survey Person::sparse() {

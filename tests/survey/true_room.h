@@ -75,14 +75,16 @@ class Person {
   Survey careful(int diagonals, int times);
   /// The same with less: one diagonal and one level a wall.
   Survey sparse();
+  /// Two walls and the tape, nothing read.
+  Survey nothing();
 
   /// What the tape says for a true length; `setting` is the sd of setting its ends.
   double read(double length, double setting);
 
   void take_diagonal(SurveyBuilder& b, double first, double second, double z, int times);
   void take_level(SurveyBuilder& b, int wall, double at, double from, double to);
-  void take_plumb(SurveyBuilder& b, int wall, double at);
-  void take_string(SurveyBuilder& b, int wall, double z);
+  void take_plumb(SurveyBuilder& b, int wall, double at, const std::vector<double>& up);
+  void take_string(SurveyBuilder& b, int wall, double z, const std::vector<double>& places);
   void take_straightedge(SurveyBuilder& b, int wall, double from, double to, double z);
   /// Does what was advised.
   void take(Survey& survey, const NextReading& next);
