@@ -13,6 +13,7 @@
 namespace nook {
 namespace {
 
+constexpr const char* kMore = "more";
 constexpr const char* kWords =
     "  ?: where to measure  back: the last one anew  again: once more  skip  done\n";
 
@@ -42,7 +43,7 @@ void Dialogue::say(const std::string& text) const {
 }
 
 void Dialogue::walk() {
-  say(kWords);
+  say_words();
   std::string line;
   while (true) {
     refresh();
@@ -84,23 +85,48 @@ std::optional<Question> Dialogue::next() {
 
 void Dialogue::heard(const Question& question, const std::string& line) {
   if (line == "?") return say(question.sketch.empty() ? "\n" : question.sketch);
+  if (line == kMore)
+    if (const std::optional<Question> more = any_time(text_, line)) return say(more->sketch);
   if (line == "back") return back();
   if (line == "again") {
     again_ = !steps_.empty() && !steps_.back().question.repeats;
     return again_ ? void() : say("  there is no reading to take again yet\n");
   }
-  if (line.empty()) return say(kWords);
+  if (line.empty()) return say_words();
   if (line == "skip") {
     again_ = false;
-    doubted_.reset();
+    forget_doubt();
     skipped_.insert(question.id);
     return;
   }
-  take(question, line);
+  // A doubted line of another kind waits for `keep`; anything else answers the question.
+  const bool keep = doubted_aside_ && line == "keep";
+  if (doubted_aside_ && !keep) {
+    say(wrapped(*doubted_, kPageWidth, "  left out: "));
+    forget_doubt();
+  }
+  const std::optional<Question> other = any_time(text_, keep ? *doubted_ : line);
+  if (!other) return take(question, line);
+  if (!keep) forget_doubt();
+  again_ = false;
+  const int before = accepted_;
+  take(*other, line);
+  doubted_aside_ = doubted_.has_value();
+  if (accepted_ > before) say("  taken\n");
+}
+
+void Dialogue::forget_doubt() {
+  doubted_.reset();
+  doubted_aside_ = false;
+}
+
+void Dialogue::say_words() const {
+  say(kWords);
+  if (any_time(text_, kMore)) say("  more: what else can be read, typed at any question\n");
 }
 
 void Dialogue::back() {
-  doubted_.reset();
+  forget_doubt();
   again_ = false;
   if (steps_.empty()) return say("  this is the first one here\n");
   const Step step = steps_.back();
@@ -123,7 +149,7 @@ void Dialogue::take(const Question& question, const std::string& line) {
   if (doubted_ && !keep && *doubted_ != line) answers.push_back(struck(*doubted_));
   answers.push_back(keep ? *doubted_ : line);
   if (!accept(before, question, answers)) return;
-  doubted_.reset();
+  forget_doubt();
   again_ = false;
 }
 
@@ -144,7 +170,7 @@ bool Dialogue::accept(const std::string& before, const Question& question,
 
 // Asks once more where something speaks against it; `keep` or the same again takes it.
 bool Dialogue::doubted(const std::string& text, const Question& question, const std::string& line) {
-  if (doubted_ || question.repeats) return false;
+  if (doubted_) return false;
   const std::string why = doubt(text_, text, question);
   if (why.empty()) return false;
   say(wrapped(why + ": read again? Type the reading, or keep.", kPageWidth, "  "));

@@ -40,6 +40,11 @@ class Dialogue {
   virtual std::string doubt(const std::string& before, const std::string& after,
                             const Question& question) const = 0;
 
+  /// The question that a line answers whatever was asked; `more` asks for its sketch.
+  virtual std::optional<Question> any_time(const std::string&, const std::string&) const {
+    return {};
+  }
+
   struct Step {
     std::string before;  // the text without this answer
     Question question;
@@ -51,6 +56,8 @@ class Dialogue {
   std::optional<Question> next();
   void heard(const Question& question, const std::string& line);
   void back();
+  void forget_doubt();
+  void say_words() const;
   void take(const Question& question, const std::string& line);
   bool accept(const std::string& before, const Question& question,
               const std::vector<std::string>& answers);
@@ -63,6 +70,7 @@ class Dialogue {
   std::vector<Step> steps_;
   std::set<std::string> skipped_;
   std::optional<std::string> doubted_;  // an answer that awaits `keep` or another reading
+  bool doubted_aside_ = false;          // it is of a kind that was not asked for
   bool again_ = false;                  // the next answer is the last question's, taken again
   int accepted_ = 0;
 };

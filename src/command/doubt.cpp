@@ -1,6 +1,7 @@
 // The reading's own residual tells what the others foretell.
 #include "command/doubt.h"
 
+#include <algorithm>
 #include <cmath>
 #include <set>
 
@@ -9,7 +10,8 @@
 namespace nook {
 namespace {
 
-constexpr double kLimit = 3.29;  // of |w|, alpha .001 (Baarda 1968)
+constexpr double kUsualFlatness = 2;  // mm. Chosen
+constexpr double kLimit = 3.29;       // of |w|, alpha .001 (Baarda 1968)
 
 std::set<std::string> ids_of(const RoomReport& report) {
   std::set<std::string> ids;
@@ -29,7 +31,9 @@ std::optional<Doubt> doubt(const Survey& before, const Survey& after) {
   const std::set<std::string> known = ids_of(earlier);
   // Walls as flat as the earlier readings have them: a slip must not make them look rougher.
   Survey judged = after;
-  judged.flatness.sd = Length{earlier.flatness_sd_mm};
+  // Few readings make them look flatter than walls are.
+  if (!after.flatness.sd)
+    judged.flatness.sd = Length{std::max(earlier.flatness_sd_mm, kUsualFlatness)};
   const Adjustment adjustment = adjust(judged);
   std::optional<Doubt> worst;
   double limit = kLimit;

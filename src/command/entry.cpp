@@ -18,6 +18,12 @@ Diagnostics Entry::faults(const std::string& text) const {
   return survey ? Diagnostics{} : survey.error();
 }
 
+std::optional<Question> Entry::any_time(const std::string& text, const std::string& line) const {
+  if (line != "more" && !is_more(line)) return {};
+  const auto survey = parse_room(text, file());
+  return more_question(survey ? *survey : Survey{});
+}
+
 std::string Entry::doubt(const std::string& before, const std::string& after,
                          const Question&) const {
   const auto old = parse_room(before, file()), survey = parse_room(after, file());

@@ -25,6 +25,7 @@ class Entry : public Dialogue {
   Diagnostics faults(const std::string& text) const override;
   std::string doubt(const std::string& before, const std::string& after,
                     const Question& question) const override;
+  std::optional<Question> any_time(const std::string& text, const std::string& line) const override;
 
   const Design* design_;
   const Rounding* rounding_ = nullptr;

@@ -1,7 +1,10 @@
 // A job worked out step by step: its files, the room, the fit, the holes.
 #include "command/worked.h"
 
+#include <algorithm>
 #include <utility>
+
+#include "survey/missing.h"
 
 namespace nook {
 namespace {
@@ -9,8 +12,24 @@ namespace {
 /// Chosen: with 400 draws a share of .95 is known to about .01.
 constexpr int kDraws = 400;
 
+// What a design takes its heights from.
+HeightsWanted heights_of(const Design& design) {
+  const auto meets = [&](const std::string& what) {
+    return std::any_of(design.contacts.begin(), design.contacts.end(),
+                       [&](const Contact& contact) { return contact.meets == what; });
+  };
+  const bool by_height =
+      std::any_of(design.groups.begin(), design.groups.end(),
+                  [](const Group& group) { return group.height_from.has_value(); });
+  return {meets("floor") || by_height || !design.feet.empty(), meets("ceiling")};
+}
+
 RoomReport report_of(const Job& job, const Adjustment& adjustment) {
   RoomReport report = adjustment.report();
+  if (job.design) {
+    const auto heights = missing_heights(job.survey, heights_of(*job.design));
+    report.missing.insert(report.missing.end(), heights.begin(), heights.end());
+  }
   const auto slips = stud_suspects(job.survey);
   report.suspects.insert(report.suspects.end(), slips.begin(), slips.end());
   if (!adjustment.complete()) return report;

@@ -35,13 +35,27 @@ Done write_walls(TextEdit& edit, const Answers& answers) {
 }
 
 Done write_tape(TextEdit& edit, const Answers& answers) {
-  TextEdit longer(edit.text() + "\n[tape]\n");
-  const Done done = longer.set(key_path("tape.corner"), quoted(answers.back()));
-  if (done) edit = longer;
-  return done;
+  return set_in(edit, "tape", "corner", quoted(answers.back()));
 }
 
 }  // namespace
+
+TextEdit::Done set_in(TextEdit& edit, const std::string& table, const std::string& key,
+                      const std::string& value) {
+  const KeyPath path = key_path(table + "." + key);
+  const Done made = edit.set(path, value);
+  if (made) return made;
+  TextEdit longer(edit.text() + "\n[" + table + "]\n");
+  const Done added = longer.set(path, value);
+  if (added) edit = longer;
+  return added;
+}
+
+TextEdit::Done add_to(TextEdit& edit, const std::string& table, const std::string& list,
+                      const std::string& item) {
+  const Done added = edit.append(key_path(table + "." + list), item);
+  return added ? added : set_in(edit, table, list, "[" + item + "]");
+}
 
 std::vector<std::string> parts_of(const std::string& answer) {
   std::vector<std::string> parts;
@@ -79,11 +93,13 @@ std::vector<Question> open_questions(const Survey& survey, const Design* design)
   add_lengths(walk, questions);
   add_floor(walk, questions);
   add_corners(walk, questions);
+  add_across(walk, questions);
   add_levels(walk, questions);
   add_strings(walk, questions);
   add_studs(walk, questions);
   add_obstacles(walk, questions);
   add_doors(walk, questions);
+  questions.push_back(more_question(survey));
   return questions;
 }
 

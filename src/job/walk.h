@@ -29,6 +29,11 @@ std::vector<Question> first_questions(const std::string& text);
 /// studs, obstacles, doors.
 std::vector<Question> open_questions(const Survey& survey, const Design* design);
 
+/// What else can be read; asked last, and understood at any question.
+Question more_question(const Survey& survey);
+/// Whether a line is such a reading: "plumb left, 24, 8, 2 1/16".
+bool is_more(const std::string& answer);
+
 /// Parts of an answer with several numbers: "14 9/16, 16 1/16 nail" -> two and "nail".
 std::vector<std::string> parts_of(const std::string& answer);
 

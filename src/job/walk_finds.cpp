@@ -53,19 +53,13 @@ Done write_box(TextEdit& edit, int wall, const std::string& answer) {
                                quoted(parts[2]) + ", " + quoted(parts[3]) + "]\n");
 }
 
-Done write_door(TextEdit& edit, bool first, const std::string& answer) {
+Done write_door(TextEdit& edit, const std::string& answer) {
   const Answers parts = parts_of(answer);
   if (parts.size() != 3)
     return tl::unexpected(std::string("say its name, its clear width and its height, with commas"));
   const std::string item = "{ name = " + quoted(parts[0]) + ", width = " + quoted(parts[1]) +
                            ", height = " + quoted(parts[2]) + " }";
-  if (!first) return edit.append(key_path("access.openings"), item);
-  const Done made = edit.set(key_path("access.openings"), "[" + item + "]");
-  if (made) return made;
-  TextEdit longer(edit.text() + "\n[access]\n");
-  const Done added = longer.set(key_path("access.openings"), "[" + item + "]");
-  if (added) edit = longer;
-  return added;
+  return add_to(edit, "access", "openings", item);
 }
 
 }  // namespace
@@ -106,12 +100,11 @@ void add_obstacles(const Walk& walk, std::vector<Question>& to) {
 }
 
 void add_doors(const Walk& walk, std::vector<Question>& to) {
-  const bool inch = walk.survey.units == Unit::inch, first = walk.survey.doorways.empty();
-  to.push_back({"door", "A door on the way in: its name, clear width, height? (skip: no more)",
-                inch ? "bedroom door, 29 3/4, 79 1/2" : "bedroom door, 756, 2019", "", true,
-                [first](TextEdit& edit, const Answers& answers) {
-                  return write_door(edit, first, answers.back());
-                }});
+  const bool inch = walk.survey.units == Unit::inch;
+  to.push_back(
+      {"door", "A door on the way in: its name, clear width, height? (skip: no more)",
+       inch ? "bedroom door, 29 3/4, 79 1/2" : "bedroom door, 756, 2019", kDoorSketch, true,
+       [](TextEdit& edit, const Answers& answers) { return write_door(edit, answers.back()); }});
 }
 
 }  // namespace nook

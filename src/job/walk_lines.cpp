@@ -15,6 +15,10 @@ std::string wall_path(int wall) {
   return "wall[" + std::to_string(wall) + "]";
 }
 
+bool is_between(const Survey& survey, int wall) {
+  return wall > 0 && wall + 1 < static_cast<int>(survey.walls.size());
+}
+
 bool is_near(double a, double b) {
   return std::abs(a - b) < 60;  // mm: the same spot, chosen
 }
@@ -26,7 +30,6 @@ void ask_floor(const Walk& walk, int wall, double along, std::vector<Question>& 
                     out = easy(survey, 100);
   for (const DropReading& drop : survey.floor.down)
     if (drop.wall == wall && is_near(drop.along.mm, along)) return;
-  const bool first = survey.floor.down.empty();
   to.push_back({"floor " + name + " " + at,
                 "Level line down to the floor, " + at + " along the " + name + " wall, " + out +
                     " out from it?",
@@ -34,16 +37,12 @@ void ask_floor(const Walk& walk, int wall, double along, std::vector<Question>& 
                 [=](TextEdit& edit, const Answers& answers) {
                   const std::string item = "[" + quoted(name) + ", " + quoted(at) + ", " +
                                            quoted(out) + ", " + readings(answers) + "]";
-                  if (!first) return edit.append(key_path("floor.down"), item);
-                  const Done made = edit.set(key_path("floor.down"), "[" + item + "]");
-                  if (made) return made;
-                  // The file has no [floor] yet: one table of that name, with its first key.
-                  TextEdit longer(edit.text() + "\n[floor]\n");
-                  const Done added = longer.set(key_path("floor.down"), "[" + item + "]");
-                  if (added) edit = longer;
-                  return added;
+                  return add_to(edit, "floor", "down", item);
                 }});
 }
+
+constexpr double kUnknownWall = 1830;  // mm, 6 ft, of a wall whose length nothing says. Chosen
+constexpr double kEnd = 10;            // mm that a mark stays off a wall's end. Chosen
 
 struct Marks {
   double first, second;
@@ -146,17 +145,19 @@ void add_lengths(const Walk& walk, std::vector<Question>& to) {
   for (int wall = 0; wall < static_cast<int>(walk.survey.walls.size()); ++wall) {
     const Wall& entry = walk.survey.walls[wall];
     if (entry.length.empty())
-      to.push_back({"length " + entry.name,
-                    "Length of the " + entry.name + " wall, from the corner to its far end?",
-                    walk.survey.units == Unit::inch ? "118 3/8" : "3007", kLengthSketch, false,
-                    [wall](TextEdit& edit, const Answers& answers) {
-                      return edit.set(key_path(wall_path(wall) + ".length"), readings(answers));
-                    }});
+      to.push_back(
+          {"length " + entry.name,
+           "Length of the " + entry.name + " wall, from " +
+               (is_between(walk.survey, wall) ? "corner to corner?" : "the corner to its far end?"),
+           walk.survey.units == Unit::inch ? "118 3/8" : "3007", kLengthSketch, false,
+           [wall](TextEdit& edit, const Answers& answers) {
+             return edit.set(key_path(wall_path(wall) + ".length"), readings(answers));
+           }});
     if (entry.baseboard) continue;
     to.push_back(
         {"baseboard " + entry.name,
          "Baseboard on the " + entry.name + " wall: its height and thickness? (skip: none)",
-         walk.survey.units == Unit::inch ? "5 1/4, 9/16" : "120, 15", "", false,
+         walk.survey.units == Unit::inch ? "5 1/4, 9/16" : "120, 15", kBoardSketch, false,
          [wall](TextEdit& edit, const Answers& answers) -> Done {
            const Answers parts = parts_of(answers.back());
            if (parts.size() != 2)
@@ -174,19 +175,51 @@ void add_floor(const Walk& walk, std::vector<Question>& to) {
       ask_floor(walk, wall, along, to);
 }
 
-void add_corners(const Walk& walk, std::vector<Question>& to) {
-  const double unit = walk.survey.units == Unit::inch ? 12 * kMillimetresPerInch : 300;
-  for (int corner = 0; corner < static_cast<int>(walk.survey.corners.size()); ++corner)
+// A 3-4-5 corner both ways and its square, in the largest feet (300 mm) or parts of them that both
+// walls have room for.
+std::vector<Marks> marks_in(const Survey& survey, const Corner& corner) {
+  const bool inch = survey.units == Unit::inch;
+  const auto room_on = [&](int wall) {
+    const Readings& length = survey.walls[wall].length;
+    return length.empty() ? kUnknownWall : length.front().value.mm - kEnd;
+  };
+  for (const double part : {1.0, 1.0 / 2, 1.0 / 3, 1.0 / 6}) {
+    const double unit = part * (inch ? 12 * kMillimetresPerInch : 300);
+    std::vector<Marks> fitting;
     for (const Marks marks :
-         {Marks{3 * unit, 4 * unit}, Marks{4 * unit, 3 * unit}, Marks{5 * unit, 5 * unit}}) {
-      const int* walls = walk.survey.corners[corner].walls;
-      const auto ends = [&](int wall) {
-        const Readings& length = walk.survey.walls[wall].length;
-        return length.empty() ? 6 * unit : length.front().value.mm;
-      };
-      if (marks.first < ends(walls[0]) && marks.second < ends(walls[1]))
-        ask_diagonal(walk, corner, marks, to);
-    }
+         {Marks{3 * unit, 4 * unit}, Marks{4 * unit, 3 * unit}, Marks{5 * unit, 5 * unit}})
+      if (marks.first < room_on(corner.walls[0]) && marks.second < room_on(corner.walls[1]))
+        fitting.push_back(marks);
+    if (fitting.size() >= 2) return fitting;
+  }
+  return {};
+}
+
+void add_corners(const Walk& walk, std::vector<Question>& to) {
+  for (int k = 0; k < static_cast<int>(walk.survey.corners.size()); ++k)
+    for (const Marks marks : marks_in(walk.survey, walk.survey.corners[k]))
+      ask_diagonal(walk, k, marks, to);
+}
+
+void add_across(const Walk& walk, std::vector<Question>& to) {
+  const Survey& survey = walk.survey;
+  if (survey.walls.size() != 3) return;
+  const std::string left = survey.walls[0].name, back = survey.walls[1].name,
+                    right = survey.walls[2].name;
+  const double deep = std::min(walk.spots[0].reach, walk.spots[2].reach);
+  const std::string out = easy(survey, deep * 0.8), height = easy(survey, walk.spots[1].height);
+  if (!survey.across.empty()) return;
+  to.push_back({"across",
+                "Across from the " + left + " to the " + right + " wall, " + out +
+                    " out from the " + back + " wall, " + height + " up?",
+                survey.units == Unit::inch ? "47 1/4" : "1202", kAcrossSketch, false,
+                [=](TextEdit& edit, const Answers& answers) {
+                  return edit.append_table(key_path("across"),
+                                           "walls = [" + quoted(left) + ", " + quoted(right) +
+                                               "]\nout = " + quoted(out) +
+                                               "\nheight = " + quoted(height) +
+                                               "\nis = " + readings(answers) + "\n");
+                }});
 }
 
 void add_levels(const Walk& walk, std::vector<Question>& to) {

@@ -29,9 +29,17 @@ std::string easy(const Survey& survey, double mm);
 /// One answer as a TOML value, several as a list of repeats.
 std::string readings(const std::vector<std::string>& answers);
 
+/// Sets a key of a table, which is made where the file has none.
+TextEdit::Done set_in(TextEdit& edit, const std::string& table, const std::string& key,
+                      const std::string& value);
+/// Adds an item to a list of a table; either is made where it is missing.
+TextEdit::Done add_to(TextEdit& edit, const std::string& table, const std::string& list,
+                      const std::string& item);
+
 void add_lengths(const Walk& walk, std::vector<Question>& to);
 void add_floor(const Walk& walk, std::vector<Question>& to);
 void add_corners(const Walk& walk, std::vector<Question>& to);
+void add_across(const Walk& walk, std::vector<Question>& to);
 void add_levels(const Walk& walk, std::vector<Question>& to);
 void add_strings(const Walk& walk, std::vector<Question>& to);
 void add_studs(const Walk& walk, std::vector<Question>& to);

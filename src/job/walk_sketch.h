@@ -35,6 +35,14 @@ inline constexpr const char* kStringSketch = R"(
       .--------------------------------    square to the wall
         string or level laser, an inch or so off the wall
 )";
+inline constexpr const char* kAcrossSketch = R"(
+        seen from above
+      o==========================o  back wall
+      |            | out         |
+      |<-------------------------|  wall to wall, level and
+      |                          |  square to the back wall's middle
+      left wall        right wall
+)";
 inline constexpr const char* kFloorSketch = R"(
       - - - - - - - - - - - - - - -  level line
             |
@@ -48,6 +56,20 @@ inline constexpr const char* kStudSketch = R"(
       |<-->|                edge nearer to the corner
       |<------>|            edge further from it
       or one number: its center. Say how: nail, magnet, finder
+)";
+inline constexpr const char* kBoardSketch = R"(
+        seen along the wall
+      |  |
+      |  |__   ---
+      |  |  |   ^  height, from the floor to its top
+      |  |  |   v
+      |__|__|____
+         |<>|  thickness, at its thickest
+)";
+inline constexpr const char* kDoorSketch = R"(
+      the narrowest that a piece has to pass:
+      width between the stops, or from the stop to the open leaf;
+      height from the floor to the head
 )";
 inline constexpr const char* kBoxSketch = R"(
       |<-- from -->+-----+   along the wall: from, to

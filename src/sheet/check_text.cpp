@@ -106,6 +106,12 @@ std::string proof_text(const Foretold& proof, const Style& style) {
                  kPageWidth, "");
 }
 
+std::string facts_text(const RoomReport& room) {
+  std::string text;
+  for (const std::string& fact : room.facts) text += "\n" + wrapped(fact, kPageWidth, "");
+  return text;
+}
+
 }  // namespace
 
 Verdict check_verdict(const CheckAnswer& check) {
@@ -118,7 +124,7 @@ std::string check_text(const CheckAnswer& check, const Style& style) {
   return fmt::format("{}: {}\n\n", check.title, headline(check_verdict(check), style)) +
          findings_text(all_findings(check, style), style) +
          notches_text(check.fit, style.rounding) + holes_text(check.drill) +
-         proof_text(check.proof, style) + "\n" + std::string(kCautions);
+         proof_text(check.proof, style) + facts_text(check.room) + "\n" + std::string(kCautions);
 }
 
 }  // namespace nook

@@ -1,17 +1,19 @@
-// What a reading is called on a page: in words, with the line where it stands.
+// What readings are called on a page: in words, with the line where they stand.
 #pragma once
 
 #include <string>
+#include <vector>
 
 #include "survey/report.h"
 
 namespace nook {
 
-/// "left wall, plumb line 1, reading 6 (line 43)" for the id `wall[0].plumb[0].line[5]`; the id
-/// itself where the report has no such reading.
+/// `left wall, plumb line 24" from the corner, 48" up (line 43)`; the id itself where the report
+/// does not know it.
 std::string reading_name(const std::string& id, const RoomReport& report);
 
-/// How many of them there are, and the first few by name.
-std::string reading_names(const std::vector<std::string>& ids, const RoomReport& report);
+/// The first `most` of them by name, and how many more there are.
+std::string names_of(const std::vector<std::string>& ids, const RoomReport& report,
+                     std::size_t most = 4);
 
 }  // namespace nook

@@ -5,6 +5,7 @@
 #include <nlohmann/json.hpp>
 
 #include "base/length.h"
+#include "sheet/reading_name.h"
 
 namespace nook {
 namespace {
@@ -68,9 +69,10 @@ void add_angle(const ReadingReport& reading, Json& json) {
   json["blade_mm"] = *reading.blade_mm;
 }
 
-Json json_of(const ReadingReport& reading) {
+Json json_of(const ReadingReport& reading, const std::string& name) {
   Json json{{"id", reading.id},
             {"given", reading.given},
+            {"name", name},
             {"value_mm", number(reading.value_mm)},
             {"sd_mm", number(reading.sd_mm)},
             {"adjusted_mm", number(reading.adjusted_mm)},
@@ -100,7 +102,8 @@ Json suspect_json(const Suspect& suspect) {
 }
 
 void add_readings(const RoomReport& report, Json& json) {
-  json["readings"] = list(report.readings, [](const auto& r) { return json_of(r); });
+  json["readings"] =
+      list(report.readings, [&](const auto& r) { return json_of(r, reading_name(r.id, report)); });
   json["suspects"] = list(report.suspects, suspect_json);
   json["uncheckable"] = report.uncheckable;
   json["measure_next"] = list(report.measure_next, [](const NextReading& next) {

@@ -13,7 +13,8 @@
 namespace nook {
 namespace {
 
-constexpr int kNextShown = 3;       // readings to take next that a person can keep in mind. Chosen
+constexpr int kNextShown = 3;  // readings to take next that a person can keep in mind. Chosen
+constexpr std::size_t kUncheckedShown = 4;  // enough to see what they have in common. Chosen
 constexpr double kStraight = 0.05;  // degrees: nobody can tell that from a square corner. Chosen
 
 std::string length(double mm, const Style& style) {
@@ -72,11 +73,16 @@ std::string room_lines(const RoomReport& report, const Survey& survey, const Sty
   return text;
 }
 
-std::string unchecked(const RoomReport& report) {
-  if (report.uncheckable.empty()) return {};
-  return "\n" + wrapped(fmt::format("No other reading checks these; take again what matters: {}.",
-                                    reading_names(report.uncheckable, report)),
-                        kPageWidth, "");
+// All of them with --verbose.
+std::string unchecked(const RoomReport& report, const Style& style) {
+  const auto& ids = report.uncheckable;
+  if (ids.empty()) return {};
+  const std::size_t most = style.verbose ? ids.size() : kUncheckedShown;
+  return "\n" +
+         wrapped(fmt::format("No other reading checks these; take again what matters: {}{}.",
+                             names_of(ids, report, most),
+                             ids.size() > most ? " ('nookfit room --verbose' names them)" : ""),
+                 kPageWidth, "");
 }
 
 std::string next_readings(const RoomReport& report) {
@@ -103,7 +109,7 @@ Finding missing_finding(const Missing& missing) {
 
 Finding suspect_finding(const Suspect& suspect, const RoomReport& report) {
   const bool one = suspect.ids.size() == 1;
-  const std::string names = reading_names(suspect.ids, report);
+  const std::string names = names_of(suspect.ids, report);
   const std::string again =
       one ? "take it again" : "take " + reading_name(suspect.ids.front(), report) + " again first";
   return {Verdict::cannot_tell, 1e3 + std::min(suspect.odds, 1e5), one ? names : "one of " + names,
@@ -129,7 +135,7 @@ std::string room_text(const RoomReport& report, const Survey& survey, const Styl
   const std::vector<Finding> findings = room_findings(report, style);
   if (!findings.empty()) text += "\n" + listed(findings, style);
   for (const std::string& fact : report.facts) text += "\n" + wrapped(fact, kPageWidth, "");
-  text += unchecked(report) + next_readings(report);
+  text += unchecked(report, style) + next_readings(report);
   if (style.verbose) text += "\n" + readings_table(report, style);
   return text;
 }

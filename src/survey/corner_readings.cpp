@@ -28,8 +28,9 @@ void observe_diagonal(RoomModel& model, int corner, const Diagonal& diagonal) {
 
 void observe_square(RoomModel& model, int corner, const SquareReading& square) {
   const double blade = square.blade.mm, sign = square.gap_at_tip ? 1 : -1;
-  const Sides sides{corner, square.height, 0, 0};
   for (const Reading& gap : square.gap) {
+    const Sides sides{corner, square.height, board_at(model, corner, square.height, gap.on),
+                      board_at(model, corner + 1, square.height, gap.on)};
     Observed how{worth(*model.survey, gap, Ends::marks), -1, corner};
     how.two_ended = true;
     if (!gap.sd) how.worth.sd = std::hypot(rounding_sd(*model.survey, gap), kBladeError);

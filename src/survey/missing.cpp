@@ -1,6 +1,8 @@
 // Names what is not determined.
 #include "survey/missing.h"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 
 #include "survey/loose_marks.h"
@@ -8,6 +10,7 @@
 namespace nook {
 namespace {
 
+constexpr int kHeights = 3;      // readings that make a plane
 constexpr double kHardly = 0.9;  // of a lean's prior sd: the readings say hardly anything. Chosen
 
 std::string wall(const std::string& name) {
@@ -60,6 +63,29 @@ std::vector<Missing> missing(const RoomModel& model, const Solution& solution) {
   for (const std::string& mark : loose_marks(model, solution))
     out.push_back({"nothing says where the mark '" + mark + "' is: take one more tape to it"});
   add_leans(model, solution, out);
+  return out;
+}
+
+std::vector<Missing> missing_heights(const Survey& survey, HeightsWanted wanted) {
+  const auto used = [](const std::vector<DropReading>& drops) {
+    int count = 0;
+    for (const DropReading& d : drops)
+      count += std::any_of(d.drop.begin(), d.drop.end(),
+                           [](const Reading& reading) { return !reading.struck; });
+    return count;
+  };
+  const auto said = [](int have, const std::string& what, const std::string& way) {
+    const int more = kHeights - have;
+    return Missing{
+        fmt::format("{} says how {} lies under what stands or hangs: measure {} from the "
+                    "level line in {} more place{}",
+                    have == 0 ? "nothing" : "too little", what, way, more, more == 1 ? "" : "s"),
+        false};
+  };
+  std::vector<Missing> out;
+  const int floor = used(survey.floor.down), ceiling = used(survey.ceiling);
+  if (wanted.floor && floor < kHeights) out.push_back(said(floor, "the floor", "down"));
+  if (wanted.ceiling && ceiling < kHeights) out.push_back(said(ceiling, "the ceiling", "up"));
   return out;
 }
 

@@ -1,6 +1,7 @@
 // What the readings do not say, in words, with what to take.
 #pragma once
 
+#include "room/survey.h"
 #include "survey/report.h"
 #include "survey/solution.h"
 
@@ -8,6 +9,13 @@ namespace nook {
 
 /// Unknowns that no reading determines, leans that are hardly better known than before.
 std::vector<Missing> missing(const RoomModel& model, const Solution& solution);
+
+/// What stands or hangs by height wants three readings from the level line at least: down to the
+/// floor, or up to the ceiling. Nothing where there are as many, or nothing stands or hangs.
+struct HeightsWanted {
+  bool floor = false, ceiling = false;
+};
+std::vector<Missing> missing_heights(const Survey& survey, HeightsWanted wanted);
 
 /// Whether the room's figures stand.
 bool nothing_blocks(const RoomReport& report);

@@ -1,6 +1,7 @@
 // What the adjustment found, as a report that text and JSON are rendered from later.
 #pragma once
 
+#include <map>
 #include <optional>
 #include <string>
 #include <vector>
@@ -75,9 +76,10 @@ struct RoomReport {
   std::vector<WallReport> walls;
   double flatness_sd_mm = 0, flatness_reach_mm = 0;
   bool flatness_from_file = false;
-  std::vector<ReadingReport> readings;   // in file order
-  std::vector<Suspect> suspects;         // best first
-  std::vector<std::string> uncheckable;  // ids with redundancy below 0.1
+  std::vector<ReadingReport> readings;       // in file order
+  std::map<std::string, std::string> names;  // of readings by id, in words
+  std::vector<Suspect> suspects;             // best first
+  std::vector<std::string> uncheckable;      // ids with redundancy below 0.1
   std::vector<NextReading> measure_next;
   std::vector<Missing> missing;
   std::vector<std::string> facts;  // that stand beside the numbers and do not agree with them

@@ -5,6 +5,7 @@
 
 #include "survey/observations.h"
 #include "survey/quantiles.h"
+#include "survey/reading_names.h"
 
 namespace nook {
 namespace {
@@ -121,6 +122,7 @@ RoomReport room_report(const RoomModel& model, const Solution& solution, const R
   RoomReport report;
   add_room(model, solution, room, report);
   add_readings(model, solution, report);
+  report.names = reading_names(*model.survey);
   const Flatness& flatness = model.survey->flatness;
   report.flatness_from_file = flatness.sd.has_value();
   if (model.walls() > 0) report.flatness_sd_mm = model.surfaces.front().sd;

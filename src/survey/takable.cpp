@@ -10,6 +10,7 @@
 #include "base/notation.h"
 #include "survey/corner_frame.h"
 #include "survey/observations.h"
+#include "survey/reading_names.h"
 #include "survey/span_places.h"
 
 namespace nook {
@@ -18,9 +19,10 @@ namespace {
 // Minutes that a reading takes with its marks. Chosen.
 constexpr double kDiagonal = 2, kAgain = 1, kLevel = 1, kStraightedge = 1.5, kLength = 1,
                  kDrop = 0.5, kSpan = 1.5, kLine = 1, kOnLine = 0.25;
-constexpr double kEnd = 50;         // mm that a mark stays off a wall's end. Chosen
-constexpr int kMostMarks = 20;      // between which new tapes are thought of. Chosen
-constexpr double kFewOnLine = 300;  // mm: a shorter line tells no more than a level. Chosen
+constexpr double kEnd = 50;             // mm that a mark stays off a wall's end. Chosen
+constexpr int kMostMarks = 20;          // between which new tapes are thought of. Chosen
+constexpr std::size_t kMostSpans = 60;  // that are thought of once more. Chosen
+constexpr double kFewOnLine = 300;      // mm: a shorter line tells no more than a level. Chosen
 
 // What n distances to a line tell whose offset (and with two, tilt) is free: combinations with the
 // error of one distance each, free of one another.
@@ -36,7 +38,13 @@ Eigen::MatrixXd told_by_line(const std::vector<double>& at, int free) {
 class Finder {
  public:
   explicit Finder(View& view)
-      : view_(view), survey_(*view.model().survey), inch_(survey_.units == Unit::inch) {}
+      : view_(view),
+        survey_(*view.model().survey),
+        inch_(survey_.units == Unit::inch),
+        names_(reading_names(survey_)) {
+    const auto& rows = view.model().observations;
+    for (int i = 0; i < static_cast<int>(rows.size()); ++i) rows_.emplace(rows[i].id, i);
+  }
 
   std::vector<Takable> all(const TakingSpots& spots) {
     for (int k = 0; k < view_.model().corners(); ++k) diagonals(k);
@@ -289,23 +297,37 @@ class Finder {
         noise, kDrop);
   }
 
-  // Straight tapes of diagonals once more, at the same marks.
+  // Readings at places of their own once more: tapes at the same marks, levels at the same spot.
   void again() {
-    for (const Corner& corner : survey_.corners)
-      for (const Diagonal& diagonal : corner.diagonals) {
-        if (diagonal.straight.empty()) continue;
-        const auto& rows = view_.model().observations;
-        const auto row = std::find_if(rows.begin(), rows.end(), [&](const Observation& o) {
-          return o.id == diagonal.straight.front().id;
-        });
-        if (row == rows.end()) continue;
-        const int k = corner.walls[0];
-        const double first = diagonal.first.value.mm, second = diagonal.second.value.mm;
-        add({fmt::format("take the diagonal from {} on the {} wall to {} on the {} wall again",
-                         said(first), name(k), said(second), name(k + 1)),
-             0, NextReading::Kind::other, k, first, second, diagonal.height.value.mm},
-            row->model(view_), row->worth.sd * row->worth.sd, kAgain);
-      }
+    for (const Corner& corner : survey_.corners) {
+      const int k = corner.walls[0];
+      for (const Diagonal& d : corner.diagonals)
+        once_more(d.straight, {"", 0, NextReading::Kind::other, k, d.first.value.mm,
+                               d.second.value.mm, d.height.value.mm, false});
+      for (const SquareReading& square : corner.squares)
+        once_more(square.gap, {"", 0, NextReading::Kind::other, k, 0, 0, 0, false});
+    }
+    for (int wall = 0; wall < static_cast<int>(survey_.walls.size()); ++wall)
+      for (const LevelReading& r : survey_.walls[wall].levels)
+        once_more(r.gap, {"", 0, NextReading::Kind::level, wall, r.at.mm, r.to.value.mm,
+                          r.from.value.mm, r.from_right});
+    for (const Across& across : survey_.across)
+      once_more(across.is, {"", 0, NextReading::Kind::length, across.walls[0] + 1, 0, 0, 0, false});
+    for (const DropReading& d : survey_.floor.down)
+      once_more(d.drop,
+                {"", 0, NextReading::Kind::drop, d.wall, d.along.mm, d.out.mm, 0, d.from_right});
+    if (survey_.spans.size() > kMostSpans) return;
+    for (const Span& span : survey_.spans)
+      once_more(span.is, {"", 0, NextReading::Kind::span, 0, 0, 0, 0, false});
+  }
+
+  void once_more(const Readings& readings, NextReading next) {
+    if (readings.empty()) return;
+    const auto row = rows_.find(readings.front().id);
+    if (row == rows_.end()) return;
+    next.reading = "take this again: " + names_.at(row->first);
+    const Observation& o = view_.model().observations[row->second];
+    add(std::move(next), o.model(view_), o.worth.sd * o.worth.sd, kAgain);
   }
 
   void spans() {
@@ -327,6 +349,8 @@ class Finder {
   View& view_;
   const Survey& survey_;
   bool inch_;
+  std::map<std::string, std::string> names_;  // of readings by id
+  std::map<std::string, int> rows_;           // observations by id
   std::vector<Takable> out_;
 };
 

@@ -1,5 +1,6 @@
 """Guided entry: nothing accepted is lost, whatever happens to the program, the disk or the file."""
 
+import json
 import os
 import pathlib
 import random
@@ -92,6 +93,81 @@ class Entry(unittest.TestCase):
         done = enter(self.folder, OPENING + ["?"] + FLOOR + ["?", "done"])
         self.assertIn("level line", done.stdout)
         self.assertLessEqual(max(map(len, done.stdout.splitlines())), 80)
+
+    def test_every_kind_of_reading_can_be_typed_at_any_question(self):
+        lines = ["plumb left, 24, 8, 2 1/16, 48, 2 1/16, 90, 2 1/16", "string left, 60, 3, 1, 60, 1, 115, 1",
+                 "straightedge right, 40, 3, 0, 27, 1/16, 51, 0", "level right, 70, 8, 56, 1/16 bottom",
+                 "diagonal left/right, 68, 36, 48, 60", "square left/right, 8, 24, 0 heel", "angle left/right, 40, 12, 90",
+                 "tape left/right, nail in the sill, 101 1/4", "tape nail in the sill, right wall 60, 81 1/2",
+                 "ceiling left, 6, 4, 55 7/8", "covering carpet, 5/8", "squash 180 lb, 3, 1 1/4, 3/8",
+                 "turn hall, 36, 38, 95"]
+        enter(self.folder, OPENING + FLOOR)
+        done = enter(self.folder, lines + ["done"])
+        self.assertNotIn("not taken", done.stdout)
+        self.assertEqual(done.stdout.count("  taken\n"), len(lines))
+        room = room_of(self.folder)
+        left, right = room["wall"]
+        self.assertEqual(left["plumb"][0]["line"][2], ["90", "2 1/16"])
+        self.assertEqual(left["string"][0]["height"], "60")
+        self.assertEqual(right["straightedge"][0]["gaps"][1], ["27", "1/16"])
+        self.assertEqual(right["level"][0]["gap_at"], "bottom")
+        corners = {key: corner for corner in room["corner"] for key in corner}
+        self.assertEqual(corners["square"]["square"][0]["at"], "heel")
+        self.assertEqual(corners["angles"]["angles"][0], {"is": "90", "blade": "12"})
+        self.assertEqual(corners["diagonals"]["diagonals"], [["36", "48", "60"]])
+        self.assertEqual(room["mark"], [{"name": "nail in the sill"}])
+        self.assertEqual(room["span"][1]["between"], ["nail in the sill", {"wall": "right", "along": "60"}])
+        self.assertEqual(room["ceiling"]["up"], [["left", "6", "4", "55 7/8"]])
+        self.assertEqual(room["floor"]["covering"], {"kind": "carpet", "thickness": "5/8"})
+        self.assertEqual(room["floor"]["squash"][0]["by"], "3/8")
+        self.assertEqual(room["access"]["turns"][0]["name"], "hall")
+        done = enter(self.folder, ["blocking left, 15 1/4, 31 1/4, 46, 49 1/2", "square left/right, 8", "nonsense left, 4"])
+        self.assertEqual(done.stdout.count("not taken"), 3)  # no stud of that wall yet; too few numbers; no such kind
+        self.assertEqual(room_of(self.folder), room)
+
+    def test_blocking_stands_with_the_studs(self):
+        enter(self.folder, OPENING + ["skip"] * 30 + ["done"])
+        text = (self.folder / "room.toml").read_text()
+        text = text.replace("name = 'left'\n", "name = 'left'\nstuds = { found = [{ centre = '15', by = 'nail' }] }\n")
+        (self.folder / "room.toml").write_text(text)
+        done = enter(self.folder, ["blocking left, 15 1/4, 31 1/4, 46, 49 1/2", "blocking left, 31 1/4, 47, 46, 49 1/2", "done"])
+        self.assertEqual(done.stdout.count("  taken\n"), 2)
+        blocking = room_of(self.folder)["wall"][0]["studs"]["blocking"]
+        self.assertEqual([entry["along"][0] for entry in blocking], ["15 1/4", "31 1/4"])
+
+    def test_a_doubted_line_of_another_kind_is_kept_or_left_out_aloud(self):
+        enter(self.folder, OPENING + FLOOR + ["60"] * 2 + ["done"])
+        wrong = "diagonal left/right, 39, 60, 60, 83 7/8"
+        done = enter(self.folder, [wrong, "84 7/8", "done"])
+        self.assertIn("read again?", done.stdout)
+        self.assertIn("left out: " + wrong, done.stdout)
+        self.assertNotIn("83 7/8", (self.folder / "room.toml").read_text())
+        done = enter(self.folder, [wrong, "keep", "done"])
+        self.assertIn("83 7/8", (self.folder / "room.toml").read_text())
+
+    def test_a_new_alcove_is_asked_for_all_that_it_needs(self):
+        asked = enter(self.folder, ["mm", "case", "left, back, right", "612", "skip", "1202", "skip", "607", "skip"]
+                      + ["1020", "1021", "1020", "1019"] + ["skip"] * 80).stdout
+        for words in ("back wall, from corner to corner", "450 along the left wall to one 600 along the back wall",
+                      "300 along the back wall to one 400 along the right wall", "Across from the left to the right wall",
+                      "Level held plumb on the back wall", "Studs of the right wall", "A door on the way in",
+                      "Anything more"):
+            self.assertIn(words, " ".join(asked.split()))
+        # What is asked is what the room needs: answered, nothing blocks it.
+        self.folder = pathlib.Path(self.holder.name, "answered")
+        enter(self.folder, ["mm", "case", "left, back, right", "612", "skip", "1202", "skip", "607", "skip"]
+              + ["1020", "1021", "1020", "1019", "750", "750", "500", "500", "707", "1200", "done"])
+        answer = json.loads(subprocess.run([PROGRAM, "room", str(self.folder), "--json"], capture_output=True,
+                                           text=True, timeout=60).stdout)
+        self.assertFalse(any(missing["blocks"] for missing in answer["missing"]), answer["missing"])
+
+    def test_every_question_has_a_sketch(self):
+        walk = ["inch", "block", "left, right", "118 3/8", "skip", "96 9/16", "skip"] + FLOOR
+        lines = [line for answer in walk + ["skip"] * 40 for line in ("?", answer)]
+        said = enter(self.folder, lines).stdout
+        for after in said.split("> ")[1:]:
+            if after.startswith("\n\n"):
+                self.fail("nothing to see: " + after[:100])
 
     def test_two_entries_refuse_each_other(self):
         self.folder.mkdir()

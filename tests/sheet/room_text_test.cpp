@@ -40,6 +40,7 @@ RoomReport sample() {
                      reading("corner[0].diagonals[1].second", 41, 1, 0),
                      reading("wall[0].plumb[0].line[5]", 23, 0, -1),
                      reading("span[3].is[1]", 0, -1, -1), reading("wall[1].length[1]", 9, 1, -1)};
+  report.names["corner[0].diagonals[1][0]"] = "left/right corner, diagonal 36\" to 48\" (line 41)";
   report.chi2 = 20;
   report.chi2_limit = 50;
   report.dof = 21;
@@ -64,17 +65,13 @@ void check_width(const std::string& text) {
 
 }  // namespace
 
-TEST_CASE("reading names: ids in words, with their line") {
+TEST_CASE("reading names: in words, and never more than a few") {
   const RoomReport report = sample();
   CHECK(reading_name("corner[0].diagonals[1][0]", report) ==
-        "left/right corner, diagonal 2, time 1 (line 41)");
-  CHECK(reading_name("corner[0].diagonals[1].second", report) ==
-        "left/right corner, diagonal 2, mark on the right wall (line 41)");
-  CHECK(reading_name("wall[0].plumb[0].line[5]", report) ==
-        "left wall, plumb line 1, reading 6 (line 23)");
-  CHECK(reading_name("span[3].is[1]", report) == "tape 4, time 2");
-  CHECK(reading_name("wall[1].length[1]", report) == "right wall, length, time 2 (line 9)");
-  CHECK(reading_name("wall[0].studs.found[2]", report) == "wall[0].studs.found[2]");
+        "left/right corner, diagonal 36\" to 48\" (line 41)");
+  CHECK(reading_name("wall[7].level[0]", report) == "wall[7].level[0]");
+  CHECK(names_of({"a", "b", "c"}, report, 2) == "a; b; and 1 more");
+  CHECK(names_of({"a", "b", "c"}, report) == "a; b; c");
 }
 
 TEST_CASE("room page: corner, walls, how surely, in 80 columns") {
@@ -101,7 +98,7 @@ TEST_CASE("room page: suspects and what is missing, each with what to do") {
   const std::string text = room_text(report, Survey{}, inches_style());
   check_width(text);
   CHECK(has(text, "Room: CANNOT TELL"));
-  CHECK(has(text, "left/right corner, diagonal 2, time 1 (line 41): 60 7/8\"; the"));
+  CHECK(has(text, "left/right corner, diagonal 36\" to 48\" (line 41): 60 7/8\""));
   CHECK(has(text, "-> take it again, or strike what is wrong (struck = true)"));
   CHECK(has(text, "-> hold a level plumb against it"));
   CHECK(has(text, "No other reading checks these"));
