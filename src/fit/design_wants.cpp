@@ -16,11 +16,11 @@ constexpr double kScribe = 9.525;    // mm, 3/8 in: more is filled or trimmed, n
 constexpr double kLeastLimit = 1.5;  // mm, 1/16 in: nobody builds closer. Chosen
 constexpr double kEven = 6.35;       // mm, 1/4 in: what steps may differ by (CPSC 325, 5.2)
 constexpr double kOneSided95 = 1.6448536269514722;
-constexpr double kTight = 25;         // weight of a wall that the group is tight to. Chosen
-constexpr double kTurns = 300;        // mm of contact in plan that let a group turn. Chosen
-constexpr double kMatters = 0.02;     // of a station's weight; less is left out
+constexpr double kTight = 25;      // weight of a wall that the group is tight to. Chosen
+constexpr double kTurns = 300;     // mm of contact in plan that let a group turn. Chosen
+constexpr double kMatters = 0.02;  // of a station's weight; less is left out
 constexpr double kLeastReach = 1000, kAlcove = 600;  // mm, of a wall with a free end. Chosen
-constexpr double kBeside = 100;       // mm out from a wall that the floor is read at. Chosen
+constexpr double kBeside = 100;  // mm out from a wall that the floor is read at. Chosen
 
 // One place where a piece meets a wall or the floor.
 struct Station {
@@ -279,8 +279,8 @@ class Wants {
     for (std::size_t w = 0; w < room_.walls.size(); ++w) {
       const bool free = w == 0 || w + 1 == room_.walls.size(), alcove = room_.walls.size() > 2;
       double& reach = wants_.plan.reach[w];
-      if (free) reach = alcove ? std::max(reach, kAlcove) + kBeside
-                               : std::max(reach, kLeastReach) + kApart;
+      if (free)
+        reach = alcove ? std::max(reach, kAlcove) + kBeside : std::max(reach, kLeastReach) + kApart;
     }
   }
 
