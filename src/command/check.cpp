@@ -14,6 +14,7 @@ namespace {
 CheckAnswer check_of(const Job& job, double sure) {
   const RoomWorked room = drawn_room_of(job);
   FitAnswer fit = fit_of(job, room, sure);
+  name_next(room, fit);
   DrillAnswer drill = drill_of(job, room, fit, sure);
   Foretold proof = proof_of(job, room, fit);
   CarryAnswer carry = carry_of(job, room, fit, sure);
