@@ -46,6 +46,20 @@ double box_distance2(const Boxed& a, const Boxed& b) {
   return dot(d, d);
 }
 
+// Two triangles, and what their squared distance is at least.
+struct Nearness {
+  double bound;
+  int a, b;
+};
+
+Nearness nearest_boxes(const std::vector<Boxed>& a, const std::vector<Boxed>& b) {
+  Nearness best{std::numeric_limits<double>::infinity(), 0, 0};
+  for (int i = 0; i < static_cast<int>(a.size()); ++i)
+    for (int k = 0; k < static_cast<int>(b.size()); ++k)
+      if (const double bound = box_distance2(a[i], b[k]); bound < best.bound) best = {bound, i, k};
+  return best;
+}
+
 }  // namespace
 
 Mesh prism(const std::vector<Polygon>& cells, double thickness) {
@@ -66,16 +80,21 @@ Mesh prism(const std::vector<Polygon>& cells, double thickness) {
 
 double distance(const Mesh& a, const Mesh& b) {
   const std::vector<Boxed> boxes_a = boxed(a), boxes_b = boxed(b);
-  std::vector<std::pair<double, std::pair<int, int>>> pairs;
+  double least = std::numeric_limits<double>::infinity();
+  if (boxes_a.empty() || boxes_b.empty()) return least;
+  const Nearness first = nearest_boxes(boxes_a, boxes_b);
+  least = CGAL::squared_distance(boxes_a[first.a].triangle, boxes_b[first.b].triangle);
+  std::vector<Nearness> pairs;  // those that may be nearer
   for (int i = 0; i < static_cast<int>(boxes_a.size()); ++i)
     for (int k = 0; k < static_cast<int>(boxes_b.size()); ++k)
-      pairs.push_back({box_distance2(boxes_a[i], boxes_b[k]), {i, k}});
-  std::sort(pairs.begin(), pairs.end());
-  double least = std::numeric_limits<double>::infinity();
-  for (const auto& [bound, pair] : pairs) {
-    if (bound >= least) break;
-    least = std::min(
-        least, CGAL::squared_distance(boxes_a[pair.first].triangle, boxes_b[pair.second].triangle));
+      if (const double bound = box_distance2(boxes_a[i], boxes_b[k]); bound < least)
+        pairs.push_back({bound, i, k});
+  std::sort(pairs.begin(), pairs.end(),
+            [](const Nearness& x, const Nearness& y) { return x.bound < y.bound; });
+  for (const Nearness& pair : pairs) {
+    if (pair.bound >= least) break;
+    least =
+        std::min(least, CGAL::squared_distance(boxes_a[pair.a].triangle, boxes_b[pair.b].triangle));
   }
   return std::sqrt(least);
 }

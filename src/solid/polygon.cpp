@@ -19,15 +19,20 @@ void each_edge(const Region& region, Do act) {
   for (const Polygon& hole : region.holes) each_edge(hole, act);
 }
 
-// Crossings of the line with all edges; an edge end on the line counts for the edge above it only.
-std::vector<double> crossings(const Region& region, Vec2 p, Vec2 d) {
-  std::vector<double> found;
+// Where the line crosses an edge; an edge end on the line counts for the edge above it only.
+template <class Do>
+void each_crossing(const Region& region, Vec2 p, Vec2 d, Do act) {
   each_edge(region, [&](Vec2 a, Vec2 b) {
     const double side_a = cross(d, a - p), side_b = cross(d, b - p);
     if ((side_a > 0) == (side_b > 0)) return;
     const double t = side_a / (side_a - side_b);
-    found.push_back(dot(d, a + t * (b - a) - p));
+    act(dot(d, a + t * (b - a) - p));
   });
+}
+
+std::vector<double> crossings(const Region& region, Vec2 p, Vec2 d) {
+  std::vector<double> found;
+  each_crossing(region, p, d, [&](double at) { found.push_back(at); });
   std::sort(found.begin(), found.end());
   return found;
 }
@@ -67,7 +72,7 @@ double border_distance(const Region& region, Vec2 point) {
 
 bool contains(const Region& region, Vec2 point) {
   bool odd = false;
-  for (double s : crossings(region, point, {1, 0})) odd ^= s > 0;
+  each_crossing(region, point, {1, 0}, [&](double at) { odd ^= at > 0; });
   return odd || border_distance(region, point) <= kOnBorder;
 }
 
