@@ -81,9 +81,11 @@ class DistanceFinder {
     return found;
   }
 
+  bool near(int a, int b) const { return apart(boxes_[a], boxes_[b]) <= kNear; }
+
   // Between two pieces, if they are near.
   std::optional<Tally> between(int a, int b) const {
-    if (apart(boxes_[a], boxes_[b]) > kNear) return std::nullopt;
+    if (!near(a, b)) return std::nullopt;
     const auto& frames = trials_.placings[0].frames;
     const Apart axis = apart(solids_[a].hull, frames[a], solids_[b].hull, frames[b]);
     if (axis.distance > kNear) return std::nullopt;
@@ -253,9 +255,11 @@ std::vector<ClearanceFit> find_clearances(const Trials& trials, double sure, Hol
   const int count = static_cast<int>(trials.layout.scene.pieces.size());
   for (int a = 0; a < count; ++a)
     for (int b = a + 1; b < count; ++b) {
-      if (trials.layout.group_of[a] == trials.layout.group_of[b]) continue;
+      if (trials.layout.group_of[a] == trials.layout.group_of[b] || !finder.near(a, b) ||
+          joined(trials, a, b))
+        continue;
       const auto tally = finder.between(a, b);
-      if (tally && tally->adjusted > kApart && tally->adjusted < kNear && !joined(trials, a, b))
+      if (tally && tally->adjusted > kApart && tally->adjusted < kNear)
         found.push_back(clearance_of(trials, a, trials.layout.scene.pieces[b].name, *tally));
     }
   return found;

@@ -167,7 +167,11 @@ Moves pushed_home(const std::vector<PlanGap>& gaps, const Wishes& wishes) {
   for (int target : wishes.tight)
     program->least_gap([&](const PlanGap& g) { return g.target == target; });
   if (wishes.parallel) program->least_stray(wishes.parallel_at);
-  program->least_gap([](const PlanGap& g) { return g.target >= 0; });
+  // One target that is tight already has its greatest gap made small.
+  const bool done = wishes.tight.size() == 1 && std::all_of(gaps.begin(), gaps.end(), [&](auto& g) {
+                      return g.target < 0 || g.target == wishes.tight[0];
+                    });
+  if (!done) program->least_gap([](const PlanGap& g) { return g.target >= 0; });
   return program->least_move();
 }
 
