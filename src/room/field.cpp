@@ -3,6 +3,7 @@
 #include "room/field.h"
 
 #include <algorithm>
+#include <array>
 #include <numbers>
 
 #include "base/invariant.h"
@@ -30,6 +31,41 @@ void fill_sines(double t, double scale, std::vector<double>& out) {
     before = s;
   }
 }
+
+// Four sums side by side: one after the other each would wait for the last.
+double product(const double* a, const double* b, std::size_t n) {
+  double sum[4] = {0, 0, 0, 0};
+  std::size_t i = 0;
+  for (; i + 4 <= n; i += 4)
+    for (std::size_t k = 0; k < 4; ++k) sum[k] += a[i + k] * b[i + k];
+  for (; i < n; ++i) sum[0] += a[i] * b[i];
+  return (sum[0] + sum[1]) + (sum[2] + sum[3]);
+}
+
+// The sines at the heights asked last: a row of a wall is asked at one height, two walls in turn.
+class RecentSines {
+ public:
+  const std::vector<double>& at(double t, double scale, int count) {
+    for (Row& row : rows_)
+      if (row.t == t && row.scale == scale && static_cast<int>(row.sines.size()) == count)
+        return row.sines;
+    next_ = (next_ + 1) % rows_.size();
+    Row& row = rows_[next_];
+    row.t = t;
+    row.scale = scale;
+    row.sines.resize(count);
+    fill_sines(t, scale, row.sines);
+    return row.sines;
+  }
+
+ private:
+  struct Row {
+    double t = 0, scale = 0;
+    std::vector<double> sines;
+  };
+  std::array<Row, 4> rows_;
+  std::size_t next_ = 0;
+};
 
 }  // namespace
 
@@ -70,11 +106,21 @@ std::vector<double> FieldBasis::values(Vec2 at) const {
 }
 
 double FieldBasis::sum(const std::vector<double>& weights, Vec2 at) const {
-  thread_local std::vector<double> x, y;
-  sines(at, x, y);
+  thread_local std::vector<double> x;
+  thread_local RecentSines recent;
+  at.x = std::clamp(at.x, inside_low_.x, inside_high_.x);
+  at.y = std::clamp(at.y, inside_low_.y, inside_high_.y);
+  x.resize(count_x_);
+  fill_sines(kPi * (at.x - low_.x) / span_.x, std::sqrt(2 / span_.x), x);
+  const std::vector<double>& y =
+      recent.at(kPi * (at.y - low_.y) / span_.y, std::sqrt(2 / span_.y), count_y_);
   double total = 0;
-  for (std::size_t k = 0; k < modes_.size(); ++k)
-    total += weights[k] * x[modes_[k].x] * y[modes_[k].y];
+  const std::size_t n = modes_.size();
+  for (std::size_t k = 0; k < n;) {  // modes with the same x follow one another, y from 0 on
+    const std::size_t first = k;
+    while (k < n && modes_[k].x == modes_[first].x) ++k;
+    total += x[modes_[first].x] * product(weights.data() + first, y.data(), k - first);
+  }
   return total;
 }
 
