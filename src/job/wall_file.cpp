@@ -65,13 +65,19 @@ std::vector<Station> stations(WallFile& at, const Table& table, Ask ask, const s
   return found;
 }
 
+// The height a table has to say; `before` is how much was wrong before it was opened.
+std::optional<Height> needed_height(const Table& table, std::size_t before) {
+  const auto height = height_in(table);
+  if (!height && table.source().sound_since(before)) table.find({"height", needed});
+  return height;
+}
+
 void read_straightedge(WallFile& at, const Node& node, int i) {
   const std::size_t before = at.source().troubles();
   Table table(at.source(), node, kStraightedge);
   StraightedgeReading stick;
   stick.place = node.place;
-  const auto height = height_in(table);
-  if (!height && at.source().sound_since(before)) table.find({"height", needed});
+  const auto height = needed_height(table, before);
   stick.height = height.value_or(Height{});
   stick.from_right = at.from_right(table);
   stick.gaps = stations(at, table, {"gaps", needed}, fmt::format("{}.straightedge[{}]", at.id, i));
@@ -94,8 +100,7 @@ void read_string(WallFile& at, const Node& node, int i) {
   Table table(at.source(), node, kString);
   StringReading string;
   string.place = node.place;
-  const auto height = height_in(table);
-  if (!height && at.source().sound_since(before)) table.find({"height", needed});
+  const auto height = needed_height(table, before);
   string.height = height.value_or(Height{});
   string.from_right = at.from_right(table);
   string.line = stations(at, table, {"line", needed}, fmt::format("{}.string[{}]", at.id, i));

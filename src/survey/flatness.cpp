@@ -54,8 +54,9 @@ double likeliest_flatness(const RoomModel& model, const Solution& solution) {
   const bool all_seen = solution.linear->unseen().cols == 0;
   double best = now, most = -1e300;
   for (const auto& [sd, share] : kCandidates) {
-    const auto whitening =
-        std::make_shared<Whitening>(scaled(model, problem.field, sd / now), model.blocks());
+    const auto whitening = sd == now ? solution.linear->whitening()
+                                     : std::make_shared<const Whitening>(
+                                           scaled(model, problem.field, sd / now), model.blocks());
     const LeastSquares linear(problem.linear, whitening, all_seen);
     const double likelihood =
         std::log(share) + linear.log_likelihood() + slip_odds(linear, problem.linear.sd);

@@ -35,3 +35,11 @@ struct Bench {
 };
 
 nook::Reading reading(double inches, const std::string& id);
+
+/// A ledger of 46 in on studs nailed at 15 5/16 and 31 3/8, 37 in up.
+Bench two_studs(int wall = 0);
+/// From `left` to `right` inches along, 12 to 16 1/2 up, 1/4 out.
+nook::Obstacle obstacle(nook::ObstacleKind kind, const std::string& name, double left,
+                        double right);
+/// Whether a warning of the hole has the words in it.
+bool warns(const nook::Hole& hole, const std::string& words);

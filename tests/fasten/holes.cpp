@@ -13,33 +13,6 @@ namespace {
 
 constexpr double kD = .19 * 25.4;
 
-Bench two_studs(int wall = 0) {
-  Bench bench;
-  bench.nailed(wall, 15 + 5.0 / 16);
-  bench.nailed(wall, 31 + 3.0 / 8);
-  bench.ledger(wall, "ledger", {0, 46}, 37);
-  bench.screws("ledger", wall == 0 ? "left wall" : "right wall");
-  return bench;
-}
-
-Obstacle obstacle(ObstacleKind kind, const std::string& name, double left, double right) {
-  Obstacle o;
-  o.kind = kind;
-  o.name = name;
-  o.along[0] = inches(left);
-  o.along[1] = inches(right);
-  o.height[0] = Height{inches(12), false, {}};
-  o.height[1] = Height{inches(16.5), false, {}};
-  o.out[1] = inches(.25);
-  return o;
-}
-
-bool warns(const Hole& hole, const std::string& words) {
-  for (const std::string& w : hole.warnings)
-    if (w.find(words) != std::string::npos) return true;
-  return false;
-}
-
 bool on_grid(double mm, double step) {
   return std::abs(mm / step - std::round(mm / step)) < 1e-6;
 }

@@ -5,37 +5,6 @@
 
 using namespace nook;
 
-namespace {
-
-Bench two_studs() {
-  Bench bench;
-  bench.nailed(0, 15 + 5.0 / 16);
-  bench.nailed(0, 31 + 3.0 / 8);
-  bench.ledger(0, "ledger", {0, 46}, 37);
-  bench.screws("ledger", "left wall");
-  return bench;
-}
-
-Obstacle obstacle(ObstacleKind kind, const std::string& name, double left, double right) {
-  Obstacle o;
-  o.kind = kind;
-  o.name = name;
-  o.along[0] = inches(left);
-  o.along[1] = inches(right);
-  o.height[0] = Height{inches(12), false, {}};
-  o.height[1] = Height{inches(16.5), false, {}};
-  o.out[1] = inches(.25);
-  return o;
-}
-
-bool warns(const Hole& hole, const std::string& words) {
-  for (const std::string& w : hole.warnings)
-    if (w.find(words) != std::string::npos) return true;
-  return false;
-}
-
-}  // namespace
-
 TEST_CASE("holes: a pipe in the stud's place takes its places away") {
   Bench bench = two_studs();
   Obstacle pipe = obstacle(ObstacleKind::pipe, "pipe", 31, 32);
