@@ -88,7 +88,7 @@ checked='test_base test_room test_job'
 [ "${1:-}" = --full ] && checked=all
 one 'sanitized build' build sanitized -DCMAKE_BUILD_TYPE=Release -DNOOKFIT_SANITIZE=ON
 for program in $(programs sanitized); do
-  catch "sanitized $(basename "$program")" "$program" '~[release]'
+  catch "sanitized $(basename "$program")" "$program" '~[release]~[.]'
 done
 
 if [ "${1:-}" = --full ]; then
