@@ -63,9 +63,10 @@ void add_length(View& view, int wall, std::vector<Functional>& out) {
 
 void add_floor(View& view, std::vector<Functional>& out) {
   const RoomModel& model = view.model();
-  for (const WallShape& wall : view.room().walls)
-    for (const double along : {300.0, 1500.0}) {
-      const Vec2 spot = wall.room_from_wall(along, 300);
+  for (int wall = 0; wall < model.walls(); ++wall)
+    for (const double along :
+         {300.0, model.length[wall] >= 0 ? model.assumed_length[wall] - 300 : 1500.0}) {
+      const Vec2 spot = view.room().walls[wall].room_from_wall(along, 300);
       out.push_back(functional(view, view.unknown(model.line) -
                                          view.rise(model.floor_field(), model.floor_slope, spot)));
     }

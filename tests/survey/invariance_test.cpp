@@ -43,7 +43,7 @@ Survey alcove_survey() {
   SurveyBuilder b({"left", "back", "right"});
   b.diagonal(0, 600, 800, {1003, 1002}).diagonal(1, 800, 600, {996});
   b.diagonal(0, 500, 500, {709}).diagonal(1, 700, 700, {986, 985});
-  b.length(1, {1801, 1800}).across(300, 1796).across(700, 1799, 400);
+  b.length(1, {1751, 1750}).across(300, 1746).across(700, 1749, 400);
   for (int wall = 0; wall < 3; ++wall) {
     b.level(wall, 400, 100, 1300, 3 + wall, wall != 1);
     b.plumb(wall, 300, {{100, 50}, {900, 52}, {1700, 49}});
@@ -182,6 +182,21 @@ TEST_CASE("an alcove adjusted from either corner is the same room") {
   for (int k = 0; k < 2; ++k)
     CHECK(a.report().corners[k].angle_deg.value ==
           Approx(b.report().corners[k].angle_deg.value).margin(1e-4));
+}
+
+TEST_CASE("the unit that the file is written in changes nothing", "[property]") {
+  for (const Survey& survey : {corner_survey(45), alcove_survey()}) {
+    Survey other = survey;
+    other.units = survey.units == Unit::inch ? Unit::cm : Unit::inch;
+    const Adjustment a = adjust(survey), b = adjust(other);
+    const ById first = by_id(a), second = by_id(b);
+    REQUIRE(first.size() == second.size());
+    for (const auto& [id, one] : first) {
+      CHECK(one.adjusted_mm == Approx(second.at(id).adjusted_mm).margin(kSame));
+      CHECK(one.redundancy == Approx(second.at(id).redundancy).margin(kSame));
+    }
+    CHECK(a.report().chi2 == Approx(b.report().chi2).margin(1e-9));
+  }
 }
 
 TEST_CASE("the same numbers on every run") {

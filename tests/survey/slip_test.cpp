@@ -91,10 +91,12 @@ TEST_CASE("slips in hundreds of rooms: named, or in the set that cannot be told 
           "[property][release]") {
   INFO("seed " << kSeed);
   const Score doubled = score_of({}, 3, 2, 300), single = score_of({}, 3, 1, 200);
-  INFO(doubled << "; taken once: " << single);
+  const int alarms = false_alarms({}, 300);
+  std::cout << "  a 1 in slip, diagonals doubled: " << doubled << "\n  taken once: " << single
+            << "\n  false alarms " << alarms << " of 300\n";
   CHECK(doubled.share(doubled.first) >= 0.95);
-  CHECK(single.share(single.in_set) >= 0.97);  // the thousands ask for .99
-  CHECK(false_alarms({}, 300) < 0.03 * 300);
+  CHECK(single.share(single.in_set) >= 0.99);
+  CHECK(alarms < 0.03 * 300);
 }
 
 TEST_CASE("slips in thousands of rooms", "[property][.full]") {

@@ -44,7 +44,7 @@ Vec2 TrueAlcove::point(int wall, double a, double z) const {
 
 std::array<double, 2> TrueAlcove::corner(int k, double z) const {
   double a = k == 0 ? 0 : 1800, b = 0;
-  for (int i = 0; i < 20; ++i) {
+  for (int i = 0; i < 6; ++i) {
     const double h = 1e-3;
     const Vec2 miss = point(k, a, z) - point(k + 1, b, z);
     const Vec2 da = (1 / h) * (point(k, a + h, z) - point(k, a, z));
@@ -62,7 +62,7 @@ Vec2 TrueAlcove::mark(int k, int wall, double along, double z) const {
   const double way = wall == 1 && k == 1 ? -1 : 1;  // the back wall seen from its right corner
   const Vec2 from = point(wall, start, z);
   double a = start + way * along;
-  for (int i = 0; i < 20; ++i) a += way * (along - norm(point(wall, a, z) - from));
+  for (int i = 0; i < 9; ++i) a += way * (along - norm(point(wall, a, z) - from));
   return point(wall, a, z);
 }
 

@@ -1,4 +1,4 @@
-// Random waves, corners by bisection, readings with their errors.
+// Random waves, corners by the secant method, readings with their errors.
 #include "true_room.h"
 
 #include <cmath>
@@ -58,33 +58,37 @@ Vec2 TrueRoom::point(int wall, double a, double z) const {
   return {a * std::cos(angle) + o * std::sin(angle), a * std::sin(angle) - o * std::cos(angle)};
 }
 
-// Walk along the first wall until its surface lies in the second one's: the point's distance out of
-// the second base line less the second surface there changes sign.
-Vec2 TrueRoom::corner(double z) const {
-  const auto clear = [&](double a) {
-    const Vec2 p = point(0, a, z);
-    const double along = p.x * std::cos(angle) + p.y * std::sin(angle);
-    const double off = p.x * std::sin(angle) - p.y * std::cos(angle);
-    return off - out(1, along, z);
-  };
-  double inside = -300, outside = 300;
-  for (int i = 0; i < 60; ++i) {
-    const double a = (inside + outside) / 2;
-    (clear(a) > 0 ? outside : inside) = a;
+// Where `of` is zero, by the secant method from two places; surfaces are nearly flat, so a few
+// steps reach the last digit.
+template <class Of>
+double zero_near(double a, double b, const Of& of) {
+  double fa = of(a), fb = of(b);
+  for (int i = 0; i < 40 && std::abs(b - a) > 1e-11 && fa != fb; ++i) {
+    const double next = b - fb * (b - a) / (fb - fa);
+    a = b, fa = fb;
+    b = next, fb = of(b);
   }
-  return point(0, (inside + outside) / 2, z);
+  return b;
+}
+
+// Walk along the first wall until its surface lies in the second one's: the point's distance out of
+// the second base line less the second surface there is zero.
+Vec2 TrueRoom::corner(double z) const {
+  const double a = zero_near(-1, 1, [&](double at) {
+    const Vec2 p = point(0, at, z);
+    const double along = p.x * std::cos(angle) + p.y * std::sin(angle);
+    return p.x * std::sin(angle) - p.y * std::cos(angle) - out(1, along, z);
+  });
+  return point(0, a, z);
 }
 
 double TrueRoom::base(int wall, double along, double z) const {
   const Vec2 from = corner(z);
-  double low = -300, high = along + 300;
-  for (int i = 0; i < 60; ++i) {
-    const double a = (low + high) / 2;
-    const double start = wall == 0 ? from.x : from.x * std::cos(angle) + from.y * std::sin(angle);
-    const double far = a < start ? -1 : norm(point(wall, a, z) - from);
-    (far < along ? low : high) = a;
-  }
-  return (low + high) / 2;
+  const double start = wall == 0 ? from.x : from.x * std::cos(angle) + from.y * std::sin(angle);
+  return zero_near(start + along - 1, start + along, [&](double a) {
+    const double far = norm(point(wall, a, z) - from);
+    return (a < start ? -far : far) - along;
+  });
 }
 
 Vec2 TrueRoom::mark(int wall, double along, double z) const {
