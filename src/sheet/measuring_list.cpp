@@ -98,7 +98,7 @@ class Stops {
 
   void corner(int k) {
     readings(fmt::format("Corner of the {} and the {} wall", name(k), name(k + 1)),
-             "Lay both marks off from the corner, both at the height said, with a block in the "
+             "Lay both marks off from the corner at the height said, best with a block in the "
              "corner; then a straight tape from mark to mark.",
              [&](const NextReading& r) {
                return (r.kind == Kind::diagonal || r.kind == Kind::other) && r.of == k;

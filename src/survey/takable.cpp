@@ -127,7 +127,9 @@ class Finder {
   }
 
   void diagonals(int k) {
-    constexpr double kPairs[][2] = {{3, 4}, {4, 3}, {5, 5}, {6, 4}, {4, 6}, {2, 2}};
+    // Feet; the smaller ones are for the shallow side walls of an alcove.
+    constexpr double kPairs[][2] = {{3, 4}, {4, 3},   {5, 5},   {6, 4},   {4, 6},   {2, 2}, {2, 4},
+                                    {4, 2}, {1.5, 2}, {2, 1.5}, {1.5, 3}, {3, 1.5}, {1, 1}};
     for (const double up : {thirds(3), thirds(10), thirds(17)}) {
       if (up <= std::max(board_top(k), board_top(k + 1))) continue;
       for (const auto& pair : kPairs)
