@@ -90,7 +90,8 @@ std::string gap_words(const Words& w) {
   if (gap.least < -step)
     return fmt::format("overlaps by {}, open {} at {}{}", w.length(-gap.least), w.widest(),
                        spot(w, widest_at(w.contact)), w.about(w.contact.gap_sd));
-  if (gap.most - gap.least < step) return "gap " + w.widest() + w.about(w.contact.gap_sd);
+  const bool alike = w.length(std::max(0.0, gap.least)) == w.length(gap.most);
+  if (gap.most - gap.least < step || alike) return "gap " + w.widest() + w.about(w.contact.gap_sd);
   return fmt::format("gap {} to {}{}, widest {}", w.length(std::max(0.0, gap.least)), w.widest(),
                      w.about(w.contact.gap_sd), spot(w, widest_at(w.contact)));
 }
