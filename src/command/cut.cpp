@@ -29,7 +29,7 @@ ExitStatus run_cut(const Request& request) {
   const DrillAnswer drill = drill_of(*job, room, fit, style.sure);
   const CutAnswer answer = cut({*job->design, fit, &drill, job->survey.units});
   put_templates(request,
-                {job->survey, room.adjustment.room(), room.draws, room.report, fit.pieces,
+                {job->survey, room.shape(), room.draws, room.report, fit.pieces,
                  fit.frames, &*job->design, &fit, &drill, style.rounding},
                 answer);
   return told(request, answer.verdict,

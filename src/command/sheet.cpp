@@ -34,7 +34,7 @@ void add_readings(SheetJob& sheet, const Job& job, const RoomWorked& room) {
 std::vector<SheetFile> files_of(const Job& job, const FitAnswer& fit, const RoomWorked& room,
                                 const Style& style) {
   const Design& design = *job.design;
-  const RoomShape& shape = room.adjustment.room();
+  const RoomShape& shape = room.shape();
   const bool known = room.adjustment.complete();
   const DrillAnswer drill = drill_of(job, room, fit, style.sure);
   const CutAnswer list = cut({design, fit, &drill, job.survey.units});

@@ -2,8 +2,10 @@
 #include "command/worked.h"
 
 #include <algorithm>
+#include <cmath>
 #include <utility>
 
+#include "shop/as_built.h"
 #include "survey/missing.h"
 
 namespace nook {
@@ -40,23 +42,47 @@ RoomReport report_of(const Job& job, const Adjustment& adjustment) {
   return report;
 }
 
+// |w| at which a reading is a suspect (alpha .001, Baarda 1968).
+constexpr double kSuspect = 3.29;
+
+std::string suspect_words(const OpeningRead& opening, Unit unit) {
+  const Rounding rounding = usual_rounding(unit);
+  return "it reads " + with_unit({opening.read}, rounding) +
+         "; the room and the parts that are up foretell " + with_unit({opening.adjusted}, rounding);
+}
+
+void join_openings(const Job& job, RoomWorked& room) {
+  if (!job.design || job.survey.installed.empty()) return;
+  const FitAnswer before = fit({job.survey, *job.design, room.adjustment.room(), room.draws});
+  const auto openings = openings_read(job.survey, before, room.adjustment.room(), room.draws);
+  if (openings.empty()) return;
+  for (const OpeningRead& opening : openings)
+    if (std::abs(opening.w()) > kSuspect)
+      room.report.suspects.push_back(
+          {{opening.id}, suspect_words(opening, job.survey.units), opening.adjusted, 0});
+  RoomDrawn built = as_built(room.adjustment.room(), room.draws, openings);
+  room.built = std::move(built.room);
+  room.draws = std::move(built.draws);
+}
+
 }  // namespace
 
 RoomWorked room_of(const Job& job) {
   Adjustment adjustment = adjust(job.survey, job.origin_corner);
   RoomReport report = report_of(job, adjustment);
-  return {std::move(adjustment), std::move(report), {}};
+  return {std::move(adjustment), std::move(report), {}, {}};
 }
 
 RoomWorked drawn_room_of(const Job& job) {
   RoomWorked room = room_of(job);
-  if (room.adjustment.complete()) room.draws = room.adjustment.draws(kDraws);
+  if (!room.adjustment.complete()) return room;
+  room.draws = room.adjustment.draws(kDraws);
+  join_openings(job, room);
   return room;
 }
 
 FitAnswer fit_of(const Job& job, const RoomWorked& room, double sure) {
-  return fit({job.survey, *job.design, room.adjustment.room(), room.draws, sure,
-              room.adjustment.complete()});
+  return fit({job.survey, *job.design, room.shape(), room.draws, sure, room.adjustment.complete()});
 }
 
 void name_next(const RoomWorked& room, FitAnswer& fit) {
@@ -66,17 +92,17 @@ void name_next(const RoomWorked& room, FitAnswer& fit) {
 }
 
 DrillAnswer drill_of(const Job& job, const RoomWorked& room, const FitAnswer& fit, double sure) {
-  return drill({job.survey, *job.design, room.adjustment.room(), room.draws, fit.pieces, fit.frames,
-                sure, room.adjustment.complete()});
+  return drill({job.survey, *job.design, room.shape(), room.draws, fit.pieces, fit.frames, sure,
+                room.adjustment.complete()});
 }
 
 CarryAnswer carry_of(const Job& job, const RoomWorked& room, const FitAnswer& fit, double sure) {
-  return carry({job.survey, *job.design, room.adjustment.room(), room.draws, fit, sure});
+  return carry({job.survey, *job.design, room.shape(), room.draws, fit, sure});
 }
 
 SafetyAnswer safety_of(const Job& job, const RoomWorked& room, const FitAnswer& fit, double sure) {
-  return safety({job.survey, *job.design, room.adjustment.room(), room.draws, fit.pieces,
-                 fit.frames, &fit, room.adjustment.complete(), sure});
+  return safety({job.survey, *job.design, room.shape(), room.draws, fit.pieces, fit.frames, &fit,
+                 room.adjustment.complete(), sure});
 }
 
 tl::expected<Job, Faults> designed_job(const std::string& folder) {

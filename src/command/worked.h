@@ -20,12 +20,16 @@ struct RoomWorked {
   Adjustment adjustment;
   RoomReport report;
   std::vector<RoomShape> draws;
+  std::optional<RoomShape> built;  // the room given openings between parts that are up
+
+  const RoomShape& shape() const { return built ? *built : adjustment.room(); }
 };
 
 /// The room alone, without draws.
 RoomWorked room_of(const Job& job);
 
-/// The room with the draws that joint verdicts need; none where readings are missing.
+/// The room with the draws that joint verdicts need; none where readings are missing. Openings
+/// between parts of the design that are up have joined it; one that cannot be right is a suspect.
 RoomWorked drawn_room_of(const Job& job);
 
 /// The design put into the room. Requires: job.design.
