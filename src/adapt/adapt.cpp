@@ -139,8 +139,8 @@ class Search {
 
   // Tries one kind of work against a flaw.
   bool worked(const Flaw& flaw, Work work) {
-    for (const Ladder& ladder : candidates(bench_.workbench(now_), flaw))
-      if (ladder.work == work && climbed(flaw, ladder)) return true;
+    for (const Ladder& ladder : candidates(bench_.workbench(now_), flaw, work))
+      if (climbed(flaw, ladder)) return true;
     return false;
   }
 

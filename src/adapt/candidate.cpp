@@ -74,6 +74,13 @@ std::string width_words(const Workbench& bench, Widths w, const CutSide& side) {
                      upright ? "bottom" : "left", rising ? last : first, upright ? "top" : "right");
 }
 
+const char* edge_words(const EdgeChoice& edge) {
+  constexpr const char* kWords[] = {"its left side", "its right side", "its bottom side",
+                                    "its top side"};
+  const EdgeSide* side = std::get_if<EdgeSide>(&edge);
+  return side ? kWords[static_cast<int>(*side)] : "that edge";
+}
+
 Vec3 axis_near(Vec3 way) {
   const auto snapped = [](double x) { return std::abs(x) < 1e-6 ? 0 : x; };
   return {snapped(way.x), snapped(way.y), snapped(way.z)};
@@ -165,10 +172,11 @@ Ladder edge_set_out(const Workbench& bench, const Flaw& flaw, int piece, const E
   for (const double mm : sizes.mm) {
     const Polygon outline = shifted(of.drawn->outline, run, mm, mm);
     const char* kind = mm < 0 ? "trim" : "lengthen";
-    const char* how = mm < 0 ? "take {} off that side" : "leave {} more on that side";
+    const char* how = mm < 0 ? "take {} off {}" : "leave {} more on {}";
     found.steps.push_back(
         {{of.drawn->name, kind,
-          flaw.text + ": " + fmt::format(fmt::runtime(how), length(bench, std::abs(mm))),
+          flaw.text + ": " +
+              fmt::format(fmt::runtime(how), length(bench, std::abs(mm)), edge_words(edge)),
           width_words(bench, widths_at(of.drawn->outline, run),
                       {*of.drawn, of.drawn->outline, run}),
           width_words(bench, widths_after(of.drawn->outline, outline, run),
@@ -194,7 +202,9 @@ Candidate edge_tapered(const Workbench& bench, const Flaw& flaw, int piece, cons
       reshape(bench.design, of.part, outline)};
 }
 
-std::vector<Ladder> candidates(const Workbench& bench, const Flaw& flaw) {
+namespace {
+
+std::vector<Ladder> usual_candidates(const Workbench& bench, const Flaw& flaw) {
   switch (flaw.kind) {
     case Flaw::Kind::contact:
       return contact_candidates(bench, flaw);
@@ -208,6 +218,46 @@ std::vector<Ladder> candidates(const Workbench& bench, const Flaw& flaw) {
       return rung_candidates(bench, flaw);
   }
   return {};
+}
+
+// The pieces that a finding names: its own, and what is not the room.
+std::vector<int> pieces_of(const Workbench& bench, const Flaw& flaw) {
+  const FitAnswer& a = bench.answer;
+  int piece = 0;
+  std::string other;
+  switch (flaw.kind) {
+    case Flaw::Kind::contact:
+      piece = a.contacts[flaw.index].piece, other = a.contacts[flaw.index].meets;
+      break;
+    case Flaw::Kind::clash:
+      piece = a.clashes[flaw.index].piece, other = a.clashes[flaw.index].with;
+      break;
+    case Flaw::Kind::covered:
+      piece = a.covered[flaw.index].piece, other = a.covered[flaw.index].behind;
+      break;
+    case Flaw::Kind::clearance:
+      piece = a.clearances[flaw.index].piece, other = a.clearances[flaw.index].from;
+      break;
+    case Flaw::Kind::rungs:
+      return {};
+  }
+  std::vector<int> pieces{piece};
+  for (int p = 0; p < static_cast<int>(a.pieces.size()); ++p)
+    if (p != piece && (a.pieces[p].name == other || a.pieces[p].drawn->name == other)) {
+      pieces.push_back(p);
+      break;
+    }
+  return pieces;
+}
+
+}  // namespace
+
+std::vector<Ladder> candidates(const Workbench& bench, const Flaw& flaw, Work work) {
+  std::vector<Ladder> found = work == Work::elsewhere
+                                  ? elsewhere_candidates(bench, flaw, pieces_of(bench, flaw))
+                                  : usual_candidates(bench, flaw);
+  std::erase_if(found, [&](const Ladder& ladder) { return ladder.work != work; });
+  return found;
 }
 
 // The contacts that ask for the clearance give the ways to it.

@@ -15,10 +15,10 @@ struct Candidate {
   std::vector<Edit> edits;
 };
 
-/// Kinds of work, the cheapest first.
-enum class Work { move, trim, cover, taper, notch, scribe, filler };
-inline constexpr Work kWorks[] = {Work::move,  Work::trim,   Work::cover, Work::taper,
-                                  Work::notch, Work::scribe, Work::filler};
+/// Kinds of work, the cheapest first; `elsewhere`: a cut or a move of what is not itself missed.
+enum class Work { move, trim, cover, taper, notch, scribe, filler, elsewhere };
+inline constexpr Work kWorks[] = {Work::move,  Work::trim,   Work::cover,  Work::taper,
+                                  Work::notch, Work::scribe, Work::filler, Work::elsewhere};
 
 /// The same work in several sizes, the least first; `likely` is the one that should do.
 struct Ladder {
@@ -35,9 +35,9 @@ struct Workbench {
   Rounding rounding;
 };
 
-/// The candidates against a flaw of `bench.answer`; `trim` lengthens too. Nothing larger than 3 in
-/// is moved or cut (chosen).
-std::vector<Ladder> candidates(const Workbench& bench, const Flaw& flaw);
+/// The candidates of one kind of work against a flaw of `bench.answer`; `trim` lengthens too.
+/// Nothing larger than 3 in is moved or cut (chosen).
+std::vector<Ladder> candidates(const Workbench& bench, const Flaw& flaw, Work work);
 
 /// Those of one kind of flaw; `candidates` asks them.
 std::vector<Ladder> contact_candidates(const Workbench& bench, const Flaw& flaw);
@@ -62,6 +62,11 @@ Ladder group_moved(const Workbench& bench, const Flaw& flaw, int piece, Vec3 way
 /// A piece's run of edges set out (in where negative) by each size, the ends alike.
 Ladder edge_set_out(const Workbench& bench, const Flaw& flaw, int piece, const EdgeChoice& edge,
                     const Sizes& sizes);
+
+/// The other sides of both pieces of a finding cut or left longer, and their groups moved: it may
+/// hang on where something else holds them.
+std::vector<Ladder> elsewhere_candidates(const Workbench& bench, const Flaw& flaw,
+                                         const std::vector<int>& pieces);
 
 /// From the piece out of one of its edges or faces, nominal room frame, unit.
 Vec3 way_out_of(const Piece& piece, const EdgeChoice& edge);

@@ -179,7 +179,7 @@ void add_cuts(const Asked& asked, List& list) {
   const ContactFit& contact = asked.contact;
   const bool wall = !wall_named(how.meets).empty();
   const bool cuts = uncut(how.by) && (asked.too_wide() || asked.overlaps());
-  if (cuts && contact.gap.most - contact.gap.least > asked.step())
+  if (cuts)
     list.push_back(refitted(asked, Work::taper, Fitting::taper,
                             "cut that side to a taper" + bevel_words(asked)));
   const bool notch = !how.notch && meets_obstacle(asked.bench, contact);

@@ -39,7 +39,7 @@ struct RoomDrawn {
 
 /// The room given the openings too: each in turn moves every number of the room, and of every draw,
 /// in proportion to its covariance with the opening over the draws (the square-root filter of
-/// Whitaker and Hamill 2002, Monthly Weather Review 130, eq. 5 to 13). The draws stay draws of the
+/// Whitaker and Hamill 2002, Monthly Weather Review 130; from memory). The draws stay draws of the
 /// joint posterior; without openings nothing changes.
 RoomDrawn as_built(const RoomShape& room, const std::vector<RoomShape>& draws,
                    std::vector<OpeningRead> openings);

@@ -2,6 +2,8 @@
 // draws.
 #include "brute_force.h"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <functional>
 #include <map>
@@ -14,35 +16,56 @@
 namespace nook::test {
 namespace {
 
-// Findings of a fit by name, with how wrong each is: 0 fits, 1 cannot tell, 2 does not fit.
-using Wrong = std::map<std::string, int>;
+// A finding: 0 fits, 1 cannot tell, 2 does not fit; and by how much it is missed, mm.
+struct Miss {
+  int verdict = 0;
+  double over = 0;
+};
+using Wrong = std::map<std::string, Miss>;
+
+double missed(const ContactFit& c) {
+  if (!c.meets_anything) return 1000;
+  if (c.how->by == Fitting::clear) return c.allow - c.gap.least;
+  const bool cut =
+      c.how->by == Fitting::taper || c.how->by == Fitting::scribe || c.how->by == Fitting::filler;
+  return cut ? c.after.most - c.allow : std::max(c.gap.most - c.allow, -c.gap.least);
+}
 
 Wrong wrong_in(const FitAnswer& fit) {
   Wrong wrong;
-  const auto add = [&](const std::string& name, Verdict verdict) {
-    wrong[name] = std::max(wrong[name], static_cast<int>(verdict));
+  const auto add = [&](const std::string& name, Verdict verdict, double over) {
+    Miss& miss = wrong[name];
+    miss = {std::max(miss.verdict, static_cast<int>(verdict)), std::max(miss.over, over)};
   };
   for (const auto& c : fit.contacts)
-    add(c.part + "@" + c.meets + std::to_string(c.contact), c.verdict);
-  for (const auto& c : fit.clashes) add(c.part + "#" + c.with, c.verdict);
-  for (const auto& c : fit.clearances) add(c.part + "<" + c.from, c.verdict);
-  for (const auto& c : fit.covered) add(c.part + "/" + c.behind, c.verdict);
+    add(c.part + "@" + c.meets + std::to_string(c.contact), c.verdict, missed(c));
+  for (const auto& c : fit.clashes) add(c.part + "#" + c.with, c.verdict, c.depth_mm);
+  for (const auto& c : fit.clearances)
+    add(c.part + "<" + c.from, c.verdict, c.needed_mm - c.least_mm);
+  for (const auto& c : fit.covered)
+    add(c.part + "/" + c.behind, c.verdict, c.needed_mm - c.margin_mm);
   return wrong;
 }
 
-int of(const Wrong& wrong, const std::string& name) {
+Miss of(const Wrong& wrong, const std::string& name) {
   const auto found = wrong.find(name);
-  return found == wrong.end() ? 0 : found->second;
+  return found == wrong.end() ? Miss{} : found->second;
 }
 
-// Whether the finding fits now and every other one is as good as before.
+// Whether the finding fits now and every other one is as good as before, to 1/64 in.
 bool settled(const std::string& name, const Wrong& before, const Wrong& after) {
-  if (of(after, name) > 0) return false;
-  return std::all_of(after.begin(), after.end(),
-                     [&](const auto& entry) { return entry.second <= of(before, entry.first); });
+  if (of(after, name).verdict > 0) return false;
+  return std::all_of(after.begin(), after.end(), [&](const auto& entry) {
+    const Miss old = of(before, entry.first);
+    return entry.second.verdict <= old.verdict &&
+           entry.second.over <= old.over + kMillimetresPerInch / 64;
+  });
 }
 
-using Work = std::function<void(Design&)>;
+struct Work {
+  std::string words;
+  std::function<void(Design&)> done;
+};
 
 void shift_run(Part& part, const EdgeRun& run, double first, double last) {
   const Polygon old = part.outline;
@@ -75,18 +98,22 @@ class Works {
     for (const Vec3 way : {Vec3{1, 0, 0}, Vec3{-1, 0, 0}, Vec3{0, 1, 0}, Vec3{0, -1, 0},
                            Vec3{0, 0, 1}, Vec3{0, 0, -1}})
       for (const double mm : sizes_)
-        works_.push_back([=](Design& d) {
-          for (Part& part : d.parts)
-            if (part.group == group) part.place_in_room.at = part.place_in_room.at + mm * way;
-        });
+        works_.push_back({fmt::format("{} moved {} along {} {} {}", group, mm, way.x, way.y, way.z),
+                          [=](Design& d) {
+                            for (Part& part : d.parts)
+                              if (part.group == group)
+                                part.place_in_room.at = part.place_in_room.at + mm * way;
+                          }});
     for (const EdgeSide side : {EdgeSide::left, EdgeSide::right, EdgeSide::bottom, EdgeSide::top})
       for (const double mm : sizes_)
         for (const Vec2 ends :
              {Vec2{-mm, -mm}, Vec2{mm, mm}, Vec2{0, -mm}, Vec2{-mm, 0}, Vec2{0, mm}, Vec2{mm, 0}})
-          works_.push_back([=](Design& d) {
-            Part& part = d.parts[p];
-            shift_run(part, side_of(part.outline, side), ends.x, ends.y);
-          });
+          works_.push_back({fmt::format("{} side {} out {} and {}", design_.parts[p].name,
+                                        static_cast<int>(side), ends.x, ends.y),
+                            [=](Design& d) {
+                              Part& part = d.parts[p];
+                              shift_run(part, side_of(part.outline, side), ends.x, ends.y);
+                            }});
   }
 
   void add_contact(int c) {
@@ -95,11 +122,13 @@ class Works {
                              Fitting::trim, Fitting::taper, Fitting::scribe})
       for (const bool notch : {false, true})
         if (notch || !design_.contacts[c].notch)
-          works_.push_back([=](Design& d) {
-            Contact& contact = d.contacts[c];
-            contact.by = by, contact.notch = notch;
-            if (by == Fitting::trim && !contact.trim) contact.trim = inches(0.75);
-          });
+          works_.push_back(
+              {fmt::format("contact {} by {}, notch {}", c, static_cast<int>(by), notch),
+               [=](Design& d) {
+                 Contact& contact = d.contacts[c];
+                 contact.by = by, contact.notch = notch;
+                 if (by == Fitting::trim && !contact.trim) contact.trim = inches(0.75);
+               }});
   }
 
   const Design& design_;
@@ -116,25 +145,25 @@ std::set<std::string> pieces_in(const FitAnswer& fit, const std::string& finding
 
 }  // namespace
 
-bool confirmed_by_brute_force(const MeasuredRoom& room, const Design& design,
-                              const FitAnswer& fitted) {
+std::string settled_by_brute_force(const MeasuredRoom& room, const Design& design,
+                                   const FitAnswer& fitted) {
   const Wrong before = wrong_in(fitted);
   const std::vector<RoomShape> none;
   const Wrong rough_before = wrong_in(fit({room.survey, design, room.room, none, 0.95, true}));
-  for (const auto& [name, verdict] : before) {
-    if (verdict < static_cast<int>(Verdict::does_not_fit)) continue;
+  for (const auto& [name, miss] : before) {
+    if (miss.verdict < static_cast<int>(Verdict::does_not_fit)) continue;
     const Works works(design, pieces_in(fitted, name));
     for (const Work& work : works.all()) {
       Design changed = design;
-      work(changed);
+      work.done(changed);
       const Wrong rough = wrong_in(fit({room.survey, changed, room.room, none, 0.95, true}));
       if (!settled(name, rough_before, rough)) continue;
       if (settled(name, before,
                   wrong_in(fit({room.survey, changed, room.room, room.draws, 0.95, true}))))
-        return false;
+        return name + ": " + work.words;
     }
   }
-  return true;
+  return "";
 }
 
 }  // namespace nook::test

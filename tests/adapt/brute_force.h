@@ -2,14 +2,17 @@
 // does. Shares no code with the search for changes.
 #pragma once
 
+#include <string>
+
 #include "adapted.h"
 #include "design/design.h"
 
 namespace nook::test {
 
-/// Whether no move, straight cut, taper or way of meeting of the pieces in a finding that does not
-/// fit settles it with all else as well as before. Moves and cuts go by 1 to 48 marks.
-bool confirmed_by_brute_force(const MeasuredRoom& room, const Design& design,
-                              const FitAnswer& fitted);
+/// A move, straight cut, taper or way of meeting of the pieces in a finding that does not fit that
+/// settles it with all else as well as before, in words; empty where there is none. Moves and cuts
+/// go by 1 to 48 marks.
+std::string settled_by_brute_force(const MeasuredRoom& room, const Design& design,
+                                   const FitAnswer& fitted);
 
 }  // namespace nook::test
