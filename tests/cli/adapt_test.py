@@ -3,14 +3,65 @@
 import difflib
 import json
 import pathlib
-import shutil
 import subprocess
 import tempfile
 import unittest
 
+from corner import LEVEL_FLOOR, Job, room
 from program import JOBS, NOOKFIT, TOP
 
 PROGRAM = str(TOP / NOOKFIT)
+
+CARPET = """
+covering = { kind = "carpet", thickness = "5/8" }
+squash = [{ load = "180 lb", on = ["3", "1 1/4"], by = "3/8" }]
+"""
+LADDER = """
+units = "inch"
+corner = ["left", "right"]
+[stock.ply]
+kind = "plywood"
+thickness = "3/4"
+sheet = ["48", "96"]
+[stock.rail]
+kind = "lumber"
+section = ["1 1/4", "3"]
+lengths = ["96"]
+[stock.rung]
+kind = "lumber"
+section = ["1 1/4", "1 1/4"]
+lengths = ["96"]
+[[part]]
+name = "deck"
+stock = "ply"
+shape = { size = ["40", "30"] }
+place = { at = ["0", "0", "54 1/4"], u = "+x", v = "+y" }
+[[part]]
+name = "rail"
+stock = "rail"
+shape = { length = "80" }
+place = { at = ["0", "34", "0"], u = "+z", v = "-y" }
+repeat = { count = 2, step = ["15 1/4", "0", "0"] }
+group = "ladder"
+[[group]]
+name = "deck"
+height_from = "level line"
+[[group]]
+name = "ladder"
+height_from = "floor"
+[[feet]]
+part = "rail"
+load = "200 lb"
+"""
+RUNG = """
+[[part]]
+name = "rung"
+stock = "rung"
+shape = { length = "14" }
+place = { at = ["1 1/4", "32", "9 3/4"], u = "+x", v = "+y" }
+repeat = { count = 4, step = ["0", "0", "11"] }
+group = "ladder"
+"""
 
 
 def run(*words):
@@ -80,16 +131,35 @@ class Adapt(unittest.TestCase):
                 self.assertEqual((again / "design.toml").read_bytes(),
                                  (self.new[job] / "design.toml").read_bytes())
 
-    def test_the_ladder_on_carpet_is_made_longer_below_its_first_rung(self):
+    def ladder(self, carpet=CARPET, rung=RUNG):
+        """The changes to a ladder of four rungs up to a deck whose top is at 55."""
+        job = Job(room(90, extra=LEVEL_FLOOR + carpet), LADDER + rung)
+        self.addCleanup(job.dir.cleanup)
+        new = pathlib.Path(job.dir.name, "new")
+        answer = json.loads(run("adapt", job.folder, "-o", new, "--json").stdout)
+        return answer["changes"], (new / "design.toml").read_text()
+
+    def test_a_ladder_on_carpet_is_made_longer_below_its_first_rung(self):
         # Rung tops at 11, 22, 33, 44, the deck 55: pressed 3/8 by a person the last step is 11 3/8.
-        folder = pathlib.Path(self.holder.name, "ladder")
-        shutil.copytree(TOP / "rooms" / "lookout", folder)
-        rungs = [c for c in json.loads(self.said["lookout"].stdout)["changes"]
-                 if "last step" in c["why"]]
-        self.assertEqual([c["kind"] for c in rungs], ["lengthen"])
-        gone, come = self.lines("lookout")
-        self.assertTrue(any("length = '80'" in line for line in gone), gone)
-        self.assertTrue(any("length = '80 " in line for line in come), come)
+        changes, text = self.ladder()
+        self.assertEqual([(c["part"], c["kind"], c["before"], c["after"]) for c in changes],
+                         [("rail", "lengthen", '80" long', '80 3/8" long')])
+        self.assertIn("the last step, from the top rung to the deck, is 11 3/8", changes[0]["why"])
+        self.assertIn("length = '80 3/8'", text)
+        self.assertIn("at = [\"1 1/4\", \"32\", '10 1/8']", text)  # 9 3/4 and 3/8
+
+    def test_a_ladder_on_a_bare_floor_is_left_as_it_is(self):
+        self.assertEqual(self.ladder(carpet="")[0], [])
+
+    def test_rungs_whose_last_step_is_shorter_are_spaced_anew(self):
+        # Tops at 12, 24, 36, 48: the last step is 7. Five even steps of 11 from the floor.
+        rung = RUNG.replace('"9 3/4"', '"10 3/4"').replace('step = ["0", "0", "11"]',
+                                                           'step = ["0", "0", "12"]')
+        changes, text = self.ladder(carpet="", rung=rung)
+        self.assertEqual([(c["part"], c["kind"], c["after"]) for c in changes],
+                         [("rung", "space anew", '11" apart')])
+        self.assertIn("step = [\"0\", \"0\", '11']", text)
+        self.assertIn("'9 3/4'", text)
 
     def test_pages_keep_80_columns(self):
         with tempfile.TemporaryDirectory() as folder:
