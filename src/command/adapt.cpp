@@ -49,9 +49,8 @@ ExitStatus run_adapt(const Request& request) {
   check_folder(request.job, folder);
   const Style style = style_of(request, job->survey.units);
   const RoomWorked room = drawn_room_of(*job);
-  const AdaptAnswer answer =
-      adapt({job->survey, room.shape(), room.draws, design_text(request.job), style.sure,
-             room.adjustment.complete()});
+  const AdaptAnswer answer = adapt({job->survey, room.shape(), room.draws, design_text(request.job),
+                                    style.sure, room.adjustment.complete()});
   write_job(request.job, folder, answer.draft.text);
   const std::string reading = next_reading(room, answer.fit);
   return told(request, answer.fit.verdict,
