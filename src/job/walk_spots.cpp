@@ -17,7 +17,8 @@ double along_of(const Survey& survey, int wall, Vec3 p) {
   return wall == 0 || survey.walls.size() < 2 ? p.x : p.y;
 }
 
-void take(WallSpots& spots, double along) {
+void take(WallSpots& spots, double drawn) {
+  const double along = drawn < 0 ? drawn : std::max(drawn, kApart);  // no stick goes into a corner
   const bool known = std::any_of(spots.along.begin(), spots.along.end(),
                                  [&](double a) { return std::abs(a - along) < kApart; });
   if (!known && along >= 0) spots.along.push_back(along);
