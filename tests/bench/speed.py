@@ -145,17 +145,21 @@ def booleans():
 
 def rooms():
     rows = bench("rooms")
-    one = rows["rooms/real_time/threads:1"]["items_per_second"]
-    two = rows["rooms/real_time/threads:2"]["items_per_second"]
+    single, double = (rows[f"rooms/real_time/threads:{n}"] for n in (1, 2))
+    one, two = 1000 / single["cpu_time"], 2000 / double["cpu_time"]
     parts = {name: rows[f"rooms_{name}"]["cpu_time"] for name in ["adjusted", "drawn"]}
-    whole = rows["rooms/real_time/threads:1"]["cpu_time"]
+    fitted = single["cpu_time"] - parts["adjusted"] - parts["drawn"]
     return ("## Simulated rooms\n\nA corner of 63 readings adjusted, 400 rooms drawn, one panel fitted "
-            "with its joint verdict.\n\n" +
+            "with its joint verdict. Counted by the cores' own time; the last row is by the clock, with "
+            "whatever else the machine did.\n\n" +
             table(["", "one core", "two cores"],
                   [["rooms a second", f"{one:.0f}", f"{two:.0f}"],
-                   ["aim", f"200: {aim(one >= 200)}", f"1.8 times: {two / one:.2f}, {aim(two / one >= 1.8)}"]]) +
-            f"One room takes {ms(whole)} ms of a core: the adjustment {ms(parts['adjusted'])}, the draws "
-            f"{ms(parts['drawn'])}, the fit {ms(whole - parts['adjusted'] - parts['drawn'])}.\n")
+                   ["aim", f"200: {aim(one >= 200)}",
+                    f"1.8 times: {two / one:.2f}, {aim(two / one >= 1.8)}"],
+                   ["by the clock", f"{single['items_per_second']:.0f}",
+                    f"{double['items_per_second']:.0f}"]]) +
+            f"One room takes {ms(single['cpu_time'])} ms of a core: the adjustment "
+            f"{ms(parts['adjusted'])}, the draws {ms(parts['drawn'])}, the fit {ms(fitted)}.\n")
 
 
 def machine():
