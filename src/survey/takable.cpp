@@ -120,7 +120,8 @@ class Finder {
     return worth(survey_, reading, ends);
   }
 
-  void add(NextReading reading, const Varied& of, double noise, double minutes, int numbers = 1) {
+  void add(NextReading reading, const Varied& of, double noise, double minutes) {
+    const int numbers = reading.kind == NextReading::Kind::straightedge ? 3 : 1;
     const auto same = [&](const Takable& t) { return t.reading.reading == reading.reading; };
     if (std::any_of(out_.begin(), out_.end(), same)) return;
     out_.push_back({std::move(reading), {functional(view_, of)}, noise, minutes, numbers});
@@ -266,7 +267,7 @@ class Finder {
                      name(wall), said(from.at), said(to.at),
                      from.from_right ? " from its right corner" : "", said(up)),
          0, NextReading::Kind::straightedge, wall, from.at, to.at, up, from.from_right},
-        out(middle) - (out(from) + out(to)) * 0.5, noise, kStraightedge, 3);
+        out(middle) - (out(from) + out(to)) * 0.5, noise, kStraightedge);
   }
 
   void length(int wall) {
