@@ -250,13 +250,28 @@ std::vector<int> pieces_of(const Workbench& bench, const Flaw& flaw) {
   return pieces;
 }
 
+// Whether a part, or one of a group, is up already (`[[installed]]`): it stays as it is.
+bool is_up(const Workbench& bench, const std::string& name) {
+  for (const Installed& installed : bench.survey.installed)
+    for (const std::string& up : installed.parts)
+      for (const Piece& piece : bench.answer.pieces)
+        if ((piece.name == up || piece.drawn->name == up) &&
+            (piece.drawn->name == name || piece.drawn->group == name))
+          return true;
+  return false;
+}
+
 }  // namespace
 
 std::vector<Ladder> candidates(const Workbench& bench, const Flaw& flaw, Work work) {
   std::vector<Ladder> found = work == Work::elsewhere
                                   ? elsewhere_candidates(bench, flaw, pieces_of(bench, flaw))
                                   : usual_candidates(bench, flaw);
-  std::erase_if(found, [&](const Ladder& ladder) { return ladder.work != work; });
+  const bool cuts = work != Work::cover && work != Work::filler;
+  std::erase_if(found, [&](const Ladder& ladder) {
+    return ladder.work != work || ladder.steps.empty() ||
+           (cuts && is_up(bench, ladder.steps.front().change.part));
+  });
   return found;
 }
 

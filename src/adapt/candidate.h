@@ -36,7 +36,7 @@ struct Workbench {
 };
 
 /// The candidates of one kind of work against a flaw of `bench.answer`; `trim` lengthens too.
-/// Nothing larger than 3 in is moved or cut (chosen).
+/// Nothing larger than 3 in is moved or cut (chosen), and nothing that is up already.
 std::vector<Ladder> candidates(const Workbench& bench, const Flaw& flaw, Work work);
 
 /// Those of one kind of flaw; `candidates` asks them.

@@ -55,6 +55,21 @@ class Installed(unittest.TestCase):
         for opening in ("out = '34', is = { is = '60', struck = true }",):
             self.assertEqual(self.wedge(self.answer("fit", opening)), self.wedge(plain))
 
+    def test_adapt_leaves_what_is_up_as_it_is(self):
+        job, new = (pathlib.Path(self.holder.name, name) for name in ("up", "new"))
+        shutil.copytree(TOP / "rooms" / "lookout", job)
+        plain = self.adapted(job, new)
+        self.assertIn("front panel", plain)
+        with open(job / "room.toml", "a", encoding="utf-8") as file:
+            file.write('\n[[installed]]\nparts = ["front panel"]\n')
+        self.assertNotIn("front panel", self.adapted(job, pathlib.Path(self.holder.name, "newer")))
+
+    def adapted(self, job, new):
+        """The parts that adapt moves or cuts."""
+        done = subprocess.run([PROGRAM, "adapt", str(job), "-o", str(new), "--json"],
+                              capture_output=True, text=True, timeout=300)
+        return [c["part"] for c in json.loads(done.stdout)["changes"]]
+
 
 if __name__ == "__main__":
     unittest.main()
