@@ -16,8 +16,6 @@ using Kind = Token::Kind;
 template <class T>
 using Read = tl::expected<T, NotationFault>;
 
-// Nothing in a room is further away (chosen): beyond it a figure is a slip.
-constexpr double kLongestMm = 1e6;
 constexpr const char* kHowTo = "write it like 41 3/8, 3' 5 3/8\", 41.375, 104.2 cm or 1042 mm";
 
 enum class Scale { none, feet, inches, mm, cm, m };
@@ -82,7 +80,7 @@ class LengthReader {
     if (minus) notation->value = -notation->value;
     notation->value.mm += 0.0;  // -0 becomes 0
     if (!(std::abs(notation->value.mm) <= kLongestMm))
-      return tl::unexpected(NotationFault{0, walk_.peek().at, "this is over a kilometre long",
+      return tl::unexpected(NotationFault{0, walk_.peek().at, "this is over a hundred kilometers long",
                                           "absurd-length", "check the figure and its unit"});
     return notation;
   }

@@ -10,6 +10,10 @@
 
 namespace nook {
 
+/// What is taped is no longer than this, 100 km (chosen): survey networks are read as well as
+/// rooms.
+inline constexpr double kLongestMm = 1e8;
+
 enum class Unit { inch, mm, cm };
 
 /// Millimetres in one of the unit.

@@ -9,11 +9,14 @@ namespace {
 
 constexpr double kDeep = 1000;  // mm into the wall: a block on the wall has no back. Chosen
 
-// The profile from the floor to the board's top; a square board has two points.
+// mm below the floor: what stands on it goes on there, so that nothing slips under. Chosen.
+constexpr double kIntoFloor = 20;
+
+// The profile from under the floor to the board's top; a square board has three points.
 std::vector<ProfilePoint> profile_of(const Baseboard& board) {
   std::vector<ProfilePoint> points = board.profile;
   if (points.empty()) points = {{{0}, board.thickness}, {board.height, board.thickness}};
-  if (points.front().height.mm > 0) points.insert(points.begin(), {{0}, points.front().out});
+  points.insert(points.begin(), {{-kIntoFloor}, points.front().out});
   if (points.back().height < board.height) points.push_back({board.height, points.back().out});
   return points;
 }
@@ -44,7 +47,7 @@ void add_board(const Wall& wall, std::vector<Block>& blocks) {
   }
   const double shoe = wall.baseboard->shoe.mm;
   if (shoe <= 0) return;
-  block.height_from.at = 0;
+  block.height_from.at = -kIntoFloor;
   block.height_to.at = std::min(kShoeHeight, wall.baseboard->height.mm);
   block.out_to = points.front().out.mm + shoe;
   block.slope = 0;
@@ -63,7 +66,9 @@ std::vector<Block> blocks_of(const Wall& wall) {
     block.name = wall.name + " wall " + o.name;
     std::tie(block.along_from, block.along_to) = std::minmax(o.along[0].mm, o.along[1].mm);
     block.from_right = o.from_right;
-    block.height_from = {o.height[0].value.mm, o.height[0].from_line};
+    const double low = o.height[0].value.mm;
+    block.height_from = {low == 0 && !o.height[0].from_line ? -kIntoFloor : low,
+                         o.height[0].from_line};
     block.height_to = {o.height[1].value.mm, o.height[1].from_line};
     block.out_from = from > 0 ? from : -kDeep;
     block.out_to = to;

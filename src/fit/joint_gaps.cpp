@@ -73,15 +73,26 @@ JointState state_of(const Layout& layout, const Joint& joint, const JointGaps& g
   return state;
 }
 
+namespace {
+
+// Where the group starts, turned about the design's corner as it ended up.
+Motion turned_start(const Placing& placing, int group) {
+  const Motion& start = placing.start[group];
+  const Motion about = turned_about({0, 0}, placing.placed[group].turn - start.turn, {});
+  return {placing.placed[group].turn, about.point(start.move)};
+}
+
+}  // namespace
+
 double wood_of(const Layout& layout, const Joint& joint, const Placing& placing, double deepest) {
-  const int group = layout.group_of[joint.piece];
+  const Motion from = turned_start(placing, layout.group_of[joint.piece]);
   const Frame& drawn = layout.scene.pieces[joint.piece].frame;
   double least = 1e300;
   for (std::size_t i = 0; i < joint.feelers.size(); ++i) {
     if (!joint.spots[i / joint.faces()].coarse) continue;
     const Feeler& f = joint.feelers[i];
     const Ray ray = ray_of(f, placing.frames[joint.piece]);
-    const Vec3 start = placing.start[group].frame(drawn).room_from_piece(f.at);
+    const Vec3 start = from.frame(drawn).room_from_piece(f.at);
     least = std::min(least, dot(start - ray.from, ray.way));
   }
   return std::max(0.0, least) + std::max(0.0, -deepest);

@@ -30,8 +30,8 @@ JointState state_of(const Layout& layout, const Joint& joint, const JointGaps& g
 /// The same without `cut`.
 JointState brief_state_of(const Layout& layout, const Joint& joint, const JointGaps& gaps);
 
-/// How far the piece stands away from the surface against where it started, least over the edge,
-/// and what it overlaps: wood that may be cut.
+/// How far the piece stands away from the surface against where it was drawn, turned about the
+/// corner as it now is, least over the edge, and what it overlaps: wood that may be cut.
 double wood_of(const Layout& layout, const Joint& joint, const Placing& placing, double deepest);
 
 /// The widest gap that a contact accepts, what is usual if it does not say: 1/8 in, caulk 1/4,

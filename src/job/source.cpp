@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "base/notation.h"
 #include "base/quantity.h"
 #include "base/utf8.h"
 #include "job/table.h"
@@ -151,9 +152,9 @@ std::optional<double> Source::plain_number(const Node& value, std::string_view n
 std::optional<Notation> Source::bare(const Node& value, std::string_view name) {
   if (!units_) return ++troubles_, std::nullopt;
   const double mm = value.number * millimetres_in(*units_);
-  if (!(std::abs(mm) <= 1e6)) {
+  if (!(std::abs(mm) <= kLongestMm)) {
     fault(value.place, fmt::format("{} cannot be {}", name, value.text), "absurd-length",
-          std::isfinite(value.number) ? "nothing in a room is over a kilometre long"
+          std::isfinite(value.number) ? "nothing that is taped is over a hundred kilometers long"
                                       : "write the figure that the tape shows");
     return std::nullopt;
   }

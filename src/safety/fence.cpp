@@ -69,8 +69,11 @@ Fence::Fence(const Scene& scene, const Deck& deck, const Side& side, double need
 double Fence::raw_top(double s, Owner& owner) const {
   double top = 0;
   for (const Shadow& shadow : view_.air.shadows())
-    for (const Stretch& chord : inside(shadow.region, {s, 0}, {0, 1}))
-      if (chord.from < need_ && chord.to > top) top = chord.to, owner = shadow.owner;
+    for (const Stretch& chord : inside(shadow.region, {s, 0}, {0, 1})) {
+      // A wall goes on to the ceiling, past the picture's edge.
+      const double to = shadow.owner.kind == Owner::Kind::wall ? kHigh : chord.to;
+      if (chord.from < need_ && to > top) top = to, owner = shadow.owner;
+    }
   return top;
 }
 

@@ -15,7 +15,8 @@ void check(const NotationFault& fault, std::string_view text) {
 }
 
 void check(Length value, Unit unit) {
-  require(std::isfinite(value.mm) && std::abs(value.mm) <= 1.001e6, "nothing is over a kilometre");
+  require(std::isfinite(value.mm) && std::abs(value.mm) <= 1.001 * kLongestMm,
+          "nothing is over 100 km");
   const Rounding rounding = usual_rounding(unit);
   const std::string printed = written(value, rounding);
   const auto again = read_length(printed, unit, rounding.step);
