@@ -80,8 +80,9 @@ class LengthReader {
     if (minus) notation->value = -notation->value;
     notation->value.mm += 0.0;  // -0 becomes 0
     if (!(std::abs(notation->value.mm) <= kLongestMm))
-      return tl::unexpected(NotationFault{0, walk_.peek().at, "this is over a hundred kilometers long",
-                                          "absurd-length", "check the figure and its unit"});
+      return tl::unexpected(NotationFault{0, walk_.peek().at,
+                                          "this is over a hundred kilometers long", "absurd-length",
+                                          "check the figure and its unit"});
     return notation;
   }
 

@@ -29,8 +29,8 @@ ExitStatus run_cut(const Request& request) {
   const DrillAnswer drill = drill_of(*job, room, fit, style.sure);
   const CutAnswer answer = cut({*job->design, fit, &drill, job->survey.units});
   put_templates(request,
-                {job->survey, room.shape(), room.draws, room.report, fit.pieces,
-                 fit.frames, &*job->design, &fit, &drill, style.rounding},
+                {job->survey, room.shape(), room.draws, room.report, fit.pieces, fit.frames,
+                 &*job->design, &fit, &drill, style.rounding},
                 answer);
   return told(request, answer.verdict,
               request.has("--json") ? cut_json_text(answer, request.job) : cut_text(answer, style));

@@ -147,9 +147,9 @@ std::string next_text(const FitAnswer& fit) {
   if (fit.measure_next.empty()) return "";
   std::string text = "\nWhat cannot be told, one more reading may settle:\n";
   for (const NextReading& next : fit.measure_next)
-    text += wrapped(fmt::format("{} (settles {:.0f} % of what is open)", next.reading,
-                                100 * next.gain),
-                    kPageWidth, "  ");
+    text +=
+        wrapped(fmt::format("{} (settles {:.0f} % of what is open)", next.reading, 100 * next.gain),
+                kPageWidth, "  ");
   return text;
 }
 
@@ -190,7 +190,8 @@ std::string fit_text(const FitAnswer& fit, const Style& style) {
   std::string text =
       headline(fit.verdict, style) + "\n\n" + listed(fit_findings(fit, style), style);
   if (style.quiet) return text;
-  return text + next_text(fit) + notches_text(fit, style) + floor_text(fit, style) + groups_text(fit, style);
+  return text + next_text(fit) + notches_text(fit, style) + floor_text(fit, style) +
+         groups_text(fit, style);
 }
 
 }  // namespace nook

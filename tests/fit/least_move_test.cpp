@@ -71,7 +71,8 @@ TEST_CASE("least move: agrees with every choice of active half-planes", "[proper
       if (round % 8 == 4) p.slope[1] += 1e-7 * around(random);            // nearly parallel ones
       p.least = 5 * around(random);
     }
-    const Unknowns wish{3 * around(random), 3 * around(random), 3 * around(random), -10, around(random)};
+    const Unknowns wish{3 * around(random), 3 * around(random), 3 * around(random), -10,
+                        around(random)};
     std::vector<int> chosen;
     std::optional<Unknowns> slow;
     try_sets(wish, planes, chosen, 0, slow);
