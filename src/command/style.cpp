@@ -5,6 +5,7 @@
 #include <unistd.h>
 
 #include <charconv>
+#include <cmath>
 #include <cstdlib>
 
 namespace nook {
@@ -19,6 +20,26 @@ Unit unit_given(const Request& request, Unit fallback) {
   throw UsageFault(fmt::format("'{}' is no unit", text), "units", "one of inch, mm, cm");
 }
 
+// Chosen: the marks of an inch tape, 1 in halved up to six times.
+bool on_inch_tape(Length step) {
+  int power = 0;
+  const double inches = step.mm / kMillimetresPerInch;
+  return std::frexp(inches, &power) == 0.5 && power >= -5 && power <= 1;
+}
+
+void refuse_foreign_step(const std::string& text, Length step, Unit unit) {
+  const auto read = read_length(text, unit, usual_rounding(unit).step);
+  const bool inch = unit == Unit::inch;
+  if (read->metric == inch || (inch && !on_inch_tape(step))) {
+    throw UsageFault(fmt::format("--round: '{}' is no step of a page in {}", text,
+                                 inch               ? "inches"
+                                 : unit == Unit::mm ? "mm"
+                                                    : "cm"),
+                     "round",
+                     inch ? "one of 1, 1/2, 1/4, 1/8, 1/16, 1/32, 1/64 in" : "like 1 mm or 0.5 cm");
+  }
+}
+
 Rounding rounding_given(const Request& request, Unit unit) {
   Rounding rounding = usual_rounding(unit);
   if (!request.has("--round")) return rounding;
@@ -27,6 +48,7 @@ Rounding rounding_given(const Request& request, Unit unit) {
   if (rounding.step < millimetres(0.01) || rounding.step > millimetres(100)) {
     throw UsageFault("--round is out of range", "round", "from 0.01 mm to 100 mm");
   }
+  refuse_foreign_step(request.value("--round", ""), rounding.step, unit);
   return rounding;
 }
 

@@ -34,6 +34,15 @@ REFUSED = {
     ("room", "rooms/lookout", "--round", "5 m"):
         "nookfit: error: --round is out of range [round]\n"
         "help: from 0.01 mm to 100 mm\n",
+    ("room", "rooms/lookout", "--round", "1/7"):
+        "nookfit: error: --round: '1/7' is no step of a page in inches [round]\n"
+        "help: one of 1, 1/2, 1/4, 1/8, 1/16, 1/32, 1/64 in\n",
+    ("room", "rooms/lookout", "--round", "1 mm"):
+        "nookfit: error: --round: '1 mm' is no step of a page in inches [round]\n"
+        "help: one of 1, 1/2, 1/4, 1/8, 1/16, 1/32, 1/64 in\n",
+    ("room", "rooms/lookout", "--units", "mm", "--round", "1/16 in"):
+        "nookfit: error: --round: '1/16 in' is no step of a page in mm [round]\n"
+        "help: like 1 mm or 0.5 cm\n",
     ("room", "rooms/lookout", "--sure", "95"):
         "nookfit: error: '95' is no chance to be sure with [sure]\n"
         "help: a number over 0.5 and under 1, like 0.95\n",
