@@ -190,10 +190,10 @@ Candidate edge_tapered(const Workbench& bench, const Flaw& flaw, int piece, cons
                        Vec2 ends) {
   const Piece& of = bench.answer.pieces[piece];
   const Polygon outline = shifted(of.drawn->outline, run, ends.x, ends.y);
-  const bool wood = ends.x > 0 || ends.y > 0;
-  const std::string why = fmt::format("{}: taper that side by {}{}", flaw.text,
-                                      length(bench, std::abs(ends.x - ends.y)),
-                                      wood ? ", the blank that much wider" : "");
+  const double grows = std::max(ends.x, ends.y);
+  std::string why = fmt::format("{}: taper that side by {}", flaw.text,
+                                length(bench, std::abs(ends.x - ends.y)));
+  if (grows > 0) why += fmt::format(", the blank {} wider", length(bench, grows));
   return {
       {of.drawn->name, "taper", why,
        width_words(bench, widths_at(of.drawn->outline, run), {*of.drawn, of.drawn->outline, run}),

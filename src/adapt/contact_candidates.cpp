@@ -107,6 +107,21 @@ Vec2 gap_at_ends(const Asked& asked) {
   return {cut.at + cut.slope * from, cut.at + cut.slope * to};
 }
 
+// The piece stands off its drawn place: what it lacks at the edge it has at its far end, so that
+// much is cut off the other end of the edge and the piece moves closer.
+Vec2 from_own_wood(const Asked& asked, Vec2 ends) {
+  const double step = asked.step(), lacks = std::max(ends.x, ends.y);
+  const double has = std::floor(asked.contact.wood_mm / step + 0.5) * step;
+  const double own = std::clamp(has, 0.0, std::max(0.0, lacks));
+  return {ends.x - own, ends.y - own};
+}
+
+void add_taper(const Asked& asked, const EdgeRun& run, Vec2 ends, List& list) {
+  Candidate cut = edge_tapered(asked.bench, asked.flaw, asked.contact.piece, run, ends);
+  cut.change.why += bevel_words(asked);
+  list.push_back({Work::taper, {std::move(cut)}});
+}
+
 void add_tapers(const Asked& asked, List& list) {
   if (asked.is_face() || asked.contact.line.size() < 2) return;
   if (!asked.too_wide() && !asked.overlaps()) return;
@@ -117,9 +132,8 @@ void add_tapers(const Asked& asked, List& list) {
     const auto eased = [&](double g) { return std::floor((g - keep) / step + 0.25 - play) * step; };
     const Vec2 ends{eased(gap.x), eased(gap.y)};
     if (std::abs(ends.x - ends.y) < step / 2 || norm(ends) > 3 * kMillimetresPerInch) continue;
-    Candidate cut = edge_tapered(asked.bench, asked.flaw, asked.contact.piece, run, ends);
-    cut.change.why += bevel_words(asked);
-    list.push_back({Work::taper, {std::move(cut)}});
+    add_taper(asked, run, from_own_wood(asked, ends), list);
+    if (from_own_wood(asked, ends).x != ends.x) add_taper(asked, run, ends, list);
   }
 }
 
