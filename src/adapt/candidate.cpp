@@ -191,8 +191,8 @@ Candidate edge_tapered(const Workbench& bench, const Flaw& flaw, int piece, cons
   const Piece& of = bench.answer.pieces[piece];
   const Polygon outline = shifted(of.drawn->outline, run, ends.x, ends.y);
   const double grows = std::max(ends.x, ends.y);
-  std::string why = fmt::format("{}: taper that side by {}", flaw.text,
-                                length(bench, std::abs(ends.x - ends.y)));
+  std::string why =
+      fmt::format("{}: taper that side by {}", flaw.text, length(bench, std::abs(ends.x - ends.y)));
   if (grows > 0) why += fmt::format(", the blank {} wider", length(bench, grows));
   return {
       {of.drawn->name, "taper", why,
