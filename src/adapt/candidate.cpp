@@ -15,65 +15,6 @@ namespace {
 constexpr double kLargest = kMillimetresPerInch * 3;  // chosen: more is another design
 constexpr double kOneSided95 = 1.6448536269514722;
 
-std::string length(const Workbench& bench, double mm) {
-  return with_unit(millimetres(mm), bench.rounding);
-}
-
-std::string exactly(const Workbench& bench, double mm) {
-  return typed(mm, bench.design.units);
-}
-
-std::string place_words(const Workbench& bench, Vec3 at) {
-  return fmt::format("at {}, {}, {}", exactly(bench, at.x), exactly(bench, at.y),
-                     exactly(bench, at.z));
-}
-
-// How wide the piece is square to the run, from each of the run's ends to the far side.
-struct Widths {
-  double first = 0, last = 0;
-};
-Widths widths_at(const Polygon& outline, const EdgeRun& run) {
-  const int n = static_cast<int>(outline.size());
-  const Vec2 a = outline[run.first], b = outline[(run.last + 1) % n];
-  const Vec2 inward = (1 / norm(b - a)) * left_of(b - a);
-  double far = 0;
-  for (const Vec2 p : outline) far = std::max(far, dot(p - a, inward));
-  return {far, far - dot(b - a, inward)};
-}
-
-// Along the edge's own drawn direction; after a taper the old direction still counts.
-Widths widths_after(const Polygon& before, const Polygon& after, const EdgeRun& run) {
-  const int n = static_cast<int>(before.size());
-  const Vec2 d = before[(run.last + 1) % n] - before[run.first];
-  const Vec2 inward = (1 / norm(d)) * left_of(d);
-  const auto far_from = [&](Vec2 a) {
-    double far = 0;
-    for (const Vec2 p : after) far = std::max(far, dot(p - a, inward));
-    return far;
-  };
-  return {far_from(after[run.first]), far_from(after[(run.last + 1) % n])};
-}
-
-// An outline of a piece with a run of edges that is set out.
-struct CutSide {
-  const Part& part;
-  const Polygon& outline;
-  const EdgeRun& run;
-};
-
-std::string width_words(const Workbench& bench, Widths w, const CutSide& side) {
-  const Vec2 d =
-      side.outline[(side.run.last + 1) % side.outline.size()] - side.outline[side.run.first];
-  const bool upright = std::abs(d.y) > std::abs(d.x);
-  const bool lumber = bench.design.stock[side.part.stock].kind == StockKind::lumber;
-  const char* across = lumber && upright ? "long" : "across";
-  const std::string first = length(bench, w.first), last = length(bench, w.last);
-  if (first == last) return fmt::format("{} {}", first, across);
-  const bool rising = (upright ? d.y : d.x) > 0;
-  return fmt::format("{} {} at its {}, {} at its {}", rising ? first : last, across,
-                     upright ? "bottom" : "left", rising ? last : first, upright ? "top" : "right");
-}
-
 const char* edge_words(const EdgeChoice& edge) {
   constexpr const char* kWords[] = {"its left side", "its right side", "its bottom side",
                                     "its top side"};
@@ -150,56 +91,29 @@ Vec3 way_out_of(const Piece& piece, const EdgeChoice& edge) {
 
 Ladder group_moved(const Workbench& bench, const Flaw& flaw, int piece, Vec3 way,
                    const Sizes& sizes) {
-  const Part& part = *bench.answer.pieces[piece].drawn;
+  const std::string& group = bench.answer.pieces[piece].drawn->group;
   Ladder found{Work::move, {}, sizes.likely};
   way = axis_near(way);
-  if (!is_axis(way) || pushed_home(bench, part.group, way)) return found;
-  for (const double mm : sizes.mm) {
-    const Vec3 at = part.place_in_room.at;
-    found.steps.push_back(
-        {{part.group, "move", fmt::format("{}: move it {}", flaw.text, length(bench, mm)),
-          place_words(bench, at), place_words(bench, at + mm * way)},
-         move_group(bench.design, part.group, mm * way)});
-  }
+  if (!is_axis(way) || pushed_home(bench, group, way)) return found;
+  for (const double mm : sizes.mm)
+    found.steps.push_back({group, "move", flaw.text, "", {GroupMoved{group, way, mm}}});
   return found;
+}
+
+Candidate run_set_out(const Workbench& bench, const Flaw& flaw, int piece, const EdgeChoice& edge,
+                      Vec2 ends) {
+  const Piece& of = bench.answer.pieces[piece];
+  const EdgeRun run = edges_meant(edge, of.drawn->outline);
+  const char* kind = ends.x != ends.y ? "taper" : ends.x < 0 ? "trim" : "lengthen";
+  return {of.drawn->name, kind, flaw.text, "", {RunSetOut{of.part, run, ends, edge_words(edge)}}};
 }
 
 Ladder edge_set_out(const Workbench& bench, const Flaw& flaw, int piece, const EdgeChoice& edge,
                     const Sizes& sizes) {
-  const Piece& of = bench.answer.pieces[piece];
   Ladder found{Work::trim, {}, sizes.likely};
-  const EdgeRun run = edges_meant(edge, of.drawn->outline);
-  for (const double mm : sizes.mm) {
-    const Polygon outline = shifted(of.drawn->outline, run, mm, mm);
-    const char* kind = mm < 0 ? "trim" : "lengthen";
-    const char* how = mm < 0 ? "take {} off {}" : "leave {} more on {}";
-    found.steps.push_back(
-        {{of.drawn->name, kind,
-          flaw.text + ": " +
-              fmt::format(fmt::runtime(how), length(bench, std::abs(mm)), edge_words(edge)),
-          width_words(bench, widths_at(of.drawn->outline, run),
-                      {*of.drawn, of.drawn->outline, run}),
-          width_words(bench, widths_after(of.drawn->outline, outline, run),
-                      {*of.drawn, outline, run})},
-         reshape(bench.design, of.part, outline)});
-  }
+  for (const double mm : sizes.mm)
+    found.steps.push_back(run_set_out(bench, flaw, piece, edge, {mm, mm}));
   return found;
-}
-
-Candidate edge_tapered(const Workbench& bench, const Flaw& flaw, int piece, const EdgeRun& run,
-                       Vec2 ends) {
-  const Piece& of = bench.answer.pieces[piece];
-  const Polygon outline = shifted(of.drawn->outline, run, ends.x, ends.y);
-  const double grows = std::max(ends.x, ends.y);
-  std::string why =
-      fmt::format("{}: taper that side by {}", flaw.text, length(bench, std::abs(ends.x - ends.y)));
-  if (grows > 0) why += fmt::format(", the blank {} wider", length(bench, grows));
-  return {
-      {of.drawn->name, "taper", why,
-       width_words(bench, widths_at(of.drawn->outline, run), {*of.drawn, of.drawn->outline, run}),
-       width_words(bench, widths_after(of.drawn->outline, outline, run),
-                   {*of.drawn, outline, run})},
-      reshape(bench.design, of.part, outline)};
 }
 
 namespace {
@@ -264,13 +178,13 @@ bool is_up(const Workbench& bench, const std::string& name) {
 }  // namespace
 
 std::vector<Ladder> candidates(const Workbench& bench, const Flaw& flaw, Work work) {
-  std::vector<Ladder> found = work == Work::elsewhere
-                                  ? elsewhere_candidates(bench, flaw, pieces_of(bench, flaw))
+  std::vector<Ladder> found = work == Work::any
+                                  ? all_candidates(bench, flaw, pieces_of(bench, flaw))
                                   : usual_candidates(bench, flaw);
   const bool cuts = work != Work::cover && work != Work::filler;
   std::erase_if(found, [&](const Ladder& ladder) {
     return ladder.work != work || ladder.steps.empty() ||
-           (cuts && is_up(bench, ladder.steps.front().change.part));
+           (cuts && is_up(bench, ladder.steps.front().part));
   });
   return found;
 }

@@ -3,22 +3,23 @@
 
 #include <vector>
 
-#include "adapt/change.h"
-#include "adapt/draft.h"
 #include "adapt/flaw.h"
+#include "adapt/step.h"
 #include "room/survey.h"
 
 namespace nook {
 
+/// Work that may settle a finding. `said`: how, where its first step has no size to tell; else what
+/// is told after the size.
 struct Candidate {
-  Change change;
-  std::vector<Edit> edits;
+  std::string part, kind, finding, said;
+  std::vector<Step> steps;
 };
 
-/// Kinds of work, the cheapest first; `elsewhere`: a cut or a move of what is not itself missed.
-enum class Work { move, trim, cover, taper, notch, scribe, filler, elsewhere };
-inline constexpr Work kWorks[] = {Work::move,  Work::trim,   Work::cover,  Work::taper,
-                                  Work::notch, Work::scribe, Work::filler, Work::elsewhere};
+/// Kinds of work, the cheapest first; `any`: all work on the pieces of a finding, blindly.
+enum class Work { move, trim, cover, taper, notch, scribe, filler, any };
+inline constexpr Work kWorks[] = {Work::move,  Work::trim,   Work::cover, Work::taper,
+                                  Work::notch, Work::scribe, Work::filler};
 
 /// The same work in several sizes, the least first; `likely` is the one that should do.
 struct Ladder {
@@ -63,17 +64,20 @@ Ladder group_moved(const Workbench& bench, const Flaw& flaw, int piece, Vec3 way
 Ladder edge_set_out(const Workbench& bench, const Flaw& flaw, int piece, const EdgeChoice& edge,
                     const Sizes& sizes);
 
-/// The other sides of both pieces of a finding cut or left longer, and their groups moved: it may
-/// hang on where something else holds them.
-std::vector<Ladder> elsewhere_candidates(const Workbench& bench, const Flaw& flaw,
-                                         const std::vector<int>& pieces);
+/// Every move, straight cut, taper and way of meeting of the pieces, in sizes of 1 to 48 marks:
+/// a finding may hang on where something else holds them. The steps of a ladder are to be tried
+/// one by one.
+std::vector<Ladder> all_candidates(const Workbench& bench, const Flaw& flaw,
+                                   const std::vector<int>& pieces);
+/// Every way that a contact may be made to meet.
+std::vector<Ladder> refittings(const Flaw& flaw, const ContactFit& contact);
 
 /// From the piece out of one of its edges or faces, nominal room frame, unit.
 Vec3 way_out_of(const Piece& piece, const EdgeChoice& edge);
 
-/// A piece's run of edges set out by `first` and `last` at its two ends.
-Candidate edge_tapered(const Workbench& bench, const Flaw& flaw, int piece, const EdgeRun& run,
-                       Vec2 ends);
+/// A piece's run of edges set out (in where negative) by `ends` at its first and last point.
+Candidate run_set_out(const Workbench& bench, const Flaw& flaw, int piece, const EdgeChoice& edge,
+                      Vec2 ends);
 
 /// Easy numbers from the least to the greatest, the least first; 64 at most (chosen).
 std::vector<double> easy_sizes(double least_mm, double most_mm, Rounding rounding);

@@ -1,6 +1,4 @@
 // What takes an overlap away: a notch around what is in the way, wood off a side near it, a move.
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <cmath>
 #include <optional>
@@ -129,11 +127,12 @@ void add_notches(const Workbench& bench, const Flaw& flaw, List& list) {
     const Contact& how = *contact.how;
     if (contact.piece != clash.piece || how.notch || how.keep) continue;
     if (!stands_on(clash.with, how.meets)) continue;
-    list.push_back(
-        {Work::notch,
-         {{{contact.part, "notch", fmt::format("{}: notch it around the {}", flaw.text, clash.with),
-            fitting_words(how.by, false), fitting_words(how.by, true)},
-           refit(bench.design, contact.contact, how.by, true)}}});
+    list.push_back({Work::notch,
+                    {{contact.part,
+                      "notch",
+                      flaw.text,
+                      "notch it around the " + clash.with,
+                      {ContactRefitted{contact.contact, how.by, true}}}}});
   }
 }
 

@@ -81,9 +81,11 @@ Ladder refitted(const Asked& asked, Work work, Fitting by, const std::string& wo
   const Contact& how = asked.how();
   const bool notch = how.notch || work == Work::notch;
   return {work,
-          {{{asked.contact.part, fitting_words(by, notch), asked.flaw.text + ": " + words,
-             fitting_words(how.by, how.notch), fitting_words(by, notch)},
-            refit(asked.bench.design, asked.contact.contact, by, notch)}}};
+          {{asked.contact.part,
+            fitting_words(by, notch),
+            asked.flaw.text,
+            words,
+            {ContactRefitted{asked.contact.contact, by, notch}}}}};
 }
 
 // The gap along the run at its first and last point, as a straight line under all of it.
@@ -116,9 +118,9 @@ Vec2 from_own_wood(const Asked& asked, Vec2 ends) {
   return {ends.x - own, ends.y - own};
 }
 
-void add_taper(const Asked& asked, const EdgeRun& run, Vec2 ends, List& list) {
-  Candidate cut = edge_tapered(asked.bench, asked.flaw, asked.contact.piece, run, ends);
-  cut.change.why += bevel_words(asked);
+void add_taper(const Asked& asked, Vec2 ends, List& list) {
+  Candidate cut = run_set_out(asked.bench, asked.flaw, asked.contact.piece, asked.how().edge, ends);
+  cut.said = bevel_words(asked);
   list.push_back({Work::taper, {std::move(cut)}});
 }
 
@@ -126,14 +128,13 @@ void add_tapers(const Asked& asked, List& list) {
   if (asked.is_face() || asked.contact.line.size() < 2) return;
   if (!asked.too_wide() && !asked.overlaps()) return;
   const Vec2 gap = gap_at_ends(asked);
-  const EdgeRun run = edges_meant(asked.how().edge, asked.piece().drawn->outline);
   const double step = asked.step(), keep = asked.clear() ? asked.contact.allow : 0;
   for (const double play : {0.0, 1.0, 2.0}) {  // marks left open beside it; the first fits best
     const auto eased = [&](double g) { return std::floor((g - keep) / step + 0.25 - play) * step; };
     const Vec2 ends{eased(gap.x), eased(gap.y)};
     if (std::abs(ends.x - ends.y) < step / 2 || norm(ends) > 3 * kMillimetresPerInch) continue;
-    add_taper(asked, run, from_own_wood(asked, ends), list);
-    if (from_own_wood(asked, ends).x != ends.x) add_taper(asked, run, ends, list);
+    add_taper(asked, from_own_wood(asked, ends), list);
+    if (from_own_wood(asked, ends).x != ends.x) add_taper(asked, ends, list);
   }
 }
 
@@ -178,11 +179,10 @@ void add_wild_scribe(const Asked& asked, List& list) {
   Ladder wild = edge_set_out(bench, flaw, contact.piece, asked.how().edge, sizes);
   wild.work = scribed ? Work::trim : Work::scribe;
   for (Candidate& next : wild.steps) {
-    next.change.kind = scribed ? "left wild" : "scribe";
-    next.change.why += ", to be scribed" + bevel_words(asked);
-    if (scribed) continue;
-    const auto edits = refit(bench.design, contact.contact, Fitting::scribe, asked.how().notch);
-    next.edits.insert(next.edits.end(), edits.begin(), edits.end());
+    next.kind = scribed ? "left wild" : "scribe";
+    next.said = ", to be scribed" + bevel_words(asked);
+    if (!scribed)
+      next.steps.push_back(ContactRefitted{contact.contact, Fitting::scribe, asked.how().notch});
   }
   list.push_back(std::move(wild));
 }
@@ -206,12 +206,30 @@ void add_cuts(const Asked& asked, List& list) {
   if (cuts && (wall || how.meets == "floor" || how.meets == "ceiling"))
     list.push_back(
         refitted(asked, Work::scribe, Fitting::scribe, "scribe that side" + bevel_words(asked)));
-  if (wall && contact.gap.most > 0 && contact.gap.most <= kEasyScribe) add_wild_scribe(asked, list);
+  if (wall && contact.gap.most > 0 && contact.gap.most - contact.gap.least <= kEasyScribe)
+    add_wild_scribe(asked, list);
   if (how.by != Fitting::filler && !asked.overlaps() && contact.gap.most > asked.step())
     list.push_back(refitted(asked, Work::filler, Fitting::filler, "close it with a filler strip"));
 }
 
 }  // namespace
+
+std::vector<Ladder> refittings(const Flaw& flaw, const ContactFit& contact) {
+  const Contact& how = *contact.how;
+  std::vector<Ladder> found;
+  if (how.keep || how.by == Fitting::clear) return found;
+  for (const bool notch : {false, true})
+    for (const Fitting by : {Fitting::butt, Fitting::shim, Fitting::caulk, Fitting::trim,
+                             Fitting::taper, Fitting::scribe, Fitting::filler})
+      if ((notch || !how.notch) && (by != how.by || notch != how.notch))
+        found.push_back({Work::any,
+                         {{contact.part,
+                           fitting_words(by, notch),
+                           flaw.text,
+                           fmt::format("{} it there", fitting_words(by, notch)),
+                           {ContactRefitted{contact.contact, by, notch}}}}});
+  return found;
+}
 
 std::vector<Ladder> contact_candidates(const Workbench& bench, const Flaw& flaw) {
   const Asked asked{bench, flaw, bench.answer.contacts[flaw.index]};

@@ -143,21 +143,17 @@ Ladder longer_rails(const Workbench& bench, const Flaw& flaw, const RungLadder& 
   const double by = eased(ladder.last_mm - ladder.rise_mm, bench.rounding);
   if (by <= 0 || ladder.rails.empty()) return found;
   const std::string& group = bench.design.parts[ladder.part].group;
-  Candidate longer;
-  std::string before, after;
-  for (int p = 0; p < static_cast<int>(bench.design.parts.size()); ++p) {
-    if (bench.design.parts[p].group != group) continue;
-    const bool rail = std::count(ladder.rails.begin(), ladder.rails.end(), p) > 0;
-    for (Edit& edit :
-         rail ? longer_below(bench.design, p, by) : move_part(bench.design, p, {0, 0, by}))
-      longer.edits.push_back(std::move(edit));
-  }
-  const Part& rail = bench.design.parts[ladder.rails.front()];
-  const double height = height_of(rail);
-  const auto length = [&](double mm) { return with_unit(millimetres(mm), bench.rounding); };
-  longer.change = {rail.name, "lengthen",
-                   fmt::format("{}: leave {} more below the lowest rung", flaw.text, length(by)),
-                   length(height) + " long", length(height + by) + " long"};
+  const std::string length = with_unit(millimetres(by), bench.rounding);
+  Candidate longer{bench.design.parts[ladder.rails.front()].name,
+                   "lengthen",
+                   flaw.text,
+                   fmt::format("leave {} more below the lowest rung", length),
+                   {}};
+  for (const int rail : ladder.rails) longer.steps.push_back(FootLengthened{rail, by});
+  for (int p = 0; p < static_cast<int>(bench.design.parts.size()); ++p)
+    if (bench.design.parts[p].group == group &&
+        !std::count(ladder.rails.begin(), ladder.rails.end(), p))
+      longer.steps.push_back(PartMoved{p, {0, 0, by}});
   found.steps.push_back(std::move(longer));
   return found;
 }
@@ -171,17 +167,12 @@ Ladder respaced(const Workbench& bench, const Flaw& flaw, const RungLadder& ladd
   const double above_first = (count - 1) * ladder.rise_mm + ladder.last_mm;
   const double total = above_first + (from_floor ? ladder.first_mm : 0);
   const double step = eased(total / (count + (from_floor ? 1 : 0)), bench.rounding);
-  const auto length = [&](double mm) { return with_unit(millimetres(mm), bench.rounding); };
-  Candidate even;
-  even.change = {rung.name, "space anew",
-                 fmt::format("{}: space them {} apart", flaw.text, length(step)),
-                 length(ladder.rise_mm) + " apart", length(step) + " apart"};
-  even.edits = respace(bench.design, ladder.part, step);
-  if (from_floor) {
-    const double up = eased(step - ladder.first_mm, bench.rounding);
-    for (Edit& edit : move_part(bench.design, ladder.part, {0, 0, up}))
-      even.edits.push_back(std::move(edit));
-  }
+  const std::string apart = with_unit(millimetres(step), bench.rounding);
+  Candidate even{rung.name, "space anew", flaw.text, fmt::format("space them {} apart", apart), {}};
+  even.steps.push_back(CopiesRespaced{ladder.part, step});
+  if (from_floor)
+    even.steps.push_back(
+        PartMoved{ladder.part, {0, 0, eased(step - ladder.first_mm, bench.rounding)}});
   return {Work::trim, {std::move(even)}, 0};
 }
 

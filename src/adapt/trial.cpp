@@ -1,6 +1,7 @@
 // Two fits of one design: a cheap one to turn candidates away by, and the whole one.
 #include "adapt/trial.h"
 
+#include <algorithm>
 #include <utility>
 
 #include "adapt/rungs.h"
@@ -20,11 +21,14 @@ std::vector<Flaw> Bench::all_findings(const Draft& draft, const FitAnswer& answe
 }
 
 FitAnswer Bench::fit_of(const Draft& draft, const std::vector<RoomShape>& draws) const {
-  return fit({input_.survey, *draft.design, input_.room, draws, input_.sure, input_.complete});
+  return fit(
+      {input_.survey, *draft.design, input_.room, draws, input_.sure, input_.complete, false});
 }
 
-std::vector<Flaw> Bench::roughly(const Draft& draft) const {
-  return all_findings(draft, fit_of(draft, {}));
+const std::vector<Flaw>& Bench::roughly(const Draft& draft) const {
+  const auto [at, fresh] = rough_.try_emplace(draft.text);
+  if (fresh) at->second = all_findings(draft, fit_of(draft, {}));
+  return at->second;
 }
 
 Trial Bench::fully(Draft draft) const {
@@ -37,6 +41,15 @@ Trial Bench::fully(Draft draft) const {
 
 Workbench Bench::workbench(const Trial& trial) const {
   return {input_.survey, *trial.draft.design, trial.answer, rounding(trial.draft)};
+}
+
+bool as_good(const Trial& next, const Trial& wanted) {
+  if (next.answer.verdict > wanted.answer.verdict) return false;
+  return std::all_of(next.flaws.begin(), next.flaws.end(), [&](const Flaw& flaw) {
+    const Flaw* old = flaw_named(wanted.flaws, flaw.key);
+    return old && flaw.verdict <= old->verdict && flaw.chance >= old->chance - kSameChance &&
+           (flaw.verdict != Verdict::does_not_fit || flaw.over_mm <= old->over_mm + kMarginal);
+  });
 }
 
 }  // namespace nook

@@ -1,6 +1,8 @@
 // A design under trial: fitted in the adjusted room alone, or in every draw.
 #pragma once
 
+#include <map>
+#include <string>
 #include <vector>
 
 #include "adapt/adapt.h"
@@ -17,6 +19,10 @@ struct Trial {
   FitAnswer answer;            // points into `draft`
 };
 
+/// Whether every finding of `next` is as good as in `wanted`: its verdict, its chance to 1 in 50,
+/// and where it does not fit, by how much to 1/64 in (both chosen). The joint verdict too.
+bool as_good(const Trial& next, const Trial& wanted);
+
 /// What came of a candidate against a flaw.
 enum class Outcome { no_help, lessens, settles, spoils };
 
@@ -25,8 +31,8 @@ class Bench {
  public:
   explicit Bench(const AdaptInput& input) : input_(input) {}
 
-  /// The findings in the adjusted room alone.
-  std::vector<Flaw> roughly(const Draft& draft) const;
+  /// The findings in the adjusted room alone. What was fitted once is not fitted again.
+  const std::vector<Flaw>& roughly(const Draft& draft) const;
   Trial fully(Draft draft) const;
   Workbench workbench(const Trial& trial) const;
 
@@ -36,6 +42,7 @@ class Bench {
   FitAnswer fit_of(const Draft& draft, const std::vector<RoomShape>& draws) const;
 
   const AdaptInput& input_;
+  mutable std::map<std::string, std::vector<Flaw>> rough_;  // by the design's text
 };
 
 }  // namespace nook

@@ -92,7 +92,7 @@ void fill_known(const FitInput& input, FitAnswer& answer) {
   answer.clashes = find_clashes(trials, answer.notches, input.sure, holds);
   answer.clearances = find_clearances(trials, input.sure, holds);
   answer.covered = find_covered(trials, input.sure, holds);
-  answer.shows = find_shows(trials, answer.contacts);
+  if (input.shows) answer.shows = find_shows(trials, answer.contacts);
   answer.floor = find_floor(trials);
   answer.undecided = find_open(trials, *settled.site, answer.contacts);
   answer.chance = holds.chance();

@@ -19,6 +19,7 @@ struct FitInput {
   const std::vector<RoomShape>& draws;
   double sure = 0.95;
   bool complete = true;  // false: readings are missing and nothing can be told
+  bool shows = true;     // false: what shows unasked is not looked for
 };
 
 /// 1. Pieces stay plumb and level as drawn; groups go in one after the other and are pushed home.

@@ -16,10 +16,10 @@
 namespace nook::test {
 namespace {
 
-// A finding: 0 fits, 1 cannot tell, 2 does not fit; and by how much it is missed, mm.
+// A finding: 0 fits, 1 cannot tell, 2 does not fit; by how much it is missed, mm; its chance.
 struct Miss {
   int verdict = 0;
-  double over = 0;
+  double over = 0, chance = 1;
 };
 using Wrong = std::map<std::string, Miss>;
 
@@ -33,17 +33,16 @@ double missed(const ContactFit& c) {
 
 Wrong wrong_in(const FitAnswer& fit) {
   Wrong wrong;
-  const auto add = [&](const std::string& name, Verdict verdict, double over) {
+  const auto add = [&](const std::string& name, const auto& finding, double over) {
     Miss& miss = wrong[name];
-    miss = {std::max(miss.verdict, static_cast<int>(verdict)), std::max(miss.over, over)};
+    miss = {std::max(miss.verdict, static_cast<int>(finding.verdict)), std::max(miss.over, over),
+            std::min(miss.chance, finding.chance)};
   };
   for (const auto& c : fit.contacts)
-    add(c.part + "@" + c.meets + std::to_string(c.contact), c.verdict, missed(c));
-  for (const auto& c : fit.clashes) add(c.part + "#" + c.with, c.verdict, c.depth_mm);
-  for (const auto& c : fit.clearances)
-    add(c.part + "<" + c.from, c.verdict, c.needed_mm - c.least_mm);
-  for (const auto& c : fit.covered)
-    add(c.part + "/" + c.behind, c.verdict, c.needed_mm - c.margin_mm);
+    add(c.part + "@" + c.meets + std::to_string(c.contact), c, missed(c));
+  for (const auto& c : fit.clashes) add(c.part + "#" + c.with, c, c.depth_mm);
+  for (const auto& c : fit.clearances) add(c.part + "<" + c.from, c, c.needed_mm - c.least_mm);
+  for (const auto& c : fit.covered) add(c.part + "/" + c.behind, c, c.needed_mm - c.margin_mm);
   return wrong;
 }
 
@@ -52,9 +51,10 @@ Miss of(const Wrong& wrong, const std::string& name) {
   return found == wrong.end() ? Miss{} : found->second;
 }
 
-// Whether the finding fits now and every other one is as good as before, to 1/64 in.
-bool settled(const std::string& name, const Wrong& before, const Wrong& after) {
-  if (of(after, name).verdict > 0) return false;
+// Whether the finding is no worse than `wanted` now and every other one as good as before, to 1/64
+// in.
+bool settled(const std::string& name, Verdict wanted, const Wrong& before, const Wrong& after) {
+  if (of(after, name).verdict > static_cast<int>(wanted)) return false;
   return std::all_of(after.begin(), after.end(), [&](const auto& entry) {
     const Miss old = of(before, entry.first);
     return entry.second.verdict <= old.verdict &&
@@ -157,13 +157,24 @@ std::string settled_by_brute_force(const MeasuredRoom& room, const Design& desig
       Design changed = design;
       work.done(changed);
       const Wrong rough = wrong_in(fit({room.survey, changed, room.room, none, 0.95, true}));
-      if (!settled(name, rough_before, rough)) continue;
-      if (settled(name, before,
+      if (!settled(name, Verdict::fits, rough_before, rough)) continue;
+      if (settled(name, Verdict::cannot_tell, before,
                   wrong_in(fit({room.survey, changed, room.room, room.draws, 0.95, true}))))
         return name + ": " + work.words;
     }
   }
   return "";
+}
+
+bool as_well(const FitAnswer& less, const FitAnswer& fitted) {
+  const Wrong before = wrong_in(fitted), after = wrong_in(less);
+  return less.verdict <= fitted.verdict &&
+         std::all_of(after.begin(), after.end(), [&](const auto& entry) {
+           const Miss& miss = entry.second;
+           const Miss old = of(before, entry.first);
+           return miss.verdict <= old.verdict &&
+                  (miss.verdict == 0 || miss.chance >= old.chance - 0.02);
+         });
 }
 
 }  // namespace nook::test

@@ -67,6 +67,41 @@ meets = "right wall"
 )" + by;
 }
 
+// What the deck's far end meets, held off the right wall: the deck cannot be moved nearer to it.
+constexpr const char* kEndPanel = R"(
+[[part]]
+name = "end panel"
+stock = "ply"
+shape = { size = ["36", "30"] }
+place = { at = ["46", "0", "20"], u = "+y", v = "+z" }
+group = "end"
+[[part]]
+name = "spacer"
+stock = "ply"
+shape = { size = ["46", "3"] }
+place = { at = ["46", "0", "30"], u = "-x", v = "+z" }
+group = "end"
+[[group]]
+name = "end"
+order = 1
+turn = false
+tight_to = ["left wall", "right wall"]
+height_from = "level line"
+[[contact]]
+part = "end panel"
+edge = "left"
+meets = "left wall"
+[[contact]]
+part = "spacer"
+edge = "right"
+meets = "right wall"
+[[contact]]
+part = "deck"
+edge = "right"
+meets = "end panel"
+keep = true
+)";
+
 }  // namespace
 
 TEST_CASE("adapt: an open corner makes the deck 46 at the back and 46 7/8 in front",
@@ -121,14 +156,16 @@ TEST_CASE("adapt: keep = true gets nothing added to by") {
   CHECK(answer.fit.verdict == Verdict::fits);
 }
 
-TEST_CASE("adapt: a blank that the sheet does not give is a contradiction, with its reason") {
-  std::string design = deck_design("keep = true\n");
+TEST_CASE("adapt: an end held off and a blank that the sheet does not give contradict each other") {
+  std::string design = deck_design("keep = true\n") + kEndPanel;
   design.replace(design.find("[\"48\", \"96\"]"), 12, "[\"46\", \"46\"]");
   const MeasuredRoom room = measured(corner_room(91.4), 50);
   const AdaptAnswer answer = adapted(room, design);
   CHECK(answer.changes.empty());
   CHECK(answer.fit.verdict == Verdict::does_not_fit);
   REQUIRE(answer.contradictions.size() == 1);
-  CHECK(answer.contradictions[0].against.find("larger than its stock") != std::string::npos);
+  const Contradiction& told = answer.contradictions[0];
+  CHECK(told.against.find("deck, right edge at the end panel") == 0);
+  CHECK(told.by_mm == Approx((0.88 - 0.25) * in).margin(in / 16));  // both may be open 1/8
   CHECK(answer.draft.text == design);
 }

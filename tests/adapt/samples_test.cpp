@@ -2,9 +2,10 @@
 #include <fmt/format.h>
 
 #include <catch2/catch.hpp>
-#include <chrono>
+#include <cstdlib>
 #include <iostream>
 #include <set>
+#include <sstream>
 
 #include "brute_force.h"
 #include "fit/fit.h"
@@ -42,11 +43,6 @@ int count(const FitAnswer& fit, Verdict verdict) {
   return n;
 }
 
-std::pair<int, int> wrong(const FitAnswer& fit) {
-  const int never = count(fit, Verdict::does_not_fit);
-  return {never, never + count(fit, Verdict::cannot_tell)};
-}
-
 bool is_rungs(const std::string& text) {
   return text.find("the last step") != std::string::npos;
 }
@@ -73,7 +69,8 @@ void check_sizes(const MeasuredRoom& room, const Design& before, const Design& a
     const Design smaller = set_back(before, after, p, less);
     const FitAnswer fitted = fit({room.survey, smaller, room.room, room.draws, 0.95, true});
     INFO(part.name);
-    const bool larger = wrong(fitted) <= wrong(answer.fit);
+    const bool larger = as_well(fitted, answer.fit);
+    CHECK_FALSE(larger);
     ++score.sized;
     score.larger += larger;
   }
@@ -117,7 +114,7 @@ void adapt_one(const std::string& name, int seed, Score& score) {
   const std::string settled = settled_by_brute_force(room, *after, again);
   score.said += again.verdict == Verdict::does_not_fit;
   score.confirmed += again.verdict == Verdict::does_not_fit && settled.empty();
-  if (!settled.empty()) std::cout << name << ", seed " << seed << ": " << settled << std::endl;
+  CHECK(settled == "");
 }
 
 constexpr const char* kSamples[] = {"lookout", "window-bench", "corner-desk"};
@@ -126,13 +123,20 @@ void adapt_rooms(const std::string& name, int first, int rooms) {
   Score score;
   for (int seed = first; seed < first + rooms; ++seed) adapt_one(name, seed, score);
   std::cout << name << ", " << score.told() << std::endl;
-  // A later change may make an earlier one needless, and work that nothing led to may settle what
-  // was given up: seldom (chosen, one in ten).
-  CHECK(10 * score.larger <= score.sized + 9);
-  CHECK(10 * (score.said - score.confirmed) <= score.said + 9);
 }
 
 }  // namespace
+
+// ADAPT_ROOMS='lookout 12 3': rooms 12 to 14 of that sample; 0 is its own room.
+TEST_CASE("adapt: the rooms that ADAPT_ROOMS names", "[.rooms]") {
+  const char* named = std::getenv("ADAPT_ROOMS");
+  REQUIRE(named != nullptr);
+  std::istringstream words(named);
+  std::string name;
+  int first = 1, rooms = 1;
+  words >> name >> first >> rooms;
+  adapt_rooms(name, first, rooms);
+}
 
 TEST_CASE("adapt: samples in rooms like theirs fit, cannot tell, or contradict themselves",
           "[property][release]") {

@@ -98,7 +98,7 @@ double gaussian(Random& random, double sd) {
 MeasuredRoom varied_room(const std::string& name, std::uint64_t seed, int draws) {
   auto survey = parse_room(source_file("rooms/" + name + "/room.toml"), "room.toml");
   if (!survey) throw std::runtime_error(survey.error().front().what);
-  Changed(*survey, seed).all();
+  if (seed > 0) Changed(*survey, seed).all();
   const Adjustment adjustment = adjust(*survey);
   MeasuredRoom room{std::move(*survey), adjustment.room(), {}, adjustment.complete()};
   if (room.complete) room.draws = adjustment.draws(draws);

@@ -19,7 +19,7 @@ double gaussian(Random& random, double sd);
 /// The room of `rooms/NAME` with its readings as another room of that kind would give them: each
 /// corner turned by N(0, 1 degree), each wall leaning N(0, 2 mm/m) more, a back wall between two
 /// others N(0, 4 mm) longer, the floor N(0, 1.5 mm) up or down at each spot; read with N(0, 0.4 mm)
-/// to the tape's marks.
+/// to the tape's marks. Seed 0: the room as it is.
 MeasuredRoom varied_room(const std::string& name, std::uint64_t seed, int draws);
 
 }  // namespace nook::test

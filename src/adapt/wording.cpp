@@ -1,0 +1,130 @@
+// The words of a change, from its steps and the design that they are done to.
+#include "adapt/wording.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+
+#include "adapt/reshape.h"
+
+namespace nook {
+namespace {
+
+struct Writer {
+  const Design& design;
+  Rounding rounding;
+
+  std::string length(double mm) const { return with_unit(millimetres(mm), rounding); }
+  std::string exactly(double mm) const { return typed(mm, design.units); }
+  std::string place(Vec3 at) const {
+    return fmt::format("at {}, {}, {}", exactly(at.x), exactly(at.y), exactly(at.z));
+  }
+};
+
+// How wide the piece is square to the run, from each of the run's ends to the far side.
+struct Widths {
+  double first = 0, last = 0;
+};
+Widths widths_at(const Polygon& outline, const EdgeRun& run) {
+  const int n = static_cast<int>(outline.size());
+  const Vec2 a = outline[run.first], b = outline[(run.last + 1) % n];
+  const Vec2 inward = (1 / norm(b - a)) * left_of(b - a);
+  double far = 0;
+  for (const Vec2 p : outline) far = std::max(far, dot(p - a, inward));
+  return {far, far - dot(b - a, inward)};
+}
+
+// Along the edge's own drawn direction; after a taper the old direction still counts.
+Widths widths_after(const Polygon& before, const Polygon& after, const EdgeRun& run) {
+  const int n = static_cast<int>(before.size());
+  const Vec2 d = before[(run.last + 1) % n] - before[run.first];
+  const Vec2 inward = (1 / norm(d)) * left_of(d);
+  const auto far_from = [&](Vec2 a) {
+    double far = 0;
+    for (const Vec2 p : after) far = std::max(far, dot(p - a, inward));
+    return far;
+  };
+  return {far_from(after[run.first]), far_from(after[(run.last + 1) % n])};
+}
+
+// An outline of a piece with a run of edges that is set out.
+struct CutSide {
+  const Part& part;
+  const Polygon& outline;
+  const EdgeRun& run;
+};
+
+std::string width_words(const Writer& writer, Widths w, const CutSide& side) {
+  const Vec2 d =
+      side.outline[(side.run.last + 1) % side.outline.size()] - side.outline[side.run.first];
+  const bool upright = std::abs(d.y) > std::abs(d.x);
+  const bool lumber = writer.design.stock[side.part.stock].kind == StockKind::lumber;
+  const char* across = lumber && upright ? "long" : "across";
+  const std::string first = writer.length(w.first), last = writer.length(w.last);
+  if (first == last) return fmt::format("{} {}", first, across);
+  const bool rising = (upright ? d.y : d.x) > 0;
+  return fmt::format("{} {} at its {}, {} at its {}", rising ? first : last, across,
+                     upright ? "bottom" : "left", rising ? last : first, upright ? "top" : "right");
+}
+
+// What is done, and what is there before and after it.
+struct Words {
+  std::string how, before, after;
+};
+
+struct Teller {
+  const Writer& writer;
+
+  Words operator()(const GroupMoved& s) const {
+    const auto part = std::find_if(writer.design.parts.begin(), writer.design.parts.end(),
+                                   [&](const Part& p) { return p.group == s.group; });
+    const Vec3 at = part->place_in_room.at;
+    return {"move it " + writer.length(s.mm), writer.place(at), writer.place(at + s.mm * s.way)};
+  }
+  Words operator()(const PartMoved& s) const {
+    const Vec3 at = writer.design.parts[s.part].place_in_room.at;
+    return {"", writer.place(at), writer.place(at + s.by)};
+  }
+  Words operator()(const RunSetOut& s) const {
+    const Part& part = writer.design.parts[s.part];
+    const Polygon outline = shifted(part.outline, s.run, s.ends.x, s.ends.y);
+    const CutSide side{part, part.outline, s.run};
+    return {how(s), width_words(writer, widths_at(part.outline, s.run), side),
+            width_words(writer, widths_after(part.outline, outline, s.run), side)};
+  }
+  Words operator()(const ContactRefitted& s) const {
+    const Contact& contact = writer.design.contacts[s.contact];
+    return {"", fitting_words(contact.by, contact.notch), fitting_words(s.by, s.notch)};
+  }
+  Words operator()(const FootLengthened& s) const {
+    const double height = height_of(writer.design.parts[s.part]);
+    return {"", writer.length(height) + " long", writer.length(height + s.mm) + " long"};
+  }
+  Words operator()(const CopiesRespaced& s) const {
+    const double step = writer.design.parts[s.part].repeat->step.z;
+    return {"", writer.length(step) + " apart", writer.length(s.mm) + " apart"};
+  }
+
+ private:
+  std::string how(const RunSetOut& s) const {
+    const double x = s.ends.x, y = s.ends.y;
+    if (x == y)
+      return fmt::format(fmt::runtime(x < 0 ? "take {} off {}" : "leave {} more on {}"),
+                         writer.length(std::abs(x)), s.side);
+    std::string taper = "taper that side by " + writer.length(std::abs(x - y));
+    const double grows = std::max(x, y);
+    return grows > 0 ? fmt::format("{}, the blank {} wider", taper, writer.length(grows)) : taper;
+  }
+};
+
+}  // namespace
+
+Change told(const Candidate& candidate, const Design& design, Rounding rounding) {
+  const Writer writer{design, rounding};
+  const Words words = std::visit(Teller{writer}, candidate.steps.front());
+  return {candidate.part, candidate.kind, candidate.finding + ": " + words.how + candidate.said,
+          words.before, words.after};
+}
+
+}  // namespace nook
