@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <limits>
 
+#include "design/grain.h"
 #include "solid/boolean.h"
 
 namespace nook {
@@ -17,12 +18,9 @@ FreeFace::FreeFace(const Piece& piece, const Design& design, const Regions& bloc
                    const Distances& distances)
     : wood_(wood_of(piece)), distances_(distances) {
   if (!blocked.empty()) wood_ = subtract(wood_, blocked);
-  const StockKind kind = design.stock[piece.drawn->stock].kind;
-  has_grain_ = kind != StockKind::plywood;
-  // Lumber runs along u; glued-up boards along their longer side (common practice, no source).
-  const Box2 box = box_of(piece.drawn->outline);
-  const Vec2 span = box.high - box.low;
-  if (kind == StockKind::board && span.y > span.x) grain_ = {0, 1};
+  const Stock& stock = design.stock[piece.drawn->stock];
+  has_grain_ = stock.kind != StockKind::plywood;
+  if (has_grain_ && grain_along_v(*piece.drawn, stock)) grain_ = {0, 1};
 }
 
 double FreeFace::end_distance(Vec2 uv) const {

@@ -40,6 +40,12 @@ bool overlap_is_cut(const Contact& how) {
   return how.by == Fitting::scribe || how.by == Fitting::taper;
 }
 
+// The wood that may go: what the piece stands off its drawn place, as far as it may come closer,
+// and what it overlaps.
+double wood_within(const JointState& state, double room_to_move) {
+  return std::min(state.wood, room_to_move + std::max(0.0, -state.deepest));
+}
+
 void fill_cut(const JointState& state, const JointTrials& judge, ContactFit& found) {
   double length = 0;
   for (const JointSpot& spot : judge.joint.spots) length = std::max(length, spot.t);
@@ -48,7 +54,6 @@ void fill_cut(const JointState& state, const JointTrials& judge, ContactFit& fou
   found.taper_mm = std::abs(state.cut.slope) * length;
   found.taper_deg = std::abs(std::atan(state.cut.slope)) * kRadian;
   found.scribe_mm = std::max(0.0, state.most);
-  found.wood_mm = state.wood;
   const auto touches = std::find_if(found.line.begin(), found.line.end(), [&](const GapPoint& p) {
     return p.gap < state.least + kSameGap;
   });
@@ -76,7 +81,7 @@ void judge_rooms(const JointTrials& judge, double sure, double move, ContactFit&
   Holds holds(judge.trials.rooms());
   for (int r = 0; r < judge.trials.rooms(); ++r) {
     const JointState state = judge.state(r);
-    const double far = how.by == Fitting::taper ? state.wood : move;
+    const double far = how.by == Fitting::taper ? wood_within(state, move) : move;
     told.add(r, !state.met ? kReach : clear_of ? state.deepest : state.most);
     const bool clear = overlap_is_cut(how) || state.deepest >= -kTouching;
     const double judged = state.met ? judged_gap(judge, state, r, far) : kReach;
@@ -122,6 +127,13 @@ ContactFit met_nothing(const JointTrials& judge, ContactFit found, Holds& all_ho
   return found;
 }
 
+// Asked only where the answer counts: the edge is cut, or the piece stands off its drawn place.
+RoomToMove may_come_closer(const JointTrials& judge, const JointState& state, double wish) {
+  const bool stands_off = state.wood > std::max(0.0, -state.deepest) + kTouching;
+  if (!overlap_is_cut(*judge.joint.how) && !stands_off) return {};
+  return room_to_move(judge.trials, judge.index, wish);
+}
+
 ContactFit find_contact(const Trials& trials, int index, double sure, Holds& all_hold) {
   const JointTrials judge(trials, index);
   ContactFit found = named(judge);
@@ -132,10 +144,10 @@ ContactFit find_contact(const Trials& trials, int index, double sure, Holds& all
   found.square_mm = square_distance(judge);
   fill_lines(judge, found);
   fill_cut(state, judge, found);
-  const RoomToMove move =
-      overlap_is_cut(how) ? room_to_move(trials, index, found.scribe_mm) : RoomToMove{};
-  found.spoils = move.spoils;
-  const Left left = left_by(how, state, how.by == Fitting::taper ? state.wood : move.distance);
+  const RoomToMove move = may_come_closer(judge, state, found.scribe_mm);
+  found.wood_mm = wood_within(state, move.distance);
+  if (overlap_is_cut(how)) found.spoils = move.spoils;
+  const Left left = left_by(how, state, how.by == Fitting::taper ? found.wood_mm : move.distance);
   found.after = {left.least, left.most};
   judge_rooms(judge, sure, move.distance, found, all_hold);
   return found;

@@ -7,31 +7,13 @@
 #include <cmath>
 #include <set>
 
+#include "fit/foot.h"
 #include "room/covering.h"
 
 namespace nook {
 namespace {
 
 constexpr double kSamePressure = 0.25;  // share; chosen
-constexpr double kLowest = 1;           // mm; as for feet
-
-// The area a piece stands on: its lowest edges over its thickness, or its lower face.
-double foot_area(const Trials& trials, int p) {
-  const Piece& piece = trials.layout.scene.pieces[p];
-  const Frame& frame = trials.placings[0].frames[p];
-  const Polygon& ring = piece.drawn->outline;
-  if (std::abs(frame.w.z) > 0.9) return area({trials.layout.scene.bodies[p].region});
-  const double low = lowest(piece, frame);
-  double length = 0;
-  const auto stands = [&](Vec2 q) {
-    return frame.room_from_piece({q.x, q.y, piece.thickness / 2}).z < low + kLowest;
-  };
-  for (std::size_t i = 0; i < ring.size(); ++i) {
-    const Vec2 a = ring[i], b = ring[(i + 1) % ring.size()];
-    if (stands(a) && stands(b)) length += norm(b - a);
-  }
-  return length * piece.thickness;
-}
 
 double load_on(const Trials& trials, int p) {
   const Scene& scene = trials.layout.scene;
@@ -70,16 +52,24 @@ std::set<std::string> hung_neighbours(const Trials& trials, int p) {
   return names;
 }
 
-std::string note_for(const Trials& trials, const FloorFit& found) {
-  if (found.squash_most_mm <= 0) return "";
-  const std::set<std::string> hung = hung_neighbours(trials, found.piece);
-  if (hung.empty()) return "";
-  std::string names;
-  for (const std::string& name : hung) names += (names.empty() ? "the " : ", the ") + name;
+std::string joined(const std::set<std::string>& names) {
+  std::string text;
+  for (const std::string& name : names) text += (text.empty() ? "the " : ", the ") + name;
+  return text;
+}
+
+std::string note_for(const FloorFit& found, const std::set<std::string>& hung) {
+  if (hung.empty() || (found.squash_most_mm <= 0 && found.settles_mm <= 0)) return "";
+  const char* verb = hung.size() == 1 ? "does" : "do";
+  if (found.squash_most_mm > 0)
+    return fmt::format(
+        "It sinks and {} on the wall {} not: stand on it before it is fixed, or lengthen its foot "
+        "by as much",
+        joined(hung), verb);
   return fmt::format(
-      "It sinks and {} on the wall {} not: stand on it before it is fixed, or lengthen its foot by "
-      "as much",
-      names, hung.size() == 1 ? "does" : "do");
+      "It settles and {} on the wall {} not: what joins them parts, or goes down on that side by "
+      "as much; press it down before it is fixed",
+      joined(hung), verb);
 }
 
 void fill_shim(const Trials& trials, int group, FloorFit& found) {
@@ -99,17 +89,46 @@ void fill_shim(const Trials& trials, int group, FloorFit& found) {
   found.shim_sd_mm = shim.sd();
 }
 
+bool named_foot(const Trials& trials, int p) {
+  const Scene& scene = trials.layout.scene;
+  return std::any_of(scene.design.feet.begin(), scene.design.feet.end(), [&](const Foot& foot) {
+    return foot.part == scene.pieces[p].name || foot.part == scene.pieces[p].drawn->name;
+  });
+}
+
+// Where no load is known: what was tested, up to all of it.
+SquashRange squash_untold(const Floor& floor) {
+  double tested = 0;
+  for (const Squash& test : floor.squash) tested = std::max(tested, test.by.mm);
+  const double thickness = floor.covering ? floor.covering->thickness.mm : 0;
+  const double most = std::max(tested, thickness);
+  return {tested > 0 ? tested : most / 2, 0, most};
+}
+
 void fill_squash(const Trials& trials, int group, FloorFit& found) {
   const Floor& floor = trials.layout.scene.survey.floor;
   const double load = load_on(trials, found.piece), standing_on = foot_area(trials, found.piece);
   for (const FootSpot& foot : trials.layout.feet[group])
     if (foot.piece == found.piece && on_strip(trials, foot)) found.on_tack_strip = true;
-  if (load <= 0 || standing_on <= 0 || !gives(floor)) return;
-  const SquashRange squash = squash_under(floor, load / standing_on);
-  found.squash_mm = found.on_tack_strip ? 0 : squash.likely;
-  found.squash_least_mm = found.on_tack_strip ? 0 : squash.least;
-  found.squash_most_mm = squash.most;
-  found.note = note_for(trials, found);
+  if (!gives(floor)) return;
+  const std::set<std::string> hung = hung_neighbours(trials, found.piece);
+  if (named_foot(trials, found.piece)) {
+    const SquashRange squash = load > 0 && standing_on > 0 ? squash_under(floor, load / standing_on)
+                                                           : squash_untold(floor);
+    found.squash_mm = found.on_tack_strip ? 0 : squash.likely;
+    found.squash_least_mm = found.on_tack_strip ? 0 : squash.least;
+    found.squash_most_mm = squash.most;
+  } else if (!hung.empty()) {
+    found.settles_mm = squash_untold(floor).most;
+  }
+  found.note = note_for(found, hung);
+}
+
+void fill_foot(const Trials& trials, FloorFit& found) {
+  const FootCut cut = foot_cut(trials, found.piece);
+  found.foot_deg = cut.across_deg;
+  found.foot_bevel_deg = cut.through_deg;
+  found.foot_mm = cut.longer_mm;
 }
 
 }  // namespace
@@ -143,6 +162,7 @@ std::vector<FloorFit> find_floor(const Trials& trials) {
       piece.part = trials.layout.scene.pieces[p].name;
       fill_shim(trials, static_cast<int>(g), piece);
       fill_squash(trials, static_cast<int>(g), piece);
+      fill_foot(trials, piece);
       found.push_back(std::move(piece));
     }
   }

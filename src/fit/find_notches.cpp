@@ -5,14 +5,19 @@
 #include <cmath>
 #include <set>
 
+#include "fit/notch_edge.h"
 #include "fit/notch_shape.h"
+#include "fit/notch_warnings.h"
 #include "solid/boolean.h"
-#include "solid/cells.h"
+#include "solid/simplified.h"
 
 namespace nook {
 namespace {
 
-constexpr double kLittleWood = 19;  // mm, 3/4 in; less than this beside a notch breaks off. Chosen
+// mm; points that stray less from the line of their neighbours are left out. Chosen: half the grid
+// that outlines are rounded to.
+constexpr double kInLine = kOutlineGrid / 2;
+constexpr double kFollows = 0.4;  // mm, 1/64 in, that steps to lay out may stray. Chosen
 
 // Names of the blocks of a zone, each once.
 std::string names_of(const Trials& trials, const Joint& joint, const NotchZone& zone) {
@@ -23,35 +28,29 @@ std::string names_of(const Trials& trials, const Joint& joint, const NotchZone& 
   return all;
 }
 
-// How many pieces of wood are left without a region.
-std::size_t left_without(const Region& whole, const Polygon& cut) {
-  return subtract(Regions{whole}, Regions{{cut, {}}}).size();
-}
-
-void warn(const Trials& trials, NotchFit& notch) {
-  const Piece& piece = trials.layout.scene.pieces[notch.piece];
-  const Region& region = trials.layout.scene.bodies[notch.piece].region;
-  const Polygon wide = grown(hull_of(notch.polygon), kLittleWood);
-  for (const Cutout& cutout : piece.drawn->cutouts)
-    if (!intersect(Regions{{cutout.outline, {}}}, Regions{{wide, {}}}).empty())
-      notch.warnings.push_back("comes within 3/4\" (19 mm) of the " +
-                               (cutout.name.empty() ? "cutout" : cutout.name));
-  const std::size_t whole = left_without(region, notch.polygon);
-  if (whole > 1)
-    notch.warnings.push_back("cuts the piece in two");
-  else if (left_without(region, wide) != 1)
-    notch.warnings.push_back("leaves a neck of less than 3/4\" (19 mm)");
-}
-
 void add_cut(const Trials& trials, const Joint& joint, const Regions& shape, NotchFit notch,
              std::vector<NotchFit>& notches) {
   const Piece& piece = trials.layout.scene.pieces[joint.piece];
   for (const Region& region : intersect(shape, Regions{{piece.drawn->outline, {}}})) {
-    notch.polygon = region.outline;
-    notch.warnings.clear();
-    warn(trials, notch);
+    notch.polygon = simplified(region.outline, kInLine);
     notches.push_back(notch);
   }
+}
+
+// Depths that are never less than the outline's, in order along the edge.
+std::vector<NotchFit::Step> steps_of(const Polygon& polygon, const Joint& joint,
+                                     const NotchZone& zone) {
+  const EdgeLine line = edge_line(joint, zone);
+  const EdgeSide* side = std::get_if<EdgeSide>(&joint.how->edge);
+  const bool along_v = side && (*side == EdgeSide::left || *side == EdgeSide::right);
+  std::vector<NotchFit::Step> steps;
+  for (const Vec2 p : simplified(polygon, kFollows)) {
+    const double deep = dot(p - line.at, line.inwards());
+    const double t = line.t + dot(p - line.at, line.way);
+    if (deep > kFollows) steps.push_back({!side ? t : along_v ? p.y : p.x, deep + kFollows});
+  }
+  std::sort(steps.begin(), steps.end(), [](const auto& a, const auto& b) { return a.at < b.at; });
+  return steps;
 }
 
 NotchFit named(const Trials& trials, const Joint& joint) {
@@ -69,12 +68,16 @@ void add_edge_notches(const Trials& trials, const Joint& joint, double sure,
     if (!depth.needed) continue;
     NotchFit notch = named(trials, joint);
     notch.around = names_of(trials, joint, zone);
+    notch.follows_profile = joint.how->notch_profile;
     notch.depth_mm = depth.depth;
     notch.depth_sd_mm = depth.sd;
     const Regions shape = joint.how->notch_profile
                               ? profile_notch(trials, joint, zone, depth)
                               : Regions{{square_notch(joint, zone, depth), {}}};
+    const std::size_t before = notches.size();
     add_cut(trials, joint, shape, notch, notches);
+    for (std::size_t k = before; notch.follows_profile && k < notches.size(); ++k)
+      notches[k].steps = steps_of(notches[k].polygon, joint, zone);
   }
 }
 
@@ -110,6 +113,7 @@ std::vector<NotchFit> find_notches(const Trials& trials, double sure) {
     else
       add_edge_notches(trials, joint, sure, notches);
   }
+  warn_of_notches(trials, notches);
   return notches;
 }
 

@@ -9,6 +9,7 @@
 #include "fit/find_contacts.h"
 #include "fit/find_covered.h"
 #include "fit/find_floor.h"
+#include "fit/find_movement.h"
 #include "fit/find_notches.h"
 #include "fit/find_open.h"
 
@@ -94,6 +95,7 @@ void fill_known(const FitInput& input, FitAnswer& answer) {
   answer.covered = find_covered(trials, input.sure, holds);
   if (input.shows) answer.shows = find_shows(trials, answer.contacts);
   answer.floor = find_floor(trials);
+  answer.movement = find_movement(input.design, answer);
   answer.undecided = find_open(trials, *settled.site, answer.contacts);
   answer.chance = holds.chance();
   answer.verdict = verdict_of(answer.chance, input.sure);

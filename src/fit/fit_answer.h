@@ -60,15 +60,16 @@ struct ContactFit {
   double chance = 1;
   double taper_deg = 0, taper_mm = 0;  // the straight cut that closes most, over the edge's length
   double scribe_mm = 0;                // how far the piece would move closer, scribed
-  double wood_mm = 0;                  // how far it stands off its drawn place: wood that may go
-  double touches_at = 0;               // where along the edge it touches (as GapPoint::at)
-  double bevel_mm = 0;                 // greatest difference between the two faces
-  std::vector<GapPoint> line;          // the worse of the shown faces; empty for a face contact
-  std::vector<GapPoint> front, back;   // both faces
-  std::vector<FieldPoint> field;       // only of a face contact
-  double square_mm = 0;                // the least distance to what it meets
-  GapRange after;                      // what `by` leaves
-  std::vector<std::string> spoils;     // what moving closer by scribe_mm would spoil
+  double wood_mm =
+      0;  // wood that may go: how far it stands off its drawn place and may come closer
+  double touches_at = 0;              // where along the edge it touches (as GapPoint::at)
+  double bevel_mm = 0;                // greatest difference between the two faces
+  std::vector<GapPoint> line;         // the worse of the shown faces; empty for a face contact
+  std::vector<GapPoint> front, back;  // both faces
+  std::vector<FieldPoint> field;      // only of a face contact
+  double square_mm = 0;               // the least distance to what it meets
+  GapRange after;                     // what `by` leaves
+  std::vector<std::string> spoils;    // what moving closer by scribe_mm would spoil
   Verdict verdict = Verdict::fits;
 };
 
@@ -78,6 +79,13 @@ struct NotchFit {
   std::string part, around;              // "left wall baseboard"
   Polygon polygon;                       // u, v; clipped to the outline
   double depth_mm = 0, depth_sd_mm = 0;  // from the edge, clearance included; sd of what it clears
+  bool follows_profile = false;          // of the molding, not square
+  // Of one that follows: from point to point along the edge (as GapPoint::at) how deep it goes at
+  // least, straight between; few enough to lay out by hand.
+  struct Step {
+    double at = 0, deep = 0;
+  };
+  std::vector<Step> steps;
   std::vector<std::string> warnings;  // too little wood left, reaches a cutout, cuts a corner off
 };
 
@@ -114,8 +122,24 @@ struct FloorFit {
   double shim_mm = 0, shim_sd_mm = 0;
   double squash_mm = 0;  // likeliest; between the two below
   double squash_least_mm = 0, squash_most_mm = 0;
+  // Where nothing says what stands on it: how far it may settle while a neighbour hangs on the
+  // wall.
+  double settles_mm = 0;
   bool on_tack_strip = false;
   std::string note;  // what that does to its neighbours; may be empty
+  // The level cut of a foot that leans, off square: across its face and through its thickness, and
+  // how much the foot differs over both.
+  double foot_deg = 0, foot_bevel_deg = 0, foot_mm = 0;
+};
+
+/// A piece of solid wood held without a gap on both sides across its grain.
+struct MovementFit {
+  int piece = 0;
+  std::string part;
+  std::string edges[2], meets[2];
+  double across_mm = 0;  // its width across the grain
+  double moves_mm = 0;   // what that swells and shrinks by over a year
+  double open_mm = 0;    // what both contacts leave open
 };
 
 /// A finding that the readings do not decide, and the surfaces that its quantity hangs on: by how
@@ -138,6 +162,7 @@ struct FitAnswer {
   std::vector<CoveredFit> covered;
   std::vector<ShowFit> shows;
   std::vector<FloorFit> floor;
+  std::vector<MovementFit> movement;
   std::vector<OpenFinding> undecided;
   std::vector<NextReading> measure_next;  // what would settle most of it, if it was asked for
   double chance = 1;                      // share of draws in which every finding holds

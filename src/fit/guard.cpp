@@ -72,7 +72,7 @@ bool watched(const Watched& w, const Guard& guard, Vec2 uv) {
 
 bool notched_for(const std::vector<Joint>& joints, const Guard& guard) {
   return std::any_of(joints.begin(), joints.end(), [&](const Joint& j) {
-    return j.piece == guard.piece && j.meets == guard.surface && j.how->notch;
+    return j.piece == guard.piece && j.meets == guard.surface && j.notch;
   });
 }
 

@@ -41,6 +41,7 @@ Joint joint_of(const Scene& scene, const Site& site, int contact, int piece) {
   joint.contact = contact;
   joint.piece = piece;
   joint.how = &scene.design.contacts[contact];
+  joint.notch = joint.how->notch;
   joint.meets = surface_named(site, joint.how->meets);
   joint.face = std::holds_alternative<PieceFace>(joint.how->edge);
   if (joint.meets.kind != Surface::Kind::part) return joint;
@@ -117,7 +118,7 @@ std::optional<Hit> joint_hit(const SiteView& view, const SurfaceField& fields, c
     return view.quick() ? face_hit(parts, f.face, ray) : part_hit(parts, ray);
   if (f.spot < 0) return std::nullopt;
   Hit hit = surface_hit(view, fields, joint.meets, f, ray);
-  if (!joint.how->notch)
+  if (!joint.notch)
     if (const auto block = block_hit(view, fields, joint.meets, f, ray))
       if (block->gap < hit.gap) hit = *block;
   if (std::abs(hit.gap) > kReach) return std::nullopt;

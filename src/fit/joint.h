@@ -33,6 +33,7 @@ struct Joint {
   std::vector<int> parts;  // the pieces it meets, none of them its own
   bool face = false;
   bool can_meet = true;  // false: the piece lies too near to the wall's plane
+  bool notch = false;    // as the contact; false where a notch would take the whole edge
   std::vector<JointSpot> spots;
   std::vector<Feeler> feelers;
   std::vector<NotchZone> zones;

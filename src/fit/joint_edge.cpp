@@ -3,6 +3,7 @@
 #include <cmath>
 
 #include "fit/joint_builder.h"
+#include "solid/simplified.h"
 
 namespace nook {
 namespace {
@@ -10,7 +11,11 @@ namespace {
 // Straight lines between spots this far apart stay within 0.01 mm of a field of sd 10 mm and reach
 // 400 mm: step^2 / 8 x sd sqrt 3 / reach^2. Chosen.
 constexpr double kStep = 25;
-constexpr int kCoarse = 4;       // every fourth spot is looked at in the draws; chosen
+constexpr int kCoarse = 4;  // every fourth spot is looked at in the draws; chosen
+// Of an edge of many short lines the draws look at the corners that stray more than this from the
+// line of the others, and at one spot every kCoarse steps: a gap is straight in between to within
+// it. Chosen, a quarter of what a saw follows.
+constexpr double kStray = 0.1;
 constexpr double kHair = 0.001;  // mm; each side of a step in what is met
 
 // One straight edge of a run.
@@ -155,7 +160,7 @@ void add_edge_spot(const JointBuilder& b, Joint& joint, const Segment& s,
                    std::pair<double, bool> at) {
   const auto [t, coarse] = at;
   const Vec2 uv = s.at(t - s.t);
-  const bool notched = joint.how->notch && in_zone(joint.zones, t);
+  const bool notched = in_zone(joint.zones, t);
   joint.spots.push_back({uv, t, along_of(joint.how->edge, uv, t), coarse, notched});
   const double thickness = b.scene.pieces[joint.piece].thickness;
   for (double w : {0.0, thickness}) {
@@ -166,26 +171,71 @@ void add_edge_spot(const JointBuilder& b, Joint& joint, const Segment& s,
   }
 }
 
+// Which spots of a run the draws look at.
+class Coarse {
+ public:
+  explicit Coarse(const Polygon& points) {
+    const Polygon kept = simplified(points, kStray);
+    std::size_t next = 0;
+    double t = 0;
+    for (std::size_t i = 0; i < points.size(); ++i) {
+      if (i > 0) t += norm(points[i] - points[i - 1]);
+      const bool corner = next < kept.size() && norm(kept[next] - points[i]) == 0;
+      if (corner) ++next;
+      if (corner || i == 0 || i + 1 == points.size()) corners_.push_back(t);
+    }
+  }
+  /// At a corner between two lines.
+  bool end(double t) {
+    const auto near = std::lower_bound(corners_.begin(), corners_.end(), t - kHair);
+    const bool corner = near != corners_.end() && *near < t + kHair;
+    return corner || inner(t, t - last_ >= kCoarse * kStep - kHair);
+  }
+  /// Within a line.
+  bool inner(double t, bool looked_at) {
+    if (looked_at) last_ = t;
+    return looked_at;
+  }
+
+ private:
+  std::vector<double> corners_;  // t
+  double last_ = -1e300;
+};
+
 void add_segment(const JointBuilder& b, Joint& joint, const Segment& s,
-                 const std::vector<double>& breaks) {
+                 const std::vector<double>& breaks, Coarse& coarse) {
   std::vector<std::pair<double, bool>> ts;  // t, coarse
   const int steps = std::max(1, static_cast<int>(std::ceil(s.length() / kStep)));
-  for (int i = 0; i <= steps; ++i)
-    ts.emplace_back(s.t + s.length() * i / steps, i % kCoarse == 0 || i == steps);
+  for (int i = 0; i <= steps; ++i) {
+    const double t = s.t + s.length() * i / steps;
+    const bool end = i == 0 || i == steps;
+    ts.emplace_back(t, end ? coarse.end(t) : coarse.inner(t, i % kCoarse == 0));
+  }
   for (double t : breaks)
     if (t > s.t && t < s.t + s.length()) ts.emplace_back(t, true);
   std::sort(ts.begin(), ts.end());
   for (const auto& at : ts) add_edge_spot(b, joint, s, at);
 }
 
+// A notch along the whole edge would only make the piece smaller: it is not cut.
+bool takes_all(const std::vector<NotchZone>& zones, const std::vector<Segment>& segments) {
+  const double length = segments.back().t + segments.back().length();
+  return std::any_of(zones.begin(), zones.end(), [&](const NotchZone& zone) {
+    return zone.t.from <= kHair && zone.t.to >= length - kHair;
+  });
+}
+
 }  // namespace
 
 void build_edge(const JointBuilder& b, Joint& joint) {
   const Polygon& outline = b.scene.pieces[joint.piece].drawn->outline;
-  const auto segments = segments_of(run_points(run_of(joint.how->edge, outline), outline));
-  joint.zones = joint.how->notch ? block_zones(b, joint, segments) : std::vector<NotchZone>{};
+  const Polygon points = run_points(run_of(joint.how->edge, outline), outline);
+  const auto segments = segments_of(points);
+  if (joint.notch) joint.zones = block_zones(b, joint, segments);
+  if (joint.notch && takes_all(joint.zones, segments)) joint.notch = false, joint.zones.clear();
   const std::vector<double> breaks = breaks_of(b, joint, segments);
-  for (const Segment& s : segments) add_segment(b, joint, s, breaks);
+  Coarse coarse(points);
+  for (const Segment& s : segments) add_segment(b, joint, s, breaks, coarse);
 }
 
 }  // namespace nook

@@ -210,7 +210,7 @@ bool Push::may_run_into_blocks() const {
   return std::any_of(holds_.begin(), holds_.end(),
                      [&](const Hold& h) {
                        const Joint& joint = layout_.joints[h.joint];
-                       return !joint.how->notch && any(joint.feelers);
+                       return !joint.notch && any(joint.feelers);
                      }) ||
          std::any_of(layout_.guards.begin(), layout_.guards.end(),
                      [&](const Guard& g) { return own(g.piece) && !g.notched && any(g.feelers); });

@@ -49,7 +49,7 @@ class Mover {
   void look_at_joint(int j) {
     const Joint& other = trials_.layout.joints[j];
     if (j == index_ || !other.can_meet) return;
-    const JointState state = state_of(trials_.layout, other, trials_.gaps[0][j]);
+    const JointState state = brief_state_of(trials_.layout, other, trials_.gaps[0][j]);
     const double closing = dot(way_, way_of(trials_, other));
     if (!state.met || std::abs(closing) < kSideways) return;
     const std::string what = trials_.layout.scene.pieces[other.piece].name + ", " +

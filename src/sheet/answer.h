@@ -29,6 +29,7 @@ struct Finding {
   std::string where;  // "front panel, left edge at the left wall"
   std::string what;   // "gap 0 to 3/8", give or take 1/16", widest at the top"
   std::string next;   // "scribe 3/8" off ..."; may be empty when all is well
+  bool told = false;  // in full on the page of everything too, though all is well
 };
 
 /// Worst first; equal ones stay in their order.

@@ -8,6 +8,7 @@
 #include "sheet/carry_text.h"
 #include "sheet/drill_text.h"
 #include "sheet/fit_text.h"
+#include "sheet/notch_words.h"
 #include "sheet/room_text.h"
 #include "sheet/safety_text.h"
 #include "sheet/wrap.h"
@@ -41,29 +42,24 @@ std::string findings_text(const std::vector<Finding>& all, const Style& style) {
   });
   std::string text = listed({all.begin(), first_well}, style), well;
   for (auto finding = first_well; finding != all.end(); ++finding) {
+    if (finding->told) {
+      text += listed({*finding}, style);
+      continue;
+    }
     well += (well.empty() ? "" : "; ") + finding->where;
   }
   if (!text.empty() && !well.empty()) text += "\n";
   return well.empty() ? text : text + wrapped(well + ".", kPageWidth, "fits          ");
 }
 
-/// How far a notch reaches along u and along v: what is laid out on the piece.
-std::string size_of(const Polygon& notch, const Rounding& rounding) {
-  const auto [left, right] =
-      std::minmax_element(notch.begin(), notch.end(), [](Vec2 a, Vec2 b) { return a.x < b.x; });
-  const auto [low, high] =
-      std::minmax_element(notch.begin(), notch.end(), [](Vec2 a, Vec2 b) { return a.y < b.y; });
-  return fmt::format("{} wide, {} high", with_unit(millimetres(right->x - left->x), rounding),
-                     with_unit(millimetres(high->y - low->y), rounding));
-}
-
-std::string notches_text(const FitAnswer& fit, const Rounding& rounding) {
+std::string notches_text(const FitAnswer& fit, const Style& style) {
   std::string text;
   for (const NotchFit& notch : fit.notches) {
     if (notch.polygon.empty()) continue;
-    text += wrapped(fmt::format("{}: around {}, {}", notch.part, notch.around,
-                                size_of(notch.polygon, rounding)),
-                    kPageWidth, "  ");
+    std::string line = notch_words(notch, style);
+    if (notch.follows_profile) line += ", following its profile";
+    for (const std::string& warning : notch.warnings) line += "; " + warning;
+    text += wrapped(line, kPageWidth, "  ");
   }
   return text.empty() ? "" : "\nNotches to cut ('nookfit fit' says how):\n" + text;
 }
@@ -122,9 +118,9 @@ Verdict check_verdict(const CheckAnswer& check) {
 
 std::string check_text(const CheckAnswer& check, const Style& style) {
   return fmt::format("{}: {}\n\n", check.title, headline(check_verdict(check), style)) +
-         findings_text(all_findings(check, style), style) +
-         notches_text(check.fit, style.rounding) + holes_text(check.drill) +
-         proof_text(check.proof, style) + facts_text(check.room) + "\n" + std::string(kCautions);
+         findings_text(all_findings(check, style), style) + notches_text(check.fit, style) +
+         holes_text(check.drill) + proof_text(check.proof, style) + facts_text(check.room) + "\n" +
+         std::string(kCautions);
 }
 
 }  // namespace nook

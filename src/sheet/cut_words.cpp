@@ -134,8 +134,10 @@ std::string notch_lines(const CutPiece& piece, Rounding rounding) {
   std::string text;
   for (const CutNotch& notch : piece.notches) {
     if (notch.corner.empty())
-      text += line(fmt::format("notch around {}, across and up from the lower left as drawn:{}",
-                               notch.around, notch_words(notch, rounding)));
+      text += line(fmt::format(
+          "notch around {}{}, across and up from the lower left as drawn:{}{}", notch.around,
+          notch.follows_profile ? ", following its profile" : "", notch_words(notch, rounding),
+          notch.follows_profile ? "; lay it out by the full-size template" : ""));
     else
       text += line(fmt::format("notch {}: {} wide, {} high, around {}", notch.corner,
                                rounded_up(notch.width_mm, rounding),

@@ -7,6 +7,7 @@
 #include <cmath>
 
 #include "base/measured.h"
+#include "sheet/fit_wood.h"
 #include "sheet/fit_words.h"
 
 namespace nook {
@@ -102,60 +103,37 @@ std::string joined(const std::vector<std::string>& words) {
   return text;
 }
 
-// The blank's width (or height) with the wood that is missing at the edge added.
-std::string blank(const Words& w, double missing) {
-  const EdgeSide* side = std::get_if<EdgeSide>(&w.contact.how->edge);
-  if (!side) return "leave the edge " + w.length(missing) + " wild";
-  const Polygon& outline = w.fit.pieces[w.contact.piece].drawn->outline;
-  double low = 1e300, high = -1e300;
-  for (Vec2 p : outline) {
-    const double x = *side == EdgeSide::left || *side == EdgeSide::right ? p.x : p.y;
-    low = std::min(low, x);
-    high = std::max(high, x);
-  }
-  return fmt::format("rip the blank {} and leave the edge wild", w.length(high - low + missing));
-}
-
 std::string bevel_words(const Words& w) {
   if (w.contact.bevel_mm <= kBevel) return "";
   return fmt::format("; the faces differ by {}: bevel it", w.length(w.contact.bevel_mm));
 }
 
-std::string missing_wood(const Words& w) {
-  const double missing = w.contact.scribe_mm - w.contact.how->gap.mm - w.contact.wood_mm;
-  if (missing < w.half_step()) return "";
-  return fmt::format("; the drawn piece has no wood for {} of it: {}", w.length(missing),
-                     blank(w, missing));
+// With a semicolon before it, as more words of an advice.
+std::string missing_words(const Words& w) {
+  const std::string text = missing_wood(w.fit, w.contact, w.style);
+  return text.empty() ? "" : "; " + text;
+}
+
+// The gap is as wide all along: no straight cut closes it.
+bool parallel(const Words& w) {
+  return w.contact.taper_mm < w.half_step();
 }
 
 std::string taper_words(const Words& w) {
-  return fmt::format("taper {} over the edge, nothing {}{}{}", w.length(w.contact.taper_mm),
-                     spot(w, widest_at(w.contact)), missing_wood(w), bevel_words(w));
-}
-
-EdgeSide opposite(EdgeSide side) {
-  switch (side) {
-    case EdgeSide::left:
-      return EdgeSide::right;
-    case EdgeSide::right:
-      return EdgeSide::left;
-    case EdgeSide::bottom:
-      return EdgeSide::top;
-    case EdgeSide::top:
-      break;
-  }
-  return EdgeSide::bottom;
+  if (!parallel(w))
+    return fmt::format("taper {} over the edge, nothing {}{}{}", w.length(w.contact.taper_mm),
+                       spot(w, widest_at(w.contact)), missing_words(w), bevel_words(w));
+  if (w.contact.gap.most < w.half_step()) return "push it home; nothing to taper";
+  return fmt::format("the gap is as wide all along, which no taper closes{}",
+                     wood_missing(w.contact) < w.half_step()
+                         ? ": fit a filler strip or cover trim"
+                         : missing_words(w) + ", or fit a filler strip or cover trim");
 }
 
 // Whether the piece meets walls at both ends.
 bool trapped(const Words& w) {
-  const EdgeSide* side = std::get_if<EdgeSide>(&w.contact.how->edge);
-  if (!side || wall_named(w.contact.meets).empty()) return false;
-  return std::any_of(w.fit.contacts.begin(), w.fit.contacts.end(), [&](const ContactFit& c) {
-    const EdgeSide* other = std::get_if<EdgeSide>(&c.how->edge);
-    return c.piece == w.contact.piece && other && *other == opposite(*side) && c.meets_anything &&
-           !wall_named(c.meets).empty() && c.how->by != Fitting::clear;
-  });
+  const ContactFit* other = across_from(w.fit, w.contact);
+  return other && !wall_named(w.contact.meets).empty() && !wall_named(other->meets).empty();
 }
 
 std::string easier_words(const Words& w) {
@@ -178,7 +156,10 @@ std::string scribe_words(const Words& w) {
                                  w.upright() ? "hold it plumb" : "push it home",
                                  w.length(w.contact.touches_at), w.length(w.contact.scribe_mm));
   text += bevel_words(w);
-  if (!w.contact.spoils.empty())
+  const ContactFit* other = across_from(w.fit, w.contact);
+  if (other && wood_missing(*other) >= w.half_step() && !missing_words(w).empty())
+    text += missing_words(w);
+  else if (!w.contact.spoils.empty())
     text += fmt::format("; it then comes {} closer and spoils {}: leave the edge that much wild",
                         w.length(w.contact.scribe_mm), joined(w.contact.spoils));
   else if (w.contact.scribe_mm > w.contact.wood_mm + w.half_step())
@@ -187,16 +168,35 @@ std::string scribe_words(const Words& w) {
   return text + easier_words(w);
 }
 
+// What closes a gap that is too wide for its butt.
+std::string close_words(const Words& w) {
+  const std::string missing = missing_words(w);
+  const std::string larger = missing.empty() ? "" : ", or make the piece larger" + missing;
+  if (w.contact.gap.most <= kMillimetresPerInch / 4) return "caulk it, or scribe the edge";
+  if (w.contact.gap.most > kEasyScribe)
+    return "fit a filler strip or cover trim" +
+           (parallel(w) ? larger : ", or taper the edge" + missing);
+  if (parallel(w)) return "cover it with trim" + larger;
+  return fmt::format("scribe or taper the edge, up to {}{}", w.length(w.contact.scribe_mm),
+                     missing);
+}
+
+// An end that stands askew on the floor, as that of a leg that leans.
+bool askew_foot(const Words& w) {
+  constexpr double kLeans = 1;  // degree; chosen
+  return w.contact.meets == "floor" && w.contact.taper_deg >= kLeans;
+}
+
+std::string foot_words(const Words& w) {
+  return fmt::format("cut this end to the floor, {} over the edge, nothing {}",
+                     w.length(w.contact.taper_mm), spot(w, widest_at(w.contact)));
+}
+
 std::string butt_words(const Words& w) {
-  const double most = w.contact.gap.most;
   if (w.contact.gap.least < -w.half_step())
     return fmt::format("take {} off this edge, or move the piece", w.length(-w.contact.gap.least));
   if (w.contact.gap.least < -0.1) return "ease this edge with a plane until it goes in";
-  if (most <= kMillimetresPerInch / 4) return "caulk it, or scribe the edge";
-  if (most <= kEasyScribe)
-    return fmt::format("scribe or taper the edge, up to {}{}", w.length(w.contact.scribe_mm),
-                       missing_wood(w));
-  return fmt::format("fit a filler strip or cover trim, or taper the edge{}", missing_wood(w));
+  return askew_foot(w) ? foot_words(w) : close_words(w);
 }
 
 std::string shim_words(const Words& w) {
@@ -234,13 +234,15 @@ std::string remedy_words(const Words& w) {
     case Fitting::caulk:
       return w.contact.gap.least < -0.1
                  ? butt_words(w)
-                 : "too wide for caulk: scribe the edge or cover it with trim" + missing_wood(w);
+                 : "too wide for caulk: scribe the edge or cover it with trim" + missing_words(w);
     case Fitting::trim:
       return w.contact.gap.least < -0.1
                  ? butt_words(w)
                  : "wider than the trim covers: take a wider one, or scribe the edge";
     case Fitting::shim:
-      return "too much for shims: pack it out with a strip of wood, or plane the high spot";
+      return askew_foot(w)
+                 ? foot_words(w)
+                 : "too much for shims: pack it out with a strip of wood, or plane the high spot";
     case Fitting::butt:
       return butt_words(w);
     case Fitting::taper:

@@ -86,8 +86,16 @@ Json json_of(const ContactFit& c, bool known) {
 }
 
 Json json_of(const NotchFit& n) {
-  return {{"part", n.part},         {"for", n.around},        {"polygon_mm", points(n.polygon)},
-          {"depth_mm", n.depth_mm}, {"sd_mm", n.depth_sd_mm}, {"warnings", n.warnings}};
+  Json steps = Json::array();
+  for (const NotchFit::Step& step : n.steps) steps.push_back({step.at, step.deep});
+  return {{"part", n.part},
+          {"for", n.around},
+          {"polygon_mm", points(n.polygon)},
+          {"depth_mm", n.depth_mm},
+          {"sd_mm", n.depth_sd_mm},
+          {"warnings", n.warnings},
+          {"profile", n.follows_profile},
+          {"steps_mm", steps}};
 }
 
 Json json_of(const ClearanceFit& c) {
@@ -121,8 +129,21 @@ Json json_of(const FloorFit& f) {
           {"squash_mm", f.squash_mm},
           {"squash_least_mm", f.squash_least_mm},
           {"squash_most_mm", f.squash_most_mm},
+          {"settles_mm", f.settles_mm},
           {"tack_strip", f.on_tack_strip},
+          {"foot_deg", f.foot_deg},
+          {"foot_bevel_deg", f.foot_bevel_deg},
+          {"foot_mm", f.foot_mm},
           {"note", f.note}};
+}
+
+Json json_of(const MovementFit& m) {
+  return {{"part", m.part},
+          {"edges", {m.edges[0], m.edges[1]}},
+          {"meets", {m.meets[0], m.meets[1]}},
+          {"across_mm", m.across_mm},
+          {"moves_mm", m.moves_mm},
+          {"open_mm", m.open_mm}};
 }
 
 Json json_of(const NextReading& next) {
@@ -166,6 +187,7 @@ Json fit_json(const FitAnswer& fit, const std::string& job) {
   json["covered"] = list(fit.covered);
   json["shows"] = list(fit.shows);
   json["floor"] = list(fit.floor);
+  json["movement"] = list(fit.movement);
   json["measure_next"] = list(fit.measure_next);
   return json;
 }

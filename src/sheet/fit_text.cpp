@@ -9,6 +9,7 @@
 #include "base/measured.h"
 #include "sheet/fit_contact.h"
 #include "sheet/fit_words.h"
+#include "sheet/notch_words.h"
 #include "sheet/wrap.h"
 
 namespace nook {
@@ -69,7 +70,41 @@ Finding finding_of(const CoveredFit& c, const Style& style) {
 }
 
 Finding finding_of(const ShowFit& s) {
-  return {Verdict::fits, s.by_mm, s.part + " in " + s.where, s.what, "see that it is meant so"};
+  return {Verdict::fits, s.by_mm, s.part + " in " + s.where, s.what, "see that it is meant so",
+          true};
+}
+
+std::string edges_words(const MovementFit& m) {
+  return fmt::format("{} and {} edge", m.edges[0], m.edges[1]);
+}
+
+Finding finding_of(const MovementFit& m, const Style& style) {
+  const std::string moves = length(m.moves_mm, style);
+  return {Verdict::fits,
+          m.moves_mm,
+          m.part + ", " + edges_words(m),
+          fmt::format("solid wood, tight on both sides across its grain, at {} and {}: {} of it "
+                      "swells and shrinks by about {} over a year (common practice, no source)",
+                      the(m.meets[0]), the(m.meets[1]), length(m.across_mm, style), moves),
+          fmt::format("leave {} open on one side, where cover trim or the back hides it: say so as "
+                      "gap = '{}' in that contact, and allow as much",
+                      moves, moves),
+          true};
+}
+
+// A leg drawn square at its end stands on a corner: the level cut, and where its wood comes from.
+std::string foot_words(const FloorFit& f, const Style& style) {
+  const auto degrees = [](double deg) { return fmt::format("{:.1f} degrees", deg); };
+  std::string cut;
+  if (f.foot_deg >= 0.05) cut = degrees(f.foot_deg) + " across its face";
+  if (f.foot_bevel_deg >= 0.05)
+    cut += (cut.empty() ? "" : " and ") + degrees(f.foot_bevel_deg) + " through its thickness";
+  return fmt::format(
+      "it leans: cut its foot {} off square, {} from corner to corner. With a square end it stands "
+      "on "
+      "one corner, and sawn from the end as drawn it comes down by nearly as much: leave it {} "
+      "longer",
+      cut, length(f.foot_mm, style), length(f.foot_mm, style));
 }
 
 std::string floor_words(const FloorFit& f, const Style& style) {
@@ -82,6 +117,10 @@ std::string floor_words(const FloorFit& f, const Style& style) {
     text += fmt::format("{}sinks {}{} under load", text.empty() ? "" : "; ",
                         least == most ? "" : least + " to ", most);
   }
+  if (f.settles_mm > 0)
+    text += fmt::format("{}may settle by up to {} into the carpet", text.empty() ? "" : "; ",
+                        length(f.settles_mm, style));
+  if (f.foot_mm > 0) text += (text.empty() ? "" : "; ") + foot_words(f, style);
   if (f.on_tack_strip) text += "; part of it stands on the tack strip, which does not sink";
   return text;
 }
@@ -89,16 +128,8 @@ std::string floor_words(const FloorFit& f, const Style& style) {
 std::string notches_text(const FitAnswer& fit, const Style& style) {
   std::string text;
   for (const NotchFit& n : fit.notches) {
-    double low_u = 1e300, high_u = -1e300, low_v = 1e300, high_v = -1e300;
-    for (Vec2 p : n.polygon) {
-      low_u = std::min(low_u, p.x);
-      high_u = std::max(high_u, p.x);
-      low_v = std::min(low_v, p.y);
-      high_v = std::max(high_v, p.y);
-    }
     std::string line =
-        fmt::format("{}: {} wide, {} high, for the {}{}", n.part, length(high_u - low_u, style),
-                    length(high_v - low_v, style), n.around, about(n.depth_sd_mm, style));
+        notch_words(n, style) + about(n.depth_sd_mm, style) + profile_words(fit, n, style);
     for (const std::string& warning : n.warnings) line += "; " + warning;
     text += wrapped(line + ".", kPageWidth, "  ");
   }
@@ -182,13 +213,15 @@ std::vector<Finding> fit_findings(const FitAnswer& fit, const Style& style) {
     if ((c.needed_mm > 0 || c.verdict != Verdict::fits) && !told_by_contact(fit, c))
       findings.push_back(finding_of(c, style));
   for (const ShowFit& s : fit.shows) findings.push_back(finding_of(s));
+  for (const MovementFit& m : fit.movement) findings.push_back(finding_of(m, style));
   sort(findings);
   return findings;
 }
 
 std::string fit_text(const FitAnswer& fit, const Style& style) {
-  std::string text =
-      headline(fit.verdict, style) + "\n\n" + listed(fit_findings(fit, style), style);
+  const std::string findings = listed(fit_findings(fit, style), style);
+  const std::string text =
+      headline(fit.verdict, style) + "\n" + (findings.empty() ? "" : "\n" + findings);
   if (style.quiet) return text;
   return text + next_text(fit) + notches_text(fit, style) + floor_text(fit, style) +
          groups_text(fit, style);

@@ -62,6 +62,7 @@ struct CutNotch {
   Polygon polygon;         // u, v; not of a square one: points left out never make it smaller
   std::vector<Vec2> into;  // for each of its points, the signs of the way into the wood
   std::string around;
+  bool follows_profile = false;  // of the molding
 };
 /// A hole, by its middle where it is round, else by its nearest sides, from two edges of the blank.
 struct CutHole {

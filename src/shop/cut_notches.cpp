@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "solid/boolean.h"
+#include "solid/simplified.h"
 
 namespace nook {
 namespace {
@@ -78,7 +79,8 @@ Vec2 into_wood(Vec2 p, const Polygon& notch, const Bounds& drawn) {
 // Fewer points, each moved into the wood by what leaving the others out may cost.
 CutNotch outlined(const NotchFit& notch, const Bounds& drawn) {
   const Bounds b = bounds_of(notch.polygon);
-  CutNotch made{"", b.high.x - b.low.x, b.high.y - b.low.y, {}, {}, notch.around};
+  CutNotch made{"", b.high.x - b.low.x, b.high.y - b.low.y,   {},
+                {}, notch.around,       notch.follows_profile};
   for (const Vec2 p : simplified(notch.polygon, kFollows)) {
     made.into.push_back(into_wood(p, notch.polygon, drawn));
     made.polygon.push_back(p + kFollows * made.into.back());
@@ -104,7 +106,7 @@ void add_notches(CutPiece& cut, const CutInput& input, int k, const NeededPiece&
   for (const NotchFit& notch : input.fit.notches) {
     if (notch.piece != k || notch.polygon.empty()) continue;
     const NeededNotch* corner = corner_of(notch, needed);
-    if (corner && is_square(notch.polygon)) {
+    if (corner && !notch.follows_profile && is_square(notch.polygon)) {
       cut.notches.push_back(
           {corner->corner, corner->width_mm, corner->height_mm, {}, {}, corner->around});
       continue;

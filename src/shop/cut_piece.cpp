@@ -7,6 +7,7 @@
 #include "shop/cut_edges.h"
 #include "shop/cut_notches.h"
 #include "shop/wild.h"
+#include "solid/simplified.h"
 
 namespace nook {
 namespace {

@@ -5,7 +5,6 @@
 #include <cmath>
 
 #include "base/invariant.h"
-#include "solid/polygon.h"
 
 namespace nook {
 namespace {
@@ -21,21 +20,6 @@ Vec2 slid(Vec2 point, Vec2 line, Vec2 out, double by) {
 
 Vec2 unit(Vec2 a) {
   return (1 / norm(a)) * a;
-}
-
-// Adds the points of `ring` strictly between two of its indices that have to be kept.
-void keep_between(const Polygon& ring, std::pair<size_t, size_t> ends, double stray,
-                  Polygon& kept) {
-  const auto [first, last] = ends;
-  size_t far = first;
-  double most = stray;
-  for (size_t i = first + 1; i < last; ++i)
-    if (const double off = segment_distance(ring[first], ring[last], ring[i]); off > most)
-      most = off, far = i;
-  if (far == first) return;
-  keep_between(ring, {first, far}, stray, kept);
-  kept.push_back(ring[far]);
-  keep_between(ring, {far, last}, stray, kept);
 }
 
 }  // namespace
@@ -84,19 +68,6 @@ Bounds bounds_of(const Polygon& outline) {
     b.high = {std::max(b.high.x, p.x), std::max(b.high.y, p.y)};
   }
   return b;
-}
-
-Polygon simplified(const Polygon& outline, double stray) {
-  size_t far = 0;
-  for (size_t i = 1; i < outline.size(); ++i)
-    if (norm(outline[i] - outline[0]) > norm(outline[far] - outline[0])) far = i;
-  Polygon ring = outline;
-  ring.push_back(outline[0]);
-  Polygon kept{outline[0]};
-  keep_between(ring, {0, far}, stray, kept);
-  if (far > 0) kept.push_back(outline[far]);
-  keep_between(ring, {far, outline.size()}, stray, kept);
-  return kept;
 }
 
 Chord chord_level(const Polygon& outline, double v) {

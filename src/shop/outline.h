@@ -29,10 +29,6 @@ struct Bounds {
 };
 Bounds bounds_of(const Polygon& outline);
 
-/// The outline without points that lie nearer than `stray` (mm) to the line of those that are kept
-/// (Douglas and Peucker 1973). Its first point and the one furthest from it stay.
-Polygon simplified(const Polygon& outline, double stray);
-
 /// Where the outline begins and ends along a level line at v, or along an upright one at u: its
 /// outermost crossings. A line outside it is taken to its nearest edge.
 struct Chord {

@@ -1,0 +1,104 @@
+// Rays from the notch's inner sides into the wood, and pieces counted before and after.
+#include "fit/notch_warnings.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "solid/boolean.h"
+#include "solid/cells.h"
+
+namespace nook {
+namespace {
+
+constexpr double kLittleWood = 19;  // mm, 3/4 in; less than this beside a notch breaks off. Chosen
+constexpr double kApart = 10;       // mm between rays; chosen
+constexpr double kInset = 1;        // mm from the corners of the notch; chosen
+constexpr double kOnBorder = 0.01;  // mm; an edge this near the outline is not one of the wood
+const std::string kLess = "less than 3/4\" (19 mm)";
+
+class Weakness {
+ public:
+  Weakness(const Trials& trials, const std::vector<NotchFit>& all, const NotchFit& notch)
+      : piece_(trials.layout.scene.pieces[notch.piece]), notch_(notch) {
+    std::vector<Polygon> others;
+    for (const NotchFit& other : all)
+      if (&other != &notch && other.piece == notch.piece) others.push_back(other.polygon);
+    const Regions whole{trials.layout.scene.bodies[notch.piece].region};
+    wood_ = others.empty() ? whole : subtract(whole, unite(others));
+    alone_ = others.empty() ? wood_ : whole;
+  }
+
+  std::vector<std::string> words() const {
+    std::vector<std::string> words;
+    add_cutouts(words);
+    if (parts_without(alone_, notch_.polygon) > alone_.size())
+      words.push_back("cuts the piece in two");
+    else if (parts_without(wood_, notch_.polygon) > wood_.size())
+      words.push_back("cuts the piece in two, together with its other notches");
+    else if (!add_thin_wood(words) && parts_without(alone_, wide()) > alone_.size())
+      words.push_back("leaves a neck of " + kLess);
+    return words;
+  }
+
+ private:
+  Polygon wide() const { return grown(hull_of(notch_.polygon), kLittleWood); }
+
+  static std::size_t parts_without(const Regions& wood, const Polygon& cut) {
+    return subtract(wood, Regions{{cut, {}}}).size();
+  }
+
+  void add_cutouts(std::vector<std::string>& words) const {
+    for (const Cutout& cutout : piece_.drawn->cutouts) {
+      const Regions opening{{cutout.outline, {}}};
+      const std::string name = "the " + (cutout.name.empty() ? "cutout" : cutout.name);
+      if (!intersect(opening, Regions{{notch_.polygon, {}}}).empty())
+        words.push_back("runs into " + name);
+      else if (!intersect(opening, Regions{{wide(), {}}}).empty())
+        words.push_back("comes within 3/4\" (19 mm) of " + name);
+    }
+  }
+
+  // Each way that too little wood is left, once.
+  bool add_thin_wood(std::vector<std::string>& words) const {
+    bool thin[4] = {false, false, false, false};
+    const std::size_t n = notch_.polygon.size();
+    for (std::size_t i = 0; i < n; ++i) {
+      const Vec2 a = notch_.polygon[i], d = notch_.polygon[(i + 1) % n] - a;
+      const double length = norm(d), inset = std::min(kInset, length / 4);
+      const int rays = 1 + static_cast<int>(std::ceil((length - 2 * inset) / kApart));
+      if (length < kOnBorder) continue;
+      for (int k = 0; k <= rays; ++k)
+        look(a + ((inset + (length - 2 * inset) * k / rays) / length) * d,
+             (-1 / length) * left_of(d), thin);
+    }
+    static const char* kWhere[] = {"right of", "above", "left of", "below"};
+    for (int q = 0; q < 4; ++q)
+      if (thin[q]) words.push_back("leaves " + kLess + " of wood " + kWhere[q] + " it");
+    return std::any_of(std::begin(thin), std::end(thin), [](bool t) { return t; });
+  }
+
+  // `p` on a side of the notch, `out` square to it, away from the notch.
+  void look(Vec2 p, Vec2 out, bool (&thin)[4]) const {
+    if (border_distance({piece_.drawn->outline, {}}, p) < kOnBorder) return;
+    for (const Region& region : wood_)
+      for (const Stretch& s : inside(region, p, out)) {
+        if (s.from > kOnBorder || s.to < kOnBorder || s.to >= kLittleWood) continue;
+        const bool level = std::abs(out.x) > std::abs(out.y);
+        thin[level ? (out.x > 0 ? 0 : 2) : (out.y > 0 ? 1 : 3)] = true;
+      }
+  }
+
+  const Piece& piece_;
+  const NotchFit& notch_;
+  Regions wood_, alone_;  // what is left without the other notches, and the piece as drawn
+};
+
+}  // namespace
+
+void warn_of_notches(const Trials& trials, std::vector<NotchFit>& notches) {
+  std::vector<std::vector<std::string>> words;
+  for (const NotchFit& notch : notches) words.push_back(Weakness(trials, notches, notch).words());
+  for (std::size_t k = 0; k < notches.size(); ++k) notches[k].warnings = std::move(words[k]);
+}
+
+}  // namespace nook

@@ -1,0 +1,78 @@
+// Opposite edges are added up: a piece that is short between two walls is short of both gaps.
+#include "sheet/fit_wood.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "base/measured.h"
+
+namespace nook {
+namespace {
+
+EdgeSide opposite(EdgeSide side) {
+  switch (side) {
+    case EdgeSide::left:
+      return EdgeSide::right;
+    case EdgeSide::right:
+      return EdgeSide::left;
+    case EdgeSide::bottom:
+      return EdgeSide::top;
+    case EdgeSide::top:
+      break;
+  }
+  return EdgeSide::bottom;
+}
+
+bool across(EdgeSide side) {
+  return side == EdgeSide::left || side == EdgeSide::right;
+}
+
+double drawn_size(const FitAnswer& fit, const ContactFit& contact, EdgeSide side) {
+  double low = 1e300, high = -1e300;
+  for (const Vec2 p : fit.pieces[contact.piece].drawn->outline) {
+    const double x = across(side) ? p.x : p.y;
+    low = std::min(low, x);
+    high = std::max(high, x);
+  }
+  return high - low;
+}
+
+}  // namespace
+
+const ContactFit* across_from(const FitAnswer& fit, const ContactFit& contact) {
+  const EdgeSide* side = std::get_if<EdgeSide>(&contact.how->edge);
+  if (!side) return nullptr;
+  for (const ContactFit& other : fit.contacts) {
+    const EdgeSide* there = std::get_if<EdgeSide>(&other.how->edge);
+    if (other.piece == contact.piece && there && *there == opposite(*side) &&
+        other.meets_anything && other.how->by != Fitting::clear)
+      return &other;
+  }
+  return nullptr;
+}
+
+double wood_missing(const ContactFit& contact) {
+  const Fitting by = contact.how->by;
+  const bool cut = by == Fitting::taper || by == Fitting::scribe;
+  if (!cut && contact.verdict == Verdict::fits) return 0;
+  return std::max(0.0, contact.scribe_mm - contact.how->gap.mm - contact.wood_mm);
+}
+
+std::string missing_wood(const FitAnswer& fit, const ContactFit& contact, const Style& style) {
+  const auto length = [&](double mm) { return with_unit(millimetres(mm), style.rounding); };
+  const double least = style.rounding.step.mm / 2, own = wood_missing(contact);
+  if (own < least) return "";
+  std::string text = fmt::format("the drawn piece has no wood for {} of it", length(own));
+  const EdgeSide* side = std::get_if<EdgeSide>(&contact.how->edge);
+  if (!side) return text + ": leave the edge " + length(own) + " wild";
+  const ContactFit* other = across_from(fit, contact);
+  const double there = other ? wood_missing(*other) : 0;
+  const bool both = there >= least;
+  if (both) text += fmt::format(", nor for {} at its {} edge", length(there), other->edge);
+  return text + fmt::format(": rip the blank {} and leave {} wild",
+                            length(drawn_size(fit, contact, *side) + own + there),
+                            both ? "both edges" : "the edge");
+}
+
+}  // namespace nook
