@@ -119,6 +119,20 @@ TEST_CASE("guard: without [use] a deck cannot be told, a desk is none") {
   CHECK(severity_of(loft.answer(), "not-checked") == "note");
 }
 
+TEST_CASE("guard: a wall beside a bare edge is no low guard, however little of it is looked at") {
+  // Nothing stands on the deck: what is looked at ends 300 mm above it, the wall does not. It leans
+  // in, so that the edge's first inches lie under it.
+  for (double lean : {0.05, 0.1}) {
+    INFO("the walls lean in by " << lean);
+    Loft loft = platform(42, 38);
+    loft.design.parts.resize(1);
+    for (WallShape& wall : loft.room.walls) wall.lean = lean;
+    const SafetyAnswer answer = loft.answer();
+    CHECK(severity_of(answer, "guard-missing") == "danger");
+    CHECK(severity_of(answer, "guard-low").empty());
+  }
+}
+
 TEST_CASE("guard: slats side by side are one deck") {
   Loft loft = platform(42, 38);
   loft.design.parts.erase(loft.design.parts.begin());
