@@ -5,12 +5,15 @@
 #include <cmath>
 
 #include "fit/joint_builder.h"
+#include "solid/simplified.h"
 
 namespace nook {
 namespace {
 
-constexpr double kNear = 80;   // mm; pieces further off are not pushed so far. Chosen
-constexpr double kStep = 50;   // mm between spots; chosen
+constexpr double kNear = 80;  // mm; pieces further off are not pushed so far. Chosen
+constexpr double kStep = 50;  // mm between spots; chosen
+constexpr double kStray =
+    0.1;  // mm; corners that stray less are none: overlap less deep is touching
 constexpr double kFlat = 0.9;  // cosine; a face this parallel to a surface is looked at all over
 
 Vec3 inward(const RoomShape& room, Surface surface) {
@@ -30,12 +33,20 @@ double rough_distance(const RoomShape& room, Surface surface, Vec3 p) {
   return surface.kind == Surface::Kind::floor ? p.z - z : z - p.z;
 }
 
+// Corners that stand out, and between them a spot every kStep.
 std::vector<Vec2> outline_spots(const Polygon& ring) {
+  const Polygon kept = simplified(ring, kStray);
   std::vector<Vec2> spots;
+  std::size_t next = 0;
+  double since = 0;  // the last spot, along the ring
   for (std::size_t i = 0; i < ring.size(); ++i) {
-    const Vec2 a = ring[i], b = ring[(i + 1) % ring.size()];
-    const int n = std::max(1, static_cast<int>(std::ceil(norm(b - a) / kStep)));
-    for (int k = 0; k < n; ++k) spots.push_back(a + (static_cast<double>(k) / n) * (b - a));
+    const Vec2 a = ring[i], d = ring[(i + 1) % ring.size()] - a;
+    const bool corner = next < kept.size() && norm(kept[next] - a) == 0;
+    if (corner) ++next;
+    const int n = std::max(1, static_cast<int>(std::ceil(norm(d) / kStep)));
+    if (corner || n > 1 || since + norm(d) > kStep) spots.push_back(a), since = 0;
+    for (int k = 1; k < n; ++k) spots.push_back(a + (static_cast<double>(k) / n) * d);
+    since += norm(d) / n;
   }
   return spots;
 }
@@ -56,6 +67,14 @@ struct Watched {
   const Frame& frame;
 };
 
+// Quickly: beyond kNear of the box round two points.
+bool far_off(Vec2 a, Vec2 b, Vec2 p) {
+  const auto off = [](double from, double to, double x) {
+    return x < std::min(from, to) - kNear || x > std::max(from, to) + kNear;
+  };
+  return off(a.x, b.x, p.x) || off(a.y, b.y, p.y);
+}
+
 // Spots that a contact's own notch takes are left out, and those right on its edge: the contact's
 // feelers are there.
 bool watched(const Watched& w, const Guard& guard, Vec2 uv) {
@@ -63,6 +82,7 @@ bool watched(const Watched& w, const Guard& guard, Vec2 uv) {
     if (joint.piece != guard.piece || joint.face || !(joint.meets == guard.surface)) continue;
     for (std::size_t i = 0; i + 1 < joint.spots.size(); ++i) {
       const JointSpot &a = joint.spots[i], &b = joint.spots[i + 1];
+      if (far_off(a.uv, b.uv, uv)) continue;
       const double distance = segment_distance(a.uv, b.uv, uv);
       if (distance < 0.01 || (distance < kNear && a.notched && b.notched)) return false;
     }

@@ -496,6 +496,67 @@ class SolidWood(KindCase):
         self.assertEqual(self.moved(design), [])
 
 
+class Hidden(KindCase):
+    def boxed(self, wide, cutout=""):
+        """A front panel and a side panel that butts its back from 16 to 16 3/4 out of the left wall."""
+        front = part("front", (wide, 40), ((50, 0, 0), "+y", "+z"))
+        if cutout:
+            front = front.replace("shape = {", f"cutouts = [{cutout}]\nshape = {{")
+        return (INCHES + front + part("side", (20, 40), ((50, 16, 0), "-x", "+z"))
+                + meet("front", "left", "left wall") + meet("side", "left", "front")
+                + '\n[[covered]]\npart = "side"\nedge = "left"\nbehind = "front"\nmargin = "1/2"\n')
+
+    def test_an_end_is_covered_by_what_is_left_of_the_panel(self):
+        # The side's edge lies at 15 1/4 to 16 or 16 to 16 3/4 along the front. A front 17 1/2 wide
+        # reaches 3/4 past it; with a hole from 17 on only 1/4: the hole does not cover.
+        whole = self.fit(room(90, extra=LEVEL_FLOOR), self.boxed("17 1/2"))["covered"][0]
+        holed = self.fit(room(90, extra=LEVEL_FLOOR), self.boxed(
+            24, '{ name = "hatch", rect = ["17", "10", "4", "8"] }'))["covered"][0]
+        self.near(whole["margin_mm"], 0.75 * INCH if whole["margin_mm"] < 1 * INCH else 1.5 * INCH, 0.1)
+        self.near(holed["margin_mm"], whole["margin_mm"] - 0.5 * INCH, 0.1)
+        self.assertEqual(whole["verdict"], "fits")
+
+    def test_an_end_that_shows_in_a_cutout_is_told_unasked(self):
+        # A hole that ends half way over the side's edge shows half of its 3/4; one that stops short
+        # of it shows nothing.
+        for rect, shown in (('["12", "10", "4 3/8", "8"]', 3 / 8), ('["12", "10", "3", "8"]', None)):
+            design = self.boxed(24, f'{{ name = "hatch", rect = {rect} }}')
+            shows = self.fit(room(90, extra=LEVEL_FLOOR), design)["shows"]
+            if shown is None:
+                self.assertEqual(shows, [])
+                continue
+            self.assertEqual([(s["part"], s["where"]) for s in shows], [("side", "hatch of front")])
+            self.near(shows[0]["by_mm"], shown * INCH, 0.1)
+
+
+class Sureness(KindCase):
+    def test_what_is_printed_after_a_gap_is_two_sided(self):
+        # A diagonal known to 5 mm leaves the wedge of a deck 36 deep uncertain by some millimeters:
+        # the page says 1.960 sd, not 1 or 1.645.
+        text = room(91.4, extra=LEVEL_FLOOR).replace('sd = "0.0001 mm"', 'sd = "5 mm"')
+        design = (INCHES + part("deck", (46, 36), ((0, 0, 30), "+x", "+y"))
+                  + group("deck", tight_to='["left wall"]', height_from='"floor"')
+                  + meet("deck", "bottom", "left wall") + meet("deck", "left", "right wall", by='"taper"'))
+        sd = self.contact(self.fit(text, design), "right wall")["sd_mm"]
+        self.assertGreater(sd, 2)
+        _, out, _ = Job(text, design).run(PROGRAM, "fit", "--units", "mm")
+        words = " ".join(out.split())
+        told = int(words.split("right wall: gap")[1].split("give or take ")[1].split(" ")[0])
+        self.assertLessEqual(abs(told - 1.96 * sd), 1, (told, sd))
+
+    def test_a_notch_is_deep_enough_one_sided(self):
+        # Readings known to 1 mm: a notch is k sd of the obstacle less the touch deeper than the board
+        # needs, k = 1.645 at .95 and .842 at .8 (400 draws tell the difference to a quarter).
+        # The wall leans in by 1 in 200, so that the panel always touches at its top.
+        text = room(90, extra=LEVEL_FLOOR, left=board(), line_lean=(0.005, 0)).replace(
+            'sd = "0.0001 mm"', 'sd = "1 mm"')
+        deep = {sure: Job(text, self.corner_panel(70)).json(PROGRAM, "fit", "--sure", str(sure))["notches"][0]
+                for sure in (0.95, 0.8)}
+        self.assertGreater(deep[0.95]["sd_mm"], 0.2)
+        more = deep[0.95]["depth_mm"] - deep[0.8]["depth_mm"]
+        self.near(more, (1.645 - 0.842) * deep[0.95]["sd_mm"], 0.25 * more)
+
+
 class Pages(KindCase):
     def test_no_blank_lines_where_nothing_is_found(self):
         # A panel in the open meets nothing: one blank line between the verdict and what follows.

@@ -134,7 +134,11 @@ TEST_CASE("safety: a piece that goes with the wall in each draw keeps its gap su
 TEST_CASE("safety: a panel that the fit says will sink guards less by as much") {
   Loft loft = platform(42, 38);
   FitAnswer fit;
-  fit.floor.push_back({1, "front", 0, 0, 9.5, 9.5, 9.5, false, ""});
+  FloorFit front;
+  front.piece = 1;
+  front.part = "front";
+  front.squash_mm = front.squash_least_mm = front.squash_most_mm = 9.5;
+  fit.floor.push_back(front);
   const auto low = find(loft.answer(&fit), "guard-low");
   REQUIRE(low);
   CHECK(low->where == "deck, edge away from the right wall");
