@@ -4,18 +4,16 @@ Common practice, no source: the geometry is schoolbook, the situations are those
 """
 
 import math
+import pathlib
+import tempfile
 import unittest
 
-from corner import INCH, LEVEL_FLOOR, Job, cosine_law, exact, room
+from corner import INCH, LEVEL_FLOOR, Job, exact, room
 from fit_cases_test import (INCHES, METRIC, PROGRAM, FitCase, alcove, board, group, meet, part, tan)
 
 
 def sin(degrees):
     return math.sin(math.radians(degrees))
-
-
-def cos(degrees):
-    return math.cos(math.radians(degrees))
 
 
 def sloping_floor(fall, covering=""):
@@ -33,12 +31,6 @@ def with_obstacle(text, kind, along, height, out, wall="left"):
              f'height = ["{height[0]}", "{height[1]}"]\nout = "{out}"\n')
     at = text.index("[[wall.plumb]]", text.index(f'name = "{wall}"'))
     return text[:at] + block + text[at:]
-
-
-def turned(text, degrees, own_group):
-    """The parts of a text turned about their w."""
-    return text.replace('" }\n', f'", turn = "{degrees}" }}\ngroup = "{own_group}"\n') \
-        .replace(f'"{own_group}"\nplace', "place")
 
 
 CARPET = 'covering = { kind = "carpet", thickness = "5/8" }\n'
@@ -424,11 +416,11 @@ class Carpets(KindCase):
         # block did. The last step is 290, 10 off and over the 6.35 allowed: the rails are lengthened
         # by 10. Naive: even, 280 all the way.
         floor = ('[floor]\ndown = [' + ", ".join(
-            f"['{w}', '{a}', '{o}', {exact(1000)}]"
+            f"['{w}', '{a} mm', '{o} mm', {exact(1000)}]"
             for w, a, o in (("left", 150, 100), ("left", 1800, 700), ("right", 1800, 150)))
             + ']\ncovering = { kind = "carpet", thickness = "16 mm" }\n'
             'squash = [{ load = "800 N", on = ["75 mm", "28 mm"], by = "10 mm" }]\n')
-        mm = METRIC.replace('["left", "back"]', '["left", "right"]') + '[stock.rung]\nkind = "lumber"\nsection = ["28", "28"]\n'
+        mm = METRIC.replace('["left", "back"]', '["left", "right"]') + '[stock.rung]\nkind = "lumber"\nsection = ["28", "28"]\nlengths = ["2500"]\n'
         rails = "".join(part(f"rail {k}", 1700, ((x, 700, 0), "+z", "-y")) for k, x in (("a", 300), ("b", 700)))
         rails = rails.replace('v = "-y" }', 'v = "-y" }\ngroup = "ladder"')
         rung = ('\n[[part]]\nname = "rung"\nstock = "rung"\nshape = { length = "372" }\ngroup = "ladder"\n'
@@ -438,11 +430,17 @@ class Carpets(KindCase):
                 + '[[fasten]]\npart = "deck"\nto = "left wall"\n'
                 'screw = { gauge = 10, length = "75", kind = "wood" }\n')
         feet = "".join(f'\n[[feet]]\npart = "rail {k}"\nload = "800 N"\n' for k in "ab")
-        text = room(90, extra=floor).replace('read_to = "1/32"', 'read_to = "1/32"')
-        answer = self.fit(text, mm + rails + rung + deck + feet)
-        for foot in answer["floor"]:
+        job = Job(room(90, extra=floor), mm + rails + rung + deck + feet)
+        for foot in job.json(PROGRAM, "fit")["floor"]:
             self.near(foot["squash_mm"], 10, 1e-6)
             self.near(foot["squash_least_mm"], 10, 1e-6)
+        with tempfile.TemporaryDirectory() as folder:
+            new = pathlib.Path(folder, "new")
+            status, out, _ = job.run(PROGRAM, "adapt", "-o", str(new))
+            self.assertEqual(status, 0, out)
+            design = (new / "design.toml").read_text()
+        self.assertEqual(design.count("length = '1710'"), 2, "both rails 10 longer")
+        self.assertIn('["328", "640", \'262\']', design, "and the rungs 10 higher")
 
 
 class SolidWood(KindCase):

@@ -1,7 +1,8 @@
 // Rules of the fit, each by a small design with a known answer.
 #include <catch2/catch.hpp>
 
-#include <array>
+#include <algorithm>
+#include <optional>
 
 #include "fit/rooms_by_hand.h"
 
@@ -179,4 +180,187 @@ TEST_CASE("clearance: sticks that cross are as near as at their crossing", "[ref
   const FitAnswer f = fit_exactly(corner(90), d);
   REQUIRE(f.clearances.size() == 1);
   CHECK_THAT(f.clearances[0].least_mm, WithinAbs(8.9, 1e-6));
+}
+
+TEST_CASE("placement: tight to the walls in the order that is named", "[reference]") {
+  // In a corner of 92 degrees the wall named first is met all along; the wedge is at the other one.
+  for (bool left_first : {true, false}) {
+    INFO("left wall first: " << left_first);
+    Design d = empty_design(18);
+    d.parts.push_back(panel("deck", {500, 400}, {0, 0, 700}, kX, kY));
+    d.contacts.push_back(meet("deck", EdgeSide::bottom, "left wall"));
+    d.contacts.push_back(meet("deck", EdgeSide::left, "right wall"));
+    d.groups.push_back(left_first ? tight("deck", {"left wall", "right wall"})
+                                  : tight("deck", {"right wall", "left wall"}));
+    const FitAnswer f = fit_exactly(corner(92), d);
+    const double wedge = (left_first ? 400 : 500) * std::tan(rad(2));
+    CHECK_THAT(f.contacts[left_first ? 0 : 1].gap.most, WithinAbs(0, 1e-3));
+    CHECK_THAT(f.contacts[left_first ? 1 : 0].gap.most, WithinAbs(wedge, 2e-3));
+  }
+}
+
+TEST_CASE("placement: a piece turns where its contacts span 300 mm, or is told to", "[reference]") {
+  const auto turned = [](Vec2 size, std::optional<bool> turn) {
+    Design d = empty_design(18);
+    d.parts.push_back(panel("shelf", size, {0, 0, 700}, kX, kY));
+    d.contacts.push_back(meet("shelf", EdgeSide::bottom, "left wall"));
+    d.contacts.push_back(meet("shelf", EdgeSide::left, "right wall"));
+    Group group;
+    group.name = "shelf";
+    group.turn = turn;
+    d.groups.push_back(group);
+    return std::abs(fit_exactly(corner(92), d).groups[0].turn_deg) > 0.1;
+  };
+  CHECK(turned({400, 300}, {}));
+  CHECK_FALSE(turned({200, 150}, {}));
+  CHECK(turned({200, 150}, true));
+  CHECK_FALSE(turned({400, 300}, false));
+}
+
+TEST_CASE("placement: a frame of one group stays square in a corner that is not", "[reference]") {
+  // Tight to its main wall, the wedge at the other; nothing in it racks.
+  Design d = empty_design(30);
+  d.parts.push_back(panel("back rail", {600, 30}, {0, 0, 500}, kX, kY));
+  d.parts.push_back(panel("front rail", {600, 30}, {0, 370, 500}, kX, kY));
+  d.parts.push_back(panel("end rail", {30, 340}, {0, 30, 500}, kX, kY));
+  for (Part& part : d.parts) part.group = "frame";
+  d.contacts.push_back(meet("back rail", EdgeSide::bottom, "left wall"));
+  d.contacts.push_back(meet("end rail", EdgeSide::left, "right wall", Fitting::filler));
+  d.groups.push_back(tight("frame", {"left wall"}));
+  const FitAnswer f = fit_exactly(corner(93), d);
+  CHECK_THAT(f.contacts[0].gap.most, WithinAbs(0, 1e-3));
+  for (int p : {1, 2}) {
+    const Vec3 drawn = f.pieces[0].frame.piece_from_room(f.pieces[p].frame.at);
+    CHECK(norm(f.frames[0].piece_from_room(f.frames[p].at) - drawn) < 1e-9);
+    CHECK_THAT(dot(f.frames[0].u, f.frames[p].u), WithinAbs(1, 1e-12));
+  }
+}
+
+TEST_CASE("gap: the line is of the worse shown face, and of both where both show", "[reference]") {
+  // A panel along the left wall in a corner of 87 degrees: its back is 18 tan 3 nearer to the right
+  // wall than its front, or the other way round; touching one, the other is open by that.
+  for (ShowFace show : {ShowFace::front, ShowFace::back, ShowFace::both}) {
+    Design d = empty_design(18);
+    d.parts.push_back(panel("panel", {400, 600}, {0, 700, 100}, kX, kZ));
+    d.parts[0].show = show;
+    d.contacts.push_back(meet("panel", EdgeSide::left, "right wall"));
+    Group group = standing_still("panel");
+    group.parallel_to = "left wall";
+    d.groups.push_back(group);
+    const FitAnswer f = fit_exactly(corner(87), d);
+    const ContactFit& c = f.contacts[0];
+    CHECK_THAT(std::abs(c.front[0].gap - c.back[0].gap), WithinAbs(18 * std::tan(rad(3)), 1e-3));
+    const double worse = std::max(c.front[0].gap, c.back[0].gap);
+    const double wanted = show == ShowFace::front  ? c.front[0].gap
+                          : show == ShowFace::back ? c.back[0].gap
+                                                   : worse;
+    CHECK_THAT(c.line[0].gap, WithinAbs(wanted, 1e-9));
+    CHECK_THAT(c.line.front().at, WithinAbs(0, 1e-9));   // v from the bottom
+    CHECK_THAT(c.line.back().at, WithinAbs(600, 1e-9));  // to the top
+  }
+}
+
+TEST_CASE("gap: of an edge by number the line counts from its first point", "[reference]") {
+  Design d = empty_design(18);
+  d.parts.push_back(panel("deck", {600, 400}, {100, 0, 700}, kX, kY));
+  d.contacts.push_back(meet("deck", EdgeRun{3, 0}, "left wall", Fitting::clear));
+  d.contacts.push_back(meet("deck", EdgeRun{0, 0}, "left wall"));
+  const FitAnswer f = fit_exactly(corner(90), d);
+  CHECK_THAT(f.contacts[1].line.front().at, WithinAbs(0, 1e-9));
+  CHECK_THAT(f.contacts[1].line.back().at, WithinAbs(600, 1e-9));
+  // From point 3 down the left edge, 400, then along the bottom: its rays meet the wall from 400
+  // on.
+  CHECK_THAT(f.contacts[0].line.back().at, WithinAbs(1000, 1e-9));
+}
+
+TEST_CASE("gap: a face is looked at on a grid of at most 50 mm, its worst row is the line",
+          "[reference]") {
+  // The wall leans away: a ledger 90 high touches at its lower edge and is open at its upper one.
+  Design d = empty_design(38);
+  d.parts.push_back(panel("ledger", {730, 90}, {1000, 0, 700}, {-1, 0, 0}, kZ));
+  d.contacts.push_back(meet("ledger", PieceFace::back, "left wall", Fitting::shim));
+  const FitAnswer f = fit_exactly(corner(90, -0.02), d);
+  const ContactFit& c = f.contacts[0];
+  std::vector<double> us, vs;
+  for (const FieldPoint& p : c.field) us.push_back(p.u), vs.push_back(p.v);
+  for (std::vector<double>* at : {&us, &vs}) {
+    std::sort(at->begin(), at->end());
+    CHECK_THAT(at->front(), WithinAbs(0, 1e-9));
+    for (std::size_t i = 0; i + 1 < at->size(); ++i) CHECK((*at)[i + 1] - (*at)[i] <= 50);
+  }
+  CHECK_THAT(us.back(), WithinAbs(730, 1e-9));
+  CHECK_THAT(vs.back(), WithinAbs(90, 1e-9));
+  for (const GapPoint& p : c.line) CHECK_THAT(p.gap, WithinAbs(0.02 * 90, 1e-3));
+}
+
+TEST_CASE("scribe: cut beforehand it is judged by what the cut leaves, in the room by the move",
+          "[reference]") {
+  // Walls that lean by up to .006 either way: a line cut for the adjusted wall, plumb, leaves up to
+  // 6 mm; scribed in the room it leaves nothing.
+  const Found c = corner(90);
+  std::vector<RoomShape> draws(20, c.room);
+  for (int i = 0; i < 20; ++i) draws[i].walls[0].lean = 0.0006 * (i - 9.5);
+  for (bool shop : {false, true}) {
+    Design d = two_panels();
+    d.contacts[0].by = Fitting::scribe;
+    d.contacts[0].shop = shop;
+    const FitAnswer f = fit_in(c, d, draws);
+    // 1/8 in is accepted: 1000 x lean of up to 3.175, the ten middle draws (.3 to 2.7).
+    CHECK_THAT(f.contacts[0].chance, WithinAbs(shop ? 0.5 : 1, 1e-9));
+  }
+}
+
+TEST_CASE("scribe: a move that would uncover an edge spoils it and is named", "[reference]") {
+  // A front 430 wide covers the side's edge (400 to 418) by 12; scribed to a wall that leans by
+  // .03 of 900 it would move 27 closer and uncover it.
+  Design d = empty_design(18);
+  d.parts.push_back(panel("front", {430, 900}, {800, 0, 0}, kY, kZ));
+  d.parts.push_back(panel("side", {600, 900}, {800, 400, 0}, {-1, 0, 0}, kZ));
+  d.contacts.push_back(meet("front", EdgeSide::left, "left wall", Fitting::scribe));
+  d.groups = {standing_still("front"), standing_still("side")};
+  Covered cover;
+  cover.part = "side";
+  cover.edge = EdgeSide::left;
+  cover.edge_given = "left";
+  cover.behind = "front";
+  cover.margin = {10};
+  d.covered.push_back(cover);
+  const FitAnswer f = fit_exactly(corner(90, -0.03), d);
+  CHECK_THAT(f.contacts[0].scribe_mm, WithinAbs(27, 0.01));
+  REQUIRE(f.contacts[0].spoils.size() == 1);
+  CHECK(f.contacts[0].spoils[0] == "side behind the front");
+  CHECK_THAT(f.contacts[0].after.most, WithinAbs(27 - 2, 0.05));  // 12 less 10 is free
+}
+
+TEST_CASE("notch: through the whole thickness, deep enough on both faces", "[reference]") {
+  // A panel along the left wall in a corner of 87 degrees: wall and board run alike, so on either
+  // face the board comes over the edge by its thickness over cos 3 less what that face is open.
+  Found c = corner(87);
+  add_board(c.survey.walls[1], 100, 20);
+  Design d = empty_design(18);
+  d.parts.push_back(panel("panel", {400, 600}, {0, 700, 0}, kX, kZ));
+  d.contacts.push_back(meet("panel", EdgeSide::left, "right wall"));
+  d.contacts[0].notch = true;
+  Group group = standing_still("panel");
+  group.parallel_to = "left wall";
+  d.groups.push_back(group);
+  const FitAnswer f = fit_exactly(c, d);
+  REQUIRE(f.notches.size() == 1);
+  CHECK_THAT(f.notches[0].depth_mm, WithinAbs(20 / std::cos(rad(3)) + in / 8, 1e-2));
+}
+
+TEST_CASE("ceiling: met from below, and cannot be told without a reading", "[reference]") {
+  Found c = corner(90);
+  Design d = empty_design(18);
+  d.parts.push_back(panel("panel", {400, 2380}, {800, 300, 0}, kY, kZ));
+  d.contacts.push_back(meet("panel", EdgeSide::top, "ceiling", Fitting::clear));
+  d.contacts[0].gap = {15};
+  CHECK(fit_exactly(c, d).contacts[0].verdict == Verdict::cannot_tell);
+  c.room.ceiling = LevelSurface{};
+  for (double high : {2400.0, 2390.0}) {
+    c.room.ceiling->offset = high;
+    const FitAnswer f = fit_exactly(c, d);
+    CHECK_THAT(f.contacts[0].gap.least, WithinAbs(high - 2380, 1e-6));
+    CHECK((f.contacts[0].verdict == Verdict::fits) == (high - 2380 >= 15));
+  }
 }
