@@ -120,7 +120,7 @@ class DistanceFinder {
   // A contact's own feelers look along the piece; their gaps are brought square to the wall.
   void add_joint(std::size_t j, Distances& found) const {
     const Joint& joint = trials_.layout.joints[j];
-    if (joint.meets.kind == Surface::Kind::part || !joint.can_meet) return;
+    if (joint.meets.kind == Surface::Kind::part || !joint.can_meet || unread(joint)) return;
     std::vector<double> square;
     for (std::size_t f = 0; f < joint.feelers.size(); ++f) square.push_back(squareness(joint, f));
     Tally tally;
@@ -132,6 +132,11 @@ class DistanceFinder {
       tally.add(r, least);
     }
     add_least({joint.piece, joint.how->meets}, tally, found);
+  }
+
+  // A ceiling that nobody measured.
+  bool unread(const Joint& joint) const {
+    return joint.meets.kind == Surface::Kind::ceiling && !trials_.views[0].shape().ceiling;
   }
 
   // How much shorter the way square to the surface is than along the feeler.

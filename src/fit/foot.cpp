@@ -39,6 +39,20 @@ std::vector<FootEdge> foot_edges(const Piece& piece, const Frame& frame) {
   return edges;
 }
 
+// How a plane with this normal runs off square to the piece, per unit.
+struct Slopes {
+  double across = 0, through = 0;
+};
+Slopes slopes_of(const Frame& frame, const FootEdge& foot, Vec3 up) {
+  const Vec2 seen{dot(up, frame.u), dot(up, frame.v)};
+  const double square = std::abs(dot(seen, foot.out));
+  return {std::abs(dot(seen, foot.way)) / square, std::abs(dot(up, frame.w)) / square};
+}
+
+double degrees_of(double slope) {
+  return std::atan(slope) * 180 / std::numbers::pi;
+}
+
 bool lies(const Frame& frame) {
   return std::abs(frame.w.z) > kLies;
 }
@@ -63,18 +77,12 @@ FootCut foot_cut(const Trials& trials, int p) {
   const FootEdge& foot =
       *std::max_element(edges.begin(), edges.end(),
                         [](const FootEdge& a, const FootEdge& b) { return a.length < b.length; });
+  const Slopes plumb = slopes_of(frame, foot, {0, 0, 1});
+  if (std::max(degrees_of(plumb.across), degrees_of(plumb.through)) < kLeans) return {};
   const Vec2 slope = trials.views[0].shape().floor.slope;
-  const Vec3 up{-slope.x, -slope.y, 1};
-  const Vec2 seen{dot(up, frame.u), dot(up, frame.v)};
-  const double square = std::abs(dot(seen, foot.out));
-  const double across = std::abs(dot(seen, foot.way)) / square;
-  const double through = std::abs(dot(up, frame.w)) / square;
-  const auto degrees_of = [](double slope_of) {
-    return std::atan(slope_of) * 180 / std::numbers::pi;
-  };
-  if (std::max(degrees_of(across), degrees_of(through)) < kLeans) return {};
-  return {degrees_of(across), degrees_of(through),
-          across * foot.length + through * piece.thickness};
+  const Slopes cut = slopes_of(frame, foot, {-slope.x, -slope.y, 1});
+  return {degrees_of(cut.across), degrees_of(cut.through),
+          cut.across * foot.length + cut.through * piece.thickness};
 }
 
 }  // namespace nook

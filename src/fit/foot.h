@@ -15,8 +15,8 @@ struct FootCut {
   double through_deg = 0;  // through the thickness: a bevel
   double longer_mm = 0;    // of the longest corner over the shortest, along the piece
 };
-/// All 0 where the foot leans less than a degree from square (chosen: shims take that up), and for
-/// pieces that lie.
+/// All 0 for pieces that lean by less than a degree (chosen: shims take that up), however the floor
+/// slopes, and for those that lie.
 FootCut foot_cut(const Trials& trials, int piece);
 
 }  // namespace nook

@@ -113,7 +113,7 @@ double allowed_gap(const Contact& how) {
       usual = inch / 2;
       break;
     case Fitting::trim:
-      usual = how.trim ? how.trim->mm - inch / 4 : inch / 2;
+      usual = how.trim ? std::max(0.0, how.trim->mm - inch / 4) : inch / 2;
       break;
     case Fitting::butt:
       usual = how.meets == "floor" ? inch * 3 / 8 : inch / 8;

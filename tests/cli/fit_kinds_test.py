@@ -320,6 +320,39 @@ class Standing(KindCase):
         self.near(foot["line_mm"][-1][1], foot["gap_most_mm"], 1e-6)
         self.near(answer["floor"][0]["shim_mm"], 0.24 * INCH, 0.1)
 
+    def test_a_plumb_panel_on_a_steep_floor_does_not_lean(self):
+        # 3 in 100 is 1.7 degrees of floor, none of the panel: a shim or a taper, no foot of a leg.
+        design = (INCHES + part("panel", (24, 60), ((40, 30, 0), "+x", "+z"))
+                  + meet("panel", "bottom", "floor", by='"taper"'))
+        text = room(90, extra=sloping_floor(2.1))
+        self.assertEqual(self.fit(text, design)["floor"][0]["foot_mm"], 0)
+        self.assertNotIn("leans", self.text(text, design))
+        self.near(self.contact(self.fit(text, design), "floor")["taper_deg"], math.degrees(math.atan(.03)), .01)
+
+    def test_a_ceiling_nobody_measured_is_nowhere(self):
+        # Naive: 12 clear, because no ray found it.
+        design = (INCHES + part("panel", (24, 95), ((40, 30, 0), "+x", "+z"))
+                  + meet("panel", "bottom", "floor") + meet("panel", "top", "ceiling", by='"clear"', gap='"1/2"'))
+        answer = self.fit(room(90, extra=LEVEL_FLOOR), design)
+        self.assertEqual(answer["verdict"], "cannot tell")
+        self.assertEqual([c for c in answer["clearances"] if c["from"] == "ceiling"], [])
+        # 40 under the level line the floor, 56 over it the ceiling: 96 less 95.
+        read = "\n[ceiling]\nup = [" + ", ".join(
+            f"['{w}', '{a}', '{o}', {exact(56 * INCH)}]" for w, a, o in
+            (("left", 6, 4), ("left", 70, 30), ("right", 70, 6))) + "]\n"
+        top = self.contact(self.fit(room(90, extra=LEVEL_FLOOR + read), design), "ceiling")
+        self.near(top["gap_least_mm"], INCH)
+        self.assertEqual(top["verdict"], "fits")
+
+    def test_trim_narrower_than_a_quarter_covers_nothing(self):
+        # Its width less 1/4 would be -1/16; it is 0, and a gap of nothing fits.
+        deck = (INCHES + part("deck", (46, 36), ((0, 0, 30), "+x", "+y"))
+                + group("deck", tight_to='["left wall"]', height_from='"floor"')
+                + meet("deck", "bottom", "left wall")
+                + meet("deck", "left", "right wall", by='"trim"', trim="'3/16'"))
+        side = self.contact(self.fit(room(90, extra=LEVEL_FLOOR), deck), "right wall")
+        self.assertEqual(side["allow_mm"], 0)
+
     def test_ladder_close_to_the_wall_clears_the_board_not_the_shoe(self):
         # 3/4 off the wall: a 9/16 board leaves 3/16; with a 3/4 shoe out of it, 1 5/16 in all, the
         # rail runs into it by 9/16. Naive: the board's 9/16 both times.
