@@ -2,6 +2,7 @@
 // programs.
 #include "fit/least_move.h"
 
+#include <algorithm>
 #include <cmath>
 #include <limits>
 
@@ -13,12 +14,6 @@ namespace {
 constexpr double kKept = 1e-7;       // a half-plane missed by less counts as kept
 constexpr double kParallel = 1e-11;  // squared; a slope this near the active ones adds no direction
 constexpr double kInfinite = std::numeric_limits<double>::infinity();
-
-struct State {
-  Unknowns y;
-  std::vector<int> active;
-  std::vector<double> force;  // one for each active half-plane, never negative
-};
 
 double dot(const Unknowns& a, const Unknowns& b) {
   return a[0] * b[0] + a[1] * b[1] + a[2] * b[2] + a[3] * b[3] + a[4] * b[4];
@@ -38,12 +33,16 @@ int most_missed(const std::vector<HalfPlane>& planes, const Unknowns& y) {
   return worst;
 }
 
-// The active slopes as an orthonormal basis times a triangle (Gram and Schmidt, each direction
-// taken out twice, which keeps them square to rounding).
-struct Basis {
+// The half-planes that stop the move, y on all of them at the least distance from the wish. Their
+// slopes are an orthonormal basis times a triangle (Gram and Schmidt, each direction taken out
+// twice, which keeps them square to rounding).
+struct Active {
+  Unknowns y;
   int size = 0;
+  int plane[kUnknowns];
+  double force[kUnknowns];  // never negative
   Unknowns q[kUnknowns];
-  double r[kUnknowns][kUnknowns] = {};
+  double r[kUnknowns][kUnknowns];
 
   // What the basis leaves of a slope; `shares` its part along each direction.
   Unknowns left_of(Unknowns slope, double (&shares)[kUnknowns]) const {
@@ -56,79 +55,125 @@ struct Basis {
       }
     return slope;
   }
-  void take(const Unknowns& slope) {
-    double shares[kUnknowns];
-    Unknowns left = left_of(slope, shares);
+  void take(int taken, const Unknowns& left, const double (&shares)[kUnknowns]) {
     const double length = std::sqrt(dot(left, left));
     for (int k = 0; k < size; ++k) r[k][size] = shares[k];
     r[size][size] = length;
-    for (double& x : left) x /= length;
-    q[size++] = left;
+    for (int i = 0; i < kUnknowns; ++i) q[size][i] = left[i] / length;
+    plane[size++] = taken;
+  }
+  void let_go(int gone, const std::vector<HalfPlane>& planes) {
+    const int before = size;
+    size = gone;
+    for (int k = gone + 1; k < before; ++k) {
+      force[k - 1] = force[k];
+      double shares[kUnknowns];
+      const Unknowns left = left_of(planes[plane[k]].slope, shares);
+      take(plane[k], left, shares);
+    }
+  }
+  // x with triangle x = right, in place.
+  void solve(double (&x)[kUnknowns]) const {
+    for (int k = size - 1; k >= 0; --k) {
+      for (int j = k + 1; j < size; ++j) x[k] -= r[k][j] * x[j];
+      x[k] /= r[k][k];
+    }
   }
 };
 
-struct Step {
-  Unknowns z;                // the part of the new slope that the active ones leave free
-  double r[kUnknowns] = {};  // how the active forces give way
-};
-
-Step step_towards(const std::vector<HalfPlane>& planes, const State& s, const Unknowns& slope) {
-  Basis basis;
-  for (int active : s.active) basis.take(planes[active].slope);
-  Step step;
-  double shares[kUnknowns];
-  step.z = basis.left_of(slope, shares);
-  for (int k = basis.size - 1; k >= 0; --k) {
-    step.r[k] = shares[k];
-    for (int j = k + 1; j < basis.size; ++j) step.r[k] -= basis.r[k][j] * step.r[j];
-    step.r[k] /= basis.r[k][k];
-  }
-  return step;
+bool depends(const Unknowns& left, const Unknowns& slope) {
+  return dot(left, left) <= kParallel * dot(slope, slope);
 }
 
 // The active half-plane that lets go first, and at which force.
-std::pair<int, double> first_to_let_go(const State& s, const double (&r)[kUnknowns]) {
+std::pair<int, double> first_to_let_go(const Active& s, const double (&gives_way)[kUnknowns]) {
   std::pair<int, double> first{-1, kInfinite};
-  for (int j = 0; j < static_cast<int>(s.active.size()); ++j)
-    if (r[j] > 1e-12 && s.force[j] / r[j] < first.second) first = {j, s.force[j] / r[j]};
+  for (int j = 0; j < s.size; ++j)
+    if (gives_way[j] > 1e-12 && s.force[j] / gives_way[j] < first.second)
+      first = {j, s.force[j] / gives_way[j]};
   return first;
 }
 
-// Takes half-plane `add` in, letting others go as needed; false if it contradicts the others.
-bool take_in(const std::vector<HalfPlane>& planes, int taken, State& s) {
+// Takes half-plane `taken` in, letting others go as needed; false if it contradicts the others.
+bool take_in(const std::vector<HalfPlane>& planes, int taken, Active& s) {
   const Unknowns& slope = planes[taken].slope;
   double force = 0;
   for (int round = 0; round <= 2 * kUnknowns; ++round) {
-    const Step step = step_towards(planes, s, slope);
-    const double free = dot(step.z, step.z);
-    const auto [gone, limit] = first_to_let_go(s, step.r);
-    const bool blocked = free <= kParallel * dot(slope, slope) ||
-                         s.active.size() == static_cast<std::size_t>(kUnknowns);
+    double shares[kUnknowns], gives_way[kUnknowns];
+    const Unknowns left = s.left_of(slope, shares);
+    std::copy(shares, shares + kUnknowns, gives_way);
+    s.solve(gives_way);
+    const auto [gone, limit] = first_to_let_go(s, gives_way);
+    const bool blocked = depends(left, slope) || s.size == kUnknowns;
     if (blocked && gone < 0) return false;
-    const double whole = blocked ? kInfinite : (planes[taken].least - dot(slope, s.y)) / free;
+    const double whole =
+        blocked ? kInfinite : (planes[taken].least - dot(slope, s.y)) / dot(left, left);
     const double t = std::min(limit, whole);
-    if (!blocked) add(s.y, t, step.z);
-    for (std::size_t j = 0; j < s.active.size(); ++j) s.force[j] -= t * step.r[j];
+    if (!blocked) add(s.y, t, left);
+    for (int j = 0; j < s.size; ++j) s.force[j] -= t * gives_way[j];
     force += t;
     if (whole <= limit) {
-      s.active.push_back(taken);
-      s.force.push_back(force);
+      s.force[s.size] = force;
+      s.take(taken, left, shares);
       return true;
     }
-    s.active.erase(s.active.begin() + gone);
-    s.force.erase(s.force.begin() + gone);
+    s.let_go(gone, planes);
   }
   return false;
 }
 
+// y and forces for the active half-planes, from the wish.
+void stand_on(const Unknowns& wish, const std::vector<HalfPlane>& planes, Active& s) {
+  double along[kUnknowns] = {};
+  s.y = wish;
+  for (int k = 0; k < s.size; ++k) {
+    along[k] = planes[s.plane[k]].least;
+    for (int j = 0; j < k; ++j) along[k] -= s.r[j][k] * along[j];
+    along[k] /= s.r[k][k];
+  }
+  for (int k = 0; k < s.size; ++k) s.force[k] = along[k] - dot(s.q[k], wish);
+  for (int k = 0; k < s.size; ++k) add(s.y, s.force[k], s.q[k]);
+  s.solve(s.force);
+}
+
+// As many of the half-planes that stopped another move as push back here too: a place to start
+// from that the dual method could have come to by itself.
+Active started(const Unknowns& wish, const std::vector<HalfPlane>& planes, const Stops& stops) {
+  Active s;
+  for (int i = 0; i < static_cast<int>(planes.size()) && s.size < stops.count; ++i) {
+    const auto end = stops.keys.begin() + stops.count;
+    if (planes[i].key == 0 || std::find(stops.keys.begin(), end, planes[i].key) == end) continue;
+    double shares[kUnknowns];
+    const Unknowns left = s.left_of(planes[i].slope, shares);
+    if (!depends(left, planes[i].slope)) s.take(i, left, shares);
+  }
+  stand_on(wish, planes, s);
+  while (s.size > 0) {
+    const auto least = std::min_element(s.force, s.force + s.size);
+    if (*least >= 0) break;
+    s.let_go(static_cast<int>(least - s.force), planes);
+    stand_on(wish, planes, s);
+  }
+  return s;
+}
+
+Stops stops_of(const Active& s, const std::vector<HalfPlane>& planes) {
+  Stops stops;
+  for (int k = 0; k < s.size; ++k) stops.keys[stops.count++] = planes[s.plane[k]].key;
+  return stops;
+}
+
 }  // namespace
 
-std::optional<Unknowns> nearest_allowed(const Unknowns& wish,
-                                        const std::vector<HalfPlane>& planes) {
-  State s{wish, {}, {}};
+std::optional<Unknowns> nearest_allowed(const Unknowns& wish, const std::vector<HalfPlane>& planes,
+                                        Stops* stops) {
+  Active s = started(wish, planes, stops ? *stops : Stops{});
   for (int round = 0; round < 1000; ++round) {
     const int worst = most_missed(planes, s.y);
-    if (worst < 0) return s.y;
+    if (worst < 0) {
+      if (stops) *stops = stops_of(s, planes);
+      return s.y;
+    }
     if (!take_in(planes, worst, s)) return std::nullopt;
   }
   require(false, "the least move is found in a finite number of steps");

@@ -146,7 +146,8 @@ Placing place_all(const Layout& layout, const SiteView& view, const Placing* lik
   for (int g = 0; g < static_cast<int>(layout.groups.size()); ++g) {
     Push push(layout, view, g, placing);
     placing.start.push_back(push.start());
-    placing.placed.push_back(push.home(like ? like->moves[g] : Moves{}));
+    placing.stops.push_back(like ? like->stops[g] : StopsOnTheWay{});
+    placing.placed.push_back(push.home(like ? like->moves[g] : Moves{}, placing.stops.back()));
     placing.moves.push_back(push.moves());
     for (int p : layout.groups[g].pieces)
       placing.frames[p] = placing.placed[g].frame(layout.scene.pieces[p].frame);

@@ -39,6 +39,7 @@ struct Layout {
 struct Placing {
   std::vector<Motion> start, placed;  // by group
   std::vector<Moves> moves;           // by group: from its start, as it was pushed home
+  std::vector<StopsOnTheWay> stops;   // by group: what stopped it
   std::vector<Frame> frames;          // by piece
 };
 

@@ -21,27 +21,44 @@ double gap_at(const PlanGap& g, const Moves& x) {
 constexpr double kSame = 1e-4;  // mm; overlaps this equal are settled together
 constexpr double kReal = 0.1;   // mm; an overlap deeper than this is told. As for clashes
 
+// What a half-plane is about: a gap and what is asked of it, or a sign of the price.
+enum class Asked : std::int64_t { price = 1, overlap, kept, closed, settled };
+std::int64_t key_of(const PlanGap& g, Asked asked) {
+  return (static_cast<std::int64_t>(g.body) << 32 | g.spot) << 3 | static_cast<std::int64_t>(asked);
+}
+std::int64_t price_key(int signs) {
+  return static_cast<std::int64_t>(signs) << 3 | static_cast<std::int64_t>(Asked::price);
+}
+
 // gap - wanted >= least - bound + price
 HalfPlane at_least(const PlanGap& g, double least, double bound, double price) {
-  return {{g.slope[0], g.slope[1], g.slope[2], bound, -price}, least + g.wanted - g.at};
+  return {{g.slope[0], g.slope[1], g.slope[2], bound, -price},
+          least + g.wanted - g.at,
+          key_of(g, bound > 0 ? Asked::overlap : Asked::kept)};
 }
 
 // gap - wanted <= most + bound
 HalfPlane at_most(const PlanGap& g, double most, double bound) {
-  return {{-g.slope[0], -g.slope[1], -g.slope[2], bound, 0}, g.at - g.wanted - most};
+  return {{-g.slope[0], -g.slope[1], -g.slope[2], bound, 0},
+          g.at - g.wanted - most,
+          key_of(g, bound > 0 ? Asked::closed : Asked::settled)};
 }
 
 using Gaps = std::vector<const PlanGap*>;
 
 class Program {
  public:
-  Program(const std::vector<PlanGap>& gaps, const Moves& from) : gaps_(gaps) { price_from(from); }
+  Program(const std::vector<PlanGap>& gaps, const Moves& from, StopsOnTheWay& stops)
+      : gaps_(gaps), stops_(stops) {
+    planes_.reserve(4 * gaps.size() + 20);
+    price_from(from);
+  }
 
   // bound >= price >= kWedge x (the three moves from `from` on, together).
   void price_from(const Moves& from) {
-    price_ = {{{0, 0, 0, 1, -1}, 0}};
+    price_ = {{{0, 0, 0, 1, -1}, 0, price_key(8)}};
     for (int signs = 0; signs < 8; ++signs) {
-      HalfPlane plane{{0, 0, 0, 0, 1}, 0};
+      HalfPlane plane{{0, 0, 0, 0, 1}, 0, price_key(signs)};
       for (int k = 0; k < 3; ++k) {
         plane.slope[k] = (signs >> k) % 2 == 0 ? kWedge : -kWedge;
         plane.least += plane.slope[k] * from[k];
@@ -85,20 +102,25 @@ class Program {
 
   void least_stray(double turn) {
     const std::size_t settled = planes_.size();
-    planes_.push_back({{0, 0, 1, 1, 0}, turn});
-    planes_.push_back({{0, 0, -1, 1, 0}, -turn});
+    planes_.push_back({{0, 0, 1, 1, 0}, turn, 0});
+    planes_.push_back({{0, 0, -1, 1, 0}, -turn, 0});
     if (!solve(settled)) return;
     const double stray = std::abs(x_[2] - turn) + kSlack;
-    planes_.push_back({{0, 0, 1, 0, 0}, turn - stray});
-    planes_.push_back({{0, 0, -1, 0, 0}, -turn - stray});
+    planes_.push_back({{0, 0, 1, 0, 0}, turn - stray, 0});
+    planes_.push_back({{0, 0, -1, 0, 0}, -turn - stray, 0});
   }
 
   Moves least_move() {
-    if (const auto y = nearest_allowed({}, planes_)) x_ = {(*y)[0], (*y)[1], (*y)[2]};
+    if (const auto y = nearest_allowed({}, planes_, next_stops())) x_ = {(*y)[0], (*y)[1], (*y)[2]};
     return x_;
   }
 
  private:
+  Stops* next_stops() {
+    if (step_ == stops_.size()) stops_.emplace_back();
+    return &stops_[step_++];
+  }
+
   double overlap_of(const Gaps& gaps) const {
     double overlap = 0;
     for (const PlanGap* g : gaps) overlap = std::max(overlap, -gap_at(*g, x_));
@@ -122,13 +144,15 @@ class Program {
   // the bound then is, is read off the moves themselves, so that the later stages can always be
   // met.
   bool solve(std::size_t settled) {
-    const auto y = nearest_allowed({0, 0, 0, -kDownward, 0}, planes_);
+    const auto y = nearest_allowed({0, 0, 0, -kDownward, 0}, planes_, next_stops());
     if (y) x_ = {(*y)[0], (*y)[1], (*y)[2]};
     planes_.resize(settled);
     return y.has_value();
   }
 
   const std::vector<PlanGap>& gaps_;
+  StopsOnTheWay& stops_;
+  std::size_t step_ = 0;
   std::vector<HalfPlane> price_;  // the bound of an overlap pays for the moves too
   std::vector<HalfPlane> planes_;
   Moves x_{};
@@ -147,7 +171,8 @@ double settle_overlap(Program& program) {
 
 // Home against the tight targets alone.
 Moves tight_first(const std::vector<PlanGap>& gaps, const Wishes& wishes) {
-  Program program(gaps, {});
+  StopsOnTheWay unknown;
+  Program program(gaps, {}, unknown);
   const auto tight = [&](const PlanGap& g) {
     return std::find(wishes.tight.begin(), wishes.tight.end(), g.target) != wishes.tight.end();
   };
@@ -157,11 +182,11 @@ Moves tight_first(const std::vector<PlanGap>& gaps, const Wishes& wishes) {
 
 }  // namespace
 
-Moves pushed_home(const std::vector<PlanGap>& gaps, const Wishes& wishes) {
-  std::optional<Program> program(std::in_place, gaps, Moves{});
+Moves pushed_home(const std::vector<PlanGap>& gaps, const Wishes& wishes, StopsOnTheWay& stops) {
+  std::optional<Program> program(std::in_place, gaps, Moves{}, stops);
   // What does not go in anyway is not slid off its tight targets to overlap a little less.
   if (settle_overlap(*program) > kReal && !wishes.tight.empty()) {
-    program.emplace(gaps, tight_first(gaps, wishes));
+    program.emplace(gaps, tight_first(gaps, wishes), stops);
     settle_overlap(*program);
   }
   for (int target : wishes.tight)

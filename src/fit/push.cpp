@@ -225,7 +225,7 @@ double Push::bend(const Moves& from, const Moves& to) const {
   return turn * (way + turn * kBeyondRim * rim_);
 }
 
-Motion Push::home(const Moves& guess) {
+Motion Push::home(const Moves& guess, StopsOnTheWay& stops) {
   Moves x = guess;
   double rise = 0;
   const Wishes wanted = wishes();
@@ -233,7 +233,7 @@ Motion Push::home(const Moves& guess) {
   const bool surely_straight = view_.quick() && !may_run_into_blocks();
   for (int round = 0; round < kRounds; ++round) {
     const double next_rise = rise + rise_from(motion_at(x, rise));
-    const Moves next = still ? x : pushed_home(gaps_at(motion_at(x, next_rise), x), wanted);
+    const Moves next = still ? x : pushed_home(gaps_at(motion_at(x, next_rise), x), wanted, stops);
     double change = std::abs(next_rise - rise);
     for (int i = 0; i < 3; ++i) change = std::max(change, std::abs(next[i] - x[i]));
     const bool good = surely_straight && bend(x, next) < kStill;

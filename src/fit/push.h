@@ -12,9 +12,9 @@ class Push {
   Push(const Layout& layout, const SiteView& view, int group, const Placing& so_far);
 
   /// Where it starts, and where it ends: relinearized with exact sine and cosine, from `guess` on,
-  /// until nothing moves by 0.001 mm, at most 20 times.
+  /// until nothing moves by 0.001 mm, at most 20 times. `stops` as for pushed_home.
   Motion start() const { return start_; }
-  Motion home(const Moves& guess);
+  Motion home(const Moves& guess, StopsOnTheWay& stops);
   /// How it went home from its start.
   const Moves& moves() const { return moves_; }
 

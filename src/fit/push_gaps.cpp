@@ -123,13 +123,14 @@ void Push::add_joints(const Motion& motion, const Moves& x, std::vector<PlanGap>
     const Frame frame = frame_of(hold, motion);
     const std::vector<Standing> parts = parts_of(hold, motion);
     const int body = static_cast<int>(&hold - holds_.data());
-    const PlanGap gap{0, {}, joint.how->gap.mm, to_be_cut(*joint.how), hold.target, body};
+    PlanGap gap{0, {}, joint.how->gap.mm, to_be_cut(*joint.how), hold.target, body, 0};
     const std::size_t before = gaps.size();
     for (int s = 0; s < static_cast<int>(joint.spots.size()); ++s) {
       if (joint.spots[s].notched || !(!view_.quick() || joint.spots[s].coarse)) continue;
       for (int f = s * joint.faces(); f < (s + 1) * joint.faces(); ++f)
         if (auto hit = joint_hit(view_, layout_.site.fields(), joint, f, frame, parts)) {
           if (hold.round) hit->slope = -hit->slope;
+          gap.spot = f;
           add_gap(*hit, x, gap, gaps);
         }
     }
@@ -147,6 +148,7 @@ void Push::add_guards(const Motion& motion, const Moves& x, std::vector<PlanGap>
     const std::size_t before = gaps.size();
     for (int f = 0; f < static_cast<int>(guard.feelers.size()); ++f) {
       const auto hit = guard_hit(view_, layout_.site.fields(), guard, f, frame);
+      gap.spot = f;
       if (hit && hit->gap < kFar) add_gap(*hit, x, gap, gaps);
     }
     thin(gaps, before);
@@ -164,8 +166,9 @@ void Push::add_partings(const Motion& motion, const Moves& x, std::vector<PlanGa
         parted(*plane, frame_in(plane->holder, motion), frame_in(plane->other, motion), normal);
     double nearest = 1e300;
     for (const PartedCorner& c : corners) nearest = std::min(nearest, c.gap);
+    gap.spot = 0;
     for (const PartedCorner& c : corners)
-      if (c.gap < std::min(nearest + kNearestCorners, kFar))
+      if (++gap.spot; c.gap < std::min(nearest + kNearestCorners, kFar))
         add_gap({c.gap, holds ? -normal : normal, c.at, -1, {}}, x, gap, gaps);
   }
 }

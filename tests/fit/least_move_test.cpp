@@ -2,6 +2,7 @@
 #include "fit/least_move.h"
 
 #include <Eigen/Dense>
+#include <algorithm>
 #include <catch2/catch.hpp>
 #include <cmath>
 #include <random>
@@ -87,4 +88,51 @@ TEST_CASE("least move: agrees with every choice of active half-planes", "[proper
           Approx(std::sqrt(distance2(*slow, wish))).margin(1e-5));
   }
   CHECK(impossible < 100);
+}
+
+namespace {
+
+std::vector<HalfPlane> around_a_point(std::mt19937& random, int count) {
+  std::uniform_real_distribution<double> around(-1, 1);
+  std::vector<HalfPlane> planes(count);
+  for (int i = 0; i < count; ++i) {
+    for (double& s : planes[i].slope) s = around(random);
+    planes[i].least = -1 - around(random);  // 0 is allowed: there is an answer
+    planes[i].key = i + 1;
+  }
+  return planes;
+}
+
+std::vector<std::int64_t> sorted(const Stops& stops) {
+  std::vector<std::int64_t> keys(stops.keys.begin(), stops.keys.begin() + stops.count);
+  std::sort(keys.begin(), keys.end());
+  return keys;
+}
+
+}  // namespace
+
+TEST_CASE("least move: where it looks first changes nothing but the way", "[property]") {
+  std::mt19937 random(21);
+  std::uniform_real_distribution<double> around(-1, 1);
+  int right = 0;
+  for (int round = 0; round < 300; ++round) {
+    INFO("round " << round);
+    std::vector<HalfPlane> planes = around_a_point(random, 5 + round % 30);
+    const Unknowns wish{3 * around(random), 3 * around(random), around(random), -1e3, 0};
+    Stops known;  // of a program that is a little different
+    REQUIRE(nearest_allowed(wish, planes, &known));
+    for (HalfPlane& p : planes) p.least += 0.05 * around(random);
+    Stops any;
+    while (any.count < kUnknowns)
+      any.keys[any.count++] = 1 + static_cast<std::int64_t>(random() % planes.size());
+    const auto cold = nearest_allowed(wish, planes);
+    const Stops before = known;
+    for (Stops* stops : {&known, &any}) {
+      const auto warm = nearest_allowed(wish, planes, stops);
+      REQUIRE(warm.has_value() == cold.has_value());
+      CHECK(std::sqrt(distance2(*warm, *cold)) < 1e-6);
+    }
+    right += sorted(known) == sorted(before);
+  }
+  CHECK(right > 150);  // mostly it had looked in the right place
 }
