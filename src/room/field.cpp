@@ -88,6 +88,17 @@ FieldBasis::FieldBasis(Vec2 low, Vec2 high, double reach) : reach_(reach) {
     }
 }
 
+// Modes with the same x follow one another, y from 0 on: act(x, the first of them, how many).
+template <class Act>
+void FieldBasis::each_x(Act act) const {
+  const std::size_t n = modes_.size();
+  for (std::size_t k = 0; k < n;) {
+    const std::size_t first = k;
+    while (k < n && modes_[k].x == modes_[first].x) ++k;
+    act(modes_[first].x, first, k - first);
+  }
+}
+
 void FieldBasis::sines(Vec2 at, std::vector<double>& x, std::vector<double>& y) const {
   at.x = std::clamp(at.x, inside_low_.x, inside_high_.x);
   at.y = std::clamp(at.y, inside_low_.y, inside_high_.y);
@@ -115,11 +126,31 @@ double FieldBasis::sum(const std::vector<double>& weights, Vec2 at) const {
   const std::vector<double>& y =
       recent.at(kPi * (at.y - low_.y) / span_.y, std::sqrt(2 / span_.y), count_y_);
   double total = 0;
-  const std::size_t n = modes_.size();
-  for (std::size_t k = 0; k < n;) {  // modes with the same x follow one another, y from 0 on
-    const std::size_t first = k;
-    while (k < n && modes_[k].x == modes_[first].x) ++k;
-    total += x[modes_[first].x] * product(weights.data() + first, y.data(), k - first);
+  each_x([&](int mode, std::size_t first, std::size_t count) {
+    total += x[mode] * product(weights.data() + first, y.data(), count);
+  });
+  return total;
+}
+
+std::vector<double> FieldBasis::row(const std::vector<double>& weights, double y) const {
+  std::vector<double> sines(count_y_), row(count_x_);
+  y = std::clamp(y, inside_low_.y, inside_high_.y);
+  fill_sines(kPi * (y - low_.y) / span_.y, std::sqrt(2 / span_.y), sines);
+  each_x([&](int mode, std::size_t first, std::size_t count) {
+    row[mode] = product(weights.data() + first, sines.data(), count);
+  });
+  return row;
+}
+
+double FieldBasis::row_sum(const std::vector<double>& row, double x) const {
+  x = std::clamp(x, inside_low_.x, inside_high_.x);
+  const double t = kPi * (x - low_.x) / span_.x, twice = 2 * std::cos(t);
+  double before = 0, now = std::sqrt(2 / span_.x) * std::sin(t), total = 0;
+  for (const double weight : row) {
+    total += weight * now;
+    const double next = twice * now - before;
+    before = now;
+    now = next;
   }
   return total;
 }

@@ -34,8 +34,14 @@ class FieldBasis {
   /// Sum of weights x functions at `at`, mm.
   double sum(const std::vector<double>& weights, Vec2 at) const;
 
+  /// The weights of the sines along x at one y, and their sum at x: `sum` in two steps, for many x.
+  std::vector<double> row(const std::vector<double>& weights, double y) const;
+  double row_sum(const std::vector<double>& row, double x) const;
+
  private:
   void sines(Vec2 at, std::vector<double>& x, std::vector<double>& y) const;
+  template <class Act>
+  void each_x(Act act) const;
 
   Vec2 inside_low_, inside_high_;  // where points may be
   Vec2 low_, span_;                // of the sines
@@ -51,6 +57,19 @@ struct Field {
   std::vector<double> weights;
 
   double at(Vec2 point) const { return basis ? basis->sum(weights, point) : 0; }
+};
+
+/// A field along one line of constant y.
+class FieldRow {
+ public:
+  FieldRow(const Field& field, double y) : basis_(field.basis.get()) {
+    if (basis_) row_ = basis_->row(field.weights, y);
+  }
+  double at(double x) const { return basis_ ? basis_->row_sum(row_, x) : 0; }
+
+ private:
+  const FieldBasis* basis_;
+  std::vector<double> row_;
 };
 
 }  // namespace nook

@@ -45,11 +45,12 @@ Vec2 RoomShape::corner_at(int k, double z) const {
   require(k >= 0 && k + 1 < static_cast<int>(walls.size()), "a corner joins two walls");
   const WallShape& left = walls[k];
   const WallShape& right = walls[k + 1];
+  const WallRow left_row(left, z), right_row(right, z);
   Vec2 p = right.start;  // the base corner: right walls count from it
   // Each surface is nearly straight here: a round leaves at most its slope, some 1 %, of the step.
   for (int round = 0; round < kCornerRounds; ++round) {
-    const double o1 = left.out_at(left.wall_from_room(p).x, z);
-    const double o2 = right.out_at(right.wall_from_room(p).x, z);
+    const double o1 = left_row.out_at(left.wall_from_room(p).x);
+    const double o2 = right_row.out_at(right.wall_from_room(p).x);
     const Vec2 next = crossing(left, o1, right, o2);
     const double step = norm(next - p);
     p = next;

@@ -40,6 +40,21 @@ struct WallShape {
   Vec2 room_from_wall(double a, double o) const { return start + a * along + o * out; }
 };
 
+/// A wall along one height: `out_at` there, sooner where it is asked often. Requires: the wall
+/// outlives it.
+class WallRow {
+ public:
+  WallRow(const WallShape& wall, double z) : wall_(wall), z_(z), field_(wall.field, z) {}
+  double out_at(double a) const {
+    return wall_.lean * z_ + field_.at(a - wall_.field_start) + wall_.mud_at(a, z_);
+  }
+
+ private:
+  const WallShape& wall_;
+  double z_;
+  FieldRow field_;
+};
+
 /// A nearly level surface: z = offset + slope . (x, y) + field(u, v) - field(0, 0), where u runs
 /// along `field_axis` and v to its left.
 struct LevelSurface {

@@ -63,18 +63,46 @@ void along_edges(const CarriedPiece& piece, const Take& take) {
 
 }  // namespace
 
-double side_at(const RoomShape& room, int back, int side, Vec2 at) {
-  const WallShape& rear = room.walls[back];
-  const WallShape& wall = room.walls[side];
-  const Vec2 start = rear.wall_from_room(wall.start);
-  const double along_o = dot(wall.along, rear.out), out_o = dot(wall.out, rear.out);
-  const double along_a = dot(wall.along, rear.along), out_a = dot(wall.out, rear.along);
-  double t = (at.x - start.y) / along_o, off = 0;
-  for (int round = 0; round < 3; ++round) {  // out_at hardly changes along the wall
-    off = wall.out_at(t, at.y);
-    t = (at.x - start.y - off * out_o) / along_o;
+namespace {
+
+// A side wall against the back wall, seen at one height.
+class SideRow {
+ public:
+  SideRow(const RoomShape& room, int back, int side, double z)
+      : wall_(room.walls[side]),
+        row_(wall_, z),
+        start_(room.walls[back].wall_from_room(wall_.start)),
+        along_(in_frame(room.walls[back], wall_.along)),
+        out_(in_frame(room.walls[back], wall_.out)) {}
+
+  // Its `a` at depth o.
+  double at(double o) const {
+    double t = (o - start_.y) / along_.y, off = 0;
+    for (int round = 0; round < kRounds; ++round) {  // each leaves some 1 % of the step before it
+      const double before = t;
+      off = row_.out_at(t);
+      t = (o - start_.y - off * out_.y) / along_.y;
+      if (std::abs(t - before) < kSettled) break;
+    }
+    return start_.x + t * along_.x + off * out_.x;
   }
-  return start.x + t * along_a + off * out_a;
+
+ private:
+  static constexpr double kSettled = 0.001;  // mm along the wall, 1e-5 in what it stands out. Chosen
+  static constexpr int kRounds = 3;
+  static Vec2 in_frame(const WallShape& back, Vec2 d) {
+    return {dot(d, back.along), dot(d, back.out)};
+  }
+
+  const WallShape& wall_;
+  WallRow row_;
+  Vec2 start_, along_, out_;
+};
+
+}  // namespace
+
+double side_at(const RoomShape& room, int back, int side, Vec2 at) {
+  return SideRow(room, back, side, at.y).at(at.x);
 }
 
 double alcove_depth(const RoomShape& room, int back) {
@@ -97,9 +125,8 @@ struct Side {
 
 // One level of a side wall: asked at every fifth row, straight between.
 void add_level(const RoomShape& room, Side side, double z, int rows, std::vector<double>& level) {
-  const auto asked = [&](int row) {
-    return side_at(room, side.back, side.wall, {row * kRowStep, z});
-  };
+  const SideRow wall(room, side.back, side.wall, z);
+  const auto asked = [&](int row) { return wall.at(row * kRowStep); };
   double from = asked(0);
   for (int row = 0; row < rows; row += kAsked) {
     const double to = asked(row + kAsked);
