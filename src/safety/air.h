@@ -25,6 +25,8 @@ class Air {
   const std::vector<Shadow>& shadows() const { return shadows_; }
   /// Infinitely far where there are no shadows.
   Touch nearest(Vec2 p) const;
+  /// The same where it is within `reach` of p, sooner; else infinitely far.
+  Touch nearest(Vec2 p, double reach) const;
   /// The nearest spot of each owner within `reach` of p, nearest first.
   std::vector<Touch> within(Vec2 p, double reach) const;
   /// The nearest spot of every edge within `reach` of p.
@@ -38,14 +40,21 @@ class Air {
     double inverse;  // of the squared length; 0 where a and b are one point
     Vec2 nearest(Vec2 p) const;
   };
-  struct Rings {
-    std::vector<Edge> edges;  // of outline and holes
+  struct Run {
+    int from, to;  // edges
     Box2 box;
   };
+  struct Rings {
+    std::vector<Edge> edges;  // of outline and holes
+    std::vector<Run> runs;    // a few edges in a row
+    Box2 box;
+  };
+  static std::vector<Run> runs_of(const std::vector<Edge>& edges);
   struct Best;
   static void look(const Rings& rings, Vec2 p, Best& best);
+  static void look(const Edge& edge, Vec2 p, Best& best);
   Touch touch(const Best& best, Vec2 p) const;
-  Touch nearest_of(const std::vector<int>& which, Vec2 p) const;
+  Touch nearest_of(const std::vector<int>& which, Vec2 p, double reach) const;
 
   std::vector<Shadow> shadows_;
   std::vector<Rings> rings_;  // of each shadow

@@ -125,14 +125,20 @@ void Grid::trace(const Polygon& ring, std::vector<char>& solid) const {
   }
 }
 
+// Cells to the nearest solid one of the same column, squared: once from below, once from above.
+std::vector<double> Grid::upright(const std::vector<char>& solid) const {
+  std::vector<double> away(size());
+  for (int c = 0; c < size(); ++c)
+    away[c] = solid[c] ? 0 : c < columns_ ? kNoSolid : away[c - columns_] + 1;
+  for (int c = size() - columns_ - 1; c >= 0; --c)
+    away[c] = std::min(away[c], away[c + columns_] + 1);
+  for (double& d : away) d = d < kNoSolid ? d * d : kNoSolid;
+  return away;
+}
+
 void Grid::measure(const std::vector<char>& solid) {
-  std::vector<double> square(size());
-  for (int c = 0; c < size(); ++c) square[c] = solid[c] ? 0 : kNoSolid;
-  Line line(std::max(columns_, rows_));
-  for (int x = 0; x < columns_; ++x)
-    line.transform(
-        rows_, [&](int y) { return square[y * columns_ + x]; },
-        [&](int y, double d) { square[y * columns_ + x] = d; });
+  const std::vector<double> square = upright(solid);
+  Line line(columns_);
   clear_.resize(size());
   for (int y = 0; y < rows_; ++y)
     line.transform(

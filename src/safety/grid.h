@@ -27,6 +27,7 @@ class Grid {
  private:
   void fill(const Region& region, std::vector<char>& solid) const;
   void trace(const Polygon& ring, std::vector<char>& solid) const;
+  std::vector<double> upright(const std::vector<char>& solid) const;
   void measure(const std::vector<char>& solid);
 
   template <class Do>

@@ -27,7 +27,7 @@ struct Ball {
 Ball shrunk(const Air& air, Vec2 p, Vec2 n, double radius) {
   Ball ball{p + radius * n, radius, {}, {}};  // touches nothing: no normal, so it faces nothing
   for (int round = 0; round < kRounds; ++round) {
-    const Touch touch = air.nearest(ball.middle);
+    const Touch touch = air.nearest(ball.middle, ball.radius);
     if (touch.distance >= ball.radius - kSettled) return ball;
     const Vec2 to = touch.at - p;
     const double ahead = dot(n, to);
@@ -82,7 +82,7 @@ std::vector<Slot> slots(const Air& air, Window window, double most, double angle
       if (a == b) continue;
       const Vec2 n = (-1 / norm(b - a)) * left_of(b - a);
       along(a, b, [&](Vec2 p) {
-        if (!shows(window, p) || air.nearest(p + kOff * n).distance < kOff * 0.99) return;
+        if (!shows(window, p) || air.nearest(p + kOff * n, kOff).distance < kOff * 0.99) return;
         Ball ball = shrunk(air, p, n, most / 2);
         if (ball.radius <= 0 || !faces(ball)) return;
         ball.first = {ball.radius, p, owner, n};
@@ -103,7 +103,7 @@ SlotEnd followed(const Air& air, const Slot& slot, double most, bool back) {
   const Vec2 step = (back ? -kStride : kStride) * slot.opens;
   Vec2 p = slot.middle;
   for (int i = 0; i < kStrides; ++i, p = p + step) {
-    const Touch touch = air.nearest(p);
+    const Touch touch = air.nearest(p, most / 2);
     if (touch.distance > most / 2) return SlotEnd::wide;
     if (touch.owner.kind == Owner::Kind::floor) return SlotEnd::floor;
     if (touch.distance < kNarrower * radius) return SlotEnd::blocked;
