@@ -27,11 +27,11 @@ State with_flatness(const RoomModel& model, State state, double from, double to)
 Solution solved(RoomModel& model) {
   Solution solution = solve(model, rows_in_use(model), first_state(model));
   if (model.survey->flatness.sd || model.walls() == 0) return solution;
-  const double sd = likeliest_flatness(model, solution);
+  const auto [sd, whitening] = likeliest_flatness(model, solution);
   if (sd == kFirstFlatness) return solution;
   set_flatness(model, sd);
   State start = with_flatness(model, std::move(solution.state), kFirstFlatness, sd);
-  return solve(model, std::move(solution.rows), std::move(start));
+  return solve(model, std::move(solution.rows), std::move(start), whitening);
 }
 
 }  // namespace

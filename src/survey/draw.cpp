@@ -2,6 +2,7 @@
 #include "survey/draw.h"
 
 #include <Eigen/Dense>
+#include <map>
 
 #include "survey/quantiles.h"
 
@@ -29,10 +30,13 @@ std::uint64_t mixed(std::uint64_t x) {
   return x ^ (x >> 31);
 }
 
+std::uint64_t place_of(const Key& key) {
+  return mixed(key.block << 48 ^ key.of << 40 ^ key.x << 20 ^ key.y);
+}
+
 // N(0, 1), the same on every machine.
-double normal(std::uint64_t stream, const Key& key) {
-  const std::uint64_t where = key.block << 48 ^ key.of << 40 ^ key.x << 20 ^ key.y;
-  const std::uint64_t bits = mixed(mixed(stream) ^ mixed(where));
+double normal(std::uint64_t stream, std::uint64_t place) {
+  const std::uint64_t bits = mixed(stream ^ place);
   return normal_quantile((static_cast<double>(bits >> 11) + 0.5) * 0x1p-53);
 }
 
@@ -106,16 +110,24 @@ std::vector<Seat> prior_seats(const RoomModel& model, const Parting& parts) {
   return seats;
 }
 
-// Two columns a draw: for the room itself and for its mirror image.
+// Two columns a draw: for the room itself and for its mirror image, which mostly has the numbers of
+// another seat.
 Matrix normals(const std::vector<Seat>& seats, int draws, std::uint64_t seed) {
-  Matrix out(static_cast<Eigen::Index>(seats.size()), 2 * draws);
-  for (int d = 0; d < draws; ++d) {
-    const std::uint64_t stream = mixed(seed) + static_cast<std::uint64_t>(d);
-    for (std::size_t i = 0; i < seats.size(); ++i) {
-      out(static_cast<Eigen::Index>(i), 2 * d) = normal(stream, seats[i].own);
-      out(static_cast<Eigen::Index>(i), 2 * d + 1) =
-          seats[i].sign * normal(stream, seats[i].mirrored);
-    }
+  const auto count = static_cast<Eigen::Index>(seats.size());
+  std::map<std::uint64_t, Eigen::Index> seat_at;
+  for (Eigen::Index i = 0; i < count; ++i) seat_at.emplace(place_of(seats[i].own), i);
+  Matrix out(count, 2 * draws);
+  for (const auto& [place, i] : seat_at)
+    for (int d = 0; d < draws; ++d)
+      out(i, 2 * d) = normal(mixed(mixed(seed) + static_cast<std::uint64_t>(d)), place);
+  for (Eigen::Index i = 0; i < count; ++i) {
+    const std::uint64_t place = place_of(seats[i].mirrored);
+    const auto other = seat_at.find(place);
+    for (int d = 0; d < draws; ++d)
+      out(i, 2 * d + 1) =
+          seats[i].sign * (other != seat_at.end()
+                               ? out(other->second, 2 * d)
+                               : normal(mixed(mixed(seed) + static_cast<std::uint64_t>(d)), place));
   }
   return out;
 }

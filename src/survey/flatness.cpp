@@ -19,14 +19,6 @@ constexpr Candidate kCandidates[] = {{1, 0.1}, {2, 0.6}, {4, 0.25}, {8, 0.05}};
 constexpr double kSlipRate = 0.01;  // of one reading. Chosen: 0.5 to 1 % per trivial act
 constexpr double kSlipSize = 50;    // mm, sd of slips. Chosen
 
-// The field of the walls for another flatness.
-Table scaled(const RoomModel& model, Table field, double by) {
-  const int walls_end = model.surfaces[model.floor_field()].first;
-  for (int i = 0; i < field.rows; ++i)
-    for (int k = 0; k < walls_end; ++k) field(i, k) *= by;
-  return field;
-}
-
 // Log of one plus the odds of a slip somewhere: one slip must not pass for wavy walls. Where the
 // readings agree there is none to speak of.
 double slip_odds(const LeastSquares& linear, const std::vector<double>& sd) {
@@ -48,19 +40,20 @@ double slip_odds(const LeastSquares& linear, const std::vector<double>& sd) {
 
 }  // namespace
 
-double likeliest_flatness(const RoomModel& model, const Solution& solution) {
+LikelyFlatness likeliest_flatness(const RoomModel& model, const Solution& solution) {
   const Linearised problem = linearised(model, solution.rows, solution.state);
   const double now = model.surfaces.front().sd;
+  const int walls_end = model.surfaces[model.floor_field()].first;
   const bool all_seen = solution.linear->unseen().cols == 0;
-  double best = now, most = -1e300;
+  LikelyFlatness best{now, nullptr};
+  double most = -1e300;
   for (const auto& [sd, share] : kCandidates) {
-    const auto whitening = sd == now ? solution.linear->whitening()
-                                     : std::make_shared<const Whitening>(
-                                           scaled(model, problem.field, sd / now), model.blocks());
+    const auto whitening =
+        std::make_shared<const Whitening>(*solution.linear->whitening(), walls_end, sd / now);
     const LeastSquares linear(problem.linear, whitening, all_seen);
     const double likelihood =
         std::log(share) + linear.log_likelihood() + slip_odds(linear, problem.linear.sd);
-    if (likelihood > most) most = likelihood, best = sd;
+    if (likelihood > most) most = likelihood, best = {sd, whitening};
   }
   return best;
 }

@@ -208,7 +208,7 @@ Table LeastSquares::covariance(const std::vector<Functional>& functionals) const
   const Parts& p = *parts_;
   const auto count = static_cast<Eigen::Index>(functionals.size());
   if (count == 0) return {};
-  Matrix x(p.design.cols(), count), w(p.whitening->field().cols, count);
+  Matrix x(p.design.cols(), count), w(p.whitening->weights(), count);
   for (Eigen::Index i = 0; i < count; ++i) {
     x.col(i) = p.scale.cwiseProduct(vector(functionals[i].x));
     w.col(i) = vector(functionals[i].w);

@@ -15,9 +15,9 @@ constexpr double kTiny = 1e-300;
 
 template <int N>
 double polynomial(const double (&c)[N], double x) {
-  double sum = 0;
-  for (int i = N - 1; i >= 0; --i) sum = sum * x + c[i];
-  return sum;
+  static_assert(N == 8);
+  return ((((((c[7] * x + c[6]) * x + c[5]) * x + c[4]) * x + c[3]) * x + c[2]) * x + c[1]) * x +
+         c[0];
 }
 
 // Coefficients of Wichura 1988, algorithm AS 241, PPND16 (Applied Statistics 37, 477-484).

@@ -137,12 +137,12 @@ Linearised linearised(const RoomModel& model, const Rows& rows, const State& sta
   return out;
 }
 
-Solution solve(const RoomModel& model, Rows rows, State start) {
+Solution solve(const RoomModel& model, Rows rows, State start,
+               std::shared_ptr<const Whitening> whitening) {
   Solution out{std::move(rows), start, nullptr, false};
-  std::shared_ptr<const Whitening> whitening;
   State before = start;
   bool all_seen = false;
-  double best = std::numeric_limits<double>::infinity(), change = best;
+  double best = std::numeric_limits<double>::infinity(), change = whitening ? 0 : best;
   for (int step = 0; step < kMostSteps && !out.converged; ++step) {
     Linearised problem = linearised(model, out.rows, out.state);
     if (out.linear && problem.objective > best * (1 + kWorse) + kWorse) {

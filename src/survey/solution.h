@@ -24,8 +24,10 @@ struct Solution {
   bool converged = false;
 };
 
-/// From `start` on, until the step moves no reading by more than 1e-10 mm.
-Solution solve(const RoomModel& model, Rows rows, State start);
+/// From `start` on, until the step moves no reading by more than 1e-10 mm. `whitening`, if given,
+/// is that of the fields at `start`.
+Solution solve(const RoomModel& model, Rows rows, State start,
+               std::shared_ptr<const Whitening> whitening = nullptr);
 
 /// A varied number as a function of unknowns and weights. `view` is the one it was made with.
 Functional functional(const View& view, const Varied& number);

@@ -49,23 +49,167 @@ std::vector<Surface> surfaces(const Matrix& field, const std::vector<int>& block
   return out;
 }
 
-// I + F F', lower half.
-Matrix by_readings(const Matrix& field, const std::vector<Surface>& surfaces) {
-  Matrix out = Matrix::Identity(field.rows(), field.rows());
+Matrix taken(const Matrix& x, const std::vector<Eigen::Index>& rows) {
+  Matrix out(static_cast<Eigen::Index>(rows.size()), x.cols());
+  for (std::size_t i = 0; i < rows.size(); ++i)
+    out.row(static_cast<Eigen::Index>(i)) = x.row(rows[i]);
+  return out;
+}
+
+// F F' of fields of scale 1. First the readings that touch one surface only, surface by surface:
+// nothing joins those of two surfaces. Then the few others.
+struct ReadingsGram {
+  struct Own {
+    std::vector<Eigen::Index> rows;
+    Matrix gram;    // lower half
+    Matrix shared;  // with the others: rows x others
+  };
+  std::vector<Own> own;  // by surface
+  std::vector<Eigen::Index> others;
+  std::vector<Matrix> of_others;  // by surface
+};
+
+ReadingsGram readings_gram(Eigen::Index readings, const std::vector<Surface>& surfaces) {
+  std::vector<int> touched(readings, 0);
+  for (const Surface& s : surfaces)
+    for (const Eigen::Index i : s.rows) ++touched[i];
+  ReadingsGram out;
+  for (Eigen::Index i = 0; i < readings; ++i)
+    if (touched[i] != 1) out.others.push_back(i);
   for (const Surface& s : surfaces) {
-    Matrix gram = Matrix::Zero(s.part.rows(), s.part.rows());
-    gram.selfadjointView<Eigen::Lower>().rankUpdate(s.part);
-    for (std::size_t j = 0; j < s.rows.size(); ++j)
-      for (std::size_t i = j; i < s.rows.size(); ++i)
-        out(s.rows[i], s.rows[j]) +=
-            gram(static_cast<Eigen::Index>(i), static_cast<Eigen::Index>(j));
+    ReadingsGram::Own own;
+    std::vector<Eigen::Index> at;  // of its own readings, in s.part
+    Matrix others = Matrix::Zero(static_cast<Eigen::Index>(out.others.size()), s.count);
+    for (std::size_t i = 0; i < s.rows.size(); ++i) {
+      const auto row = static_cast<Eigen::Index>(i);
+      if (touched[s.rows[i]] == 1) {
+        own.rows.push_back(s.rows[i]);
+        at.push_back(row);
+      } else {
+        const auto place = std::lower_bound(out.others.begin(), out.others.end(), s.rows[i]);
+        others.row(place - out.others.begin()) = s.part.row(row);
+      }
+    }
+    const Matrix part = taken(s.part, at);
+    own.gram = Matrix::Zero(part.rows(), part.rows());
+    own.gram.selfadjointView<Eigen::Lower>().rankUpdate(part);
+    own.shared = part * others.transpose();
+    out.of_others.push_back(others * others.transpose());
+    out.own.push_back(std::move(own));
   }
   return out;
 }
 
-// I + F' F, lower half.
-Matrix by_weights(const Matrix& field, const std::vector<Surface>& surfaces) {
-  Matrix out = Matrix::Identity(field.cols(), field.cols());
+using Factor = Eigen::LLT<Matrix>;
+
+Factor factor_of(Matrix covariance) {
+  covariance.diagonal().array() += 1;
+  Factor factor(std::move(covariance));
+  require(factor.info() == Eigen::Success, "a covariance with unit errors is positive");
+  return factor;
+}
+
+double log_determinant_of(const Factor& factor) {
+  return 2 * factor.matrixLLT().diagonal().array().log().sum();
+}
+
+// Squared lengths of the columns of L^-1, a band of columns at a time: what is above is zero.
+Eigen::VectorXd inverse_columns(const Factor& factor) {
+  constexpr Eigen::Index kBand = 48;
+  const Eigen::Index n = factor.rows();
+  Eigen::VectorXd out(n);
+  for (Eigen::Index first = 0; first < n; first += kBand) {
+    const Eigen::Index width = std::min(kBand, n - first), left = n - first;
+    Matrix band = Matrix::Identity(left, width);
+    factor.matrixLLT()
+        .bottomRightCorner(left, left)
+        .triangularView<Eigen::Lower>()
+        .solveInPlace(band);
+    out.segment(first, width) = band.colwise().squaredNorm().transpose();
+  }
+  return out;
+}
+
+// V = L L' with rows in the order of ReadingsGram: L is an arrow.
+class ReadingsFactor {
+ public:
+  ReadingsFactor() = default;
+  ReadingsFactor(const ReadingsGram& gram, const std::vector<double>& scale) : gram_(&gram) {
+    const auto count = static_cast<Eigen::Index>(gram.others.size());
+    Matrix rest = Matrix::Zero(count, count);
+    for (std::size_t k = 0; k < gram.own.size(); ++k) {
+      const double square = scale[k] * scale[k];
+      own_.push_back(factor_of(square * gram.own[k].gram));
+      shared_.push_back(own_[k].matrixL().solve(square * gram.own[k].shared));
+      rest += square * gram.of_others[k] - shared_[k].transpose() * shared_[k];
+    }
+    others_ = factor_of(std::move(rest));
+  }
+
+  // L^-1 X, in the factor's order.
+  Matrix half(const Matrix& x) const {
+    Matrix out(x.rows(), x.cols()), others = taken(x, gram_->others);
+    Eigen::Index at = 0;
+    for (std::size_t k = 0; k < own_.size(); ++k) {
+      auto part = out.middleRows(at, own_[k].rows());
+      part = own_[k].matrixL().solve(taken(x, gram_->own[k].rows));
+      others.noalias() -= shared_[k].transpose() * part;
+      at += own_[k].rows();
+    }
+    out.bottomRows(others.rows()) = others_.matrixL().solve(others);
+    return out;
+  }
+  // L'^-1 times that, in the readings' order.
+  Matrix rest(const Matrix& half) const {
+    Matrix out(half.rows(), half.cols());
+    const Matrix others = others_.matrixU().solve(half.bottomRows(others_.rows()));
+    scatter(others, gram_->others, out);
+    Eigen::Index at = 0;
+    for (std::size_t k = 0; k < own_.size(); ++k) {
+      const Matrix part = half.middleRows(at, own_[k].rows()) - shared_[k] * others;
+      scatter(own_[k].matrixU().solve(part), gram_->own[k].rows, out);
+      at += own_[k].rows();
+    }
+    return out;
+  }
+  double log_determinant() const {
+    double sum = log_determinant_of(others_);
+    for (const Factor& own : own_) sum += log_determinant_of(own);
+    return sum;
+  }
+  Eigen::VectorXd inverse_diagonal() const {
+    Eigen::VectorXd out(others_.rows() + own_rows());
+    scatter(inverse_columns(others_), gram_->others, out);
+    for (std::size_t k = 0; k < own_.size(); ++k) {
+      const Matrix below = others_.matrixL().solve(shared_[k].transpose());
+      const Matrix column = own_[k].matrixU().solve(below.transpose());
+      scatter(inverse_columns(own_[k]) + column.rowwise().squaredNorm(), gram_->own[k].rows, out);
+    }
+    return out;
+  }
+
+ private:
+  template <class Out>
+  static void scatter(const Matrix& x, const std::vector<Eigen::Index>& rows, Out& out) {
+    for (std::size_t i = 0; i < rows.size(); ++i)
+      out.row(rows[i]) = x.row(static_cast<Eigen::Index>(i));
+  }
+  Eigen::Index own_rows() const {
+    Eigen::Index rows = 0;
+    for (const Factor& own : own_) rows += own.rows();
+    return rows;
+  }
+
+  const ReadingsGram* gram_ = nullptr;
+  std::vector<Factor> own_;
+  std::vector<Matrix>
+      shared_;  // by surface: L_own^-1 times what its readings share with the others
+  Factor others_;
+};
+
+// F' F, lower half.
+Matrix weights_gram(const Matrix& field, const std::vector<Surface>& surfaces) {
+  Matrix out = Matrix::Zero(field.cols(), field.cols());
   for (const Surface& s : surfaces) {
     out.block(s.first, s.first, s.count, s.count)
         .selfadjointView<Eigen::Lower>()
@@ -82,127 +226,142 @@ Matrix by_weights(const Matrix& field, const std::vector<Surface>& surfaces) {
   return out;
 }
 
-// F X and F' X, surface by surface.
-Matrix field_times(const std::vector<Surface>& surfaces, Eigen::Index rows, const Matrix& x) {
-  Matrix out = Matrix::Zero(rows, x.cols());
-  for (const Surface& s : surfaces) {
-    const Matrix part = s.part * x.middleRows(s.first, s.count);
-    for (std::size_t i = 0; i < s.rows.size(); ++i)
-      out.row(s.rows[i]) += part.row(static_cast<Eigen::Index>(i));
-  }
-  return out;
-}
-
-Matrix back_times(const std::vector<Surface>& surfaces, Eigen::Index cols, const Matrix& x) {
-  Matrix out = Matrix::Zero(cols, x.cols());
-  for (const Surface& s : surfaces) {
-    Matrix part(static_cast<Eigen::Index>(s.rows.size()), x.cols());
-    for (std::size_t i = 0; i < s.rows.size(); ++i)
-      part.row(static_cast<Eigen::Index>(i)) = x.row(s.rows[i]);
-    out.middleRows(s.first, s.count) = s.part.transpose() * part;
-  }
-  return out;
-}
-
-// Squared lengths of the columns of L^-1, a band of columns at a time: what is above is zero.
-Eigen::VectorXd inverse_columns(const Eigen::LLT<Matrix>& factor) {
-  constexpr Eigen::Index kBand = 48;
-  const Eigen::Index n = factor.rows();
-  Eigen::VectorXd out(n);
-  for (Eigen::Index first = 0; first < n; first += kBand) {
-    const Eigen::Index width = std::min(kBand, n - first), left = n - first;
-    Matrix band = Matrix::Identity(left, width);
-    factor.matrixLLT()
-        .bottomRightCorner(left, left)
-        .triangularView<Eigen::Lower>()
-        .solveInPlace(band);
-    out.segment(first, width) = band.colwise().squaredNorm().transpose();
-  }
-  return out;
-}
-
 }  // namespace
 
-struct Whitening::Parts {
-  Table table;
+// What stays the same when the fields become larger or smaller.
+struct Whitening::Base {
   Matrix field;
   std::vector<Surface> surfaces;
+  bool by_weights = false;
+  Matrix by_weight;  // F' F, lower half
+  ReadingsGram by_reading;
+};
 
-  Matrix times(const Matrix& x) const { return field_times(surfaces, field.rows(), x); }
-  Matrix back(const Matrix& x) const { return back_times(surfaces, field.cols(), x); }
-  bool flat = false, by_weights = false;
-  Eigen::LLT<Matrix> factor;  // of I + F F', or of I + F' F
+struct Whitening::Parts {
+  std::shared_ptr<const Base> base;
+  std::vector<double> scale;  // of each surface
+  Eigen::VectorXd by;         // the same for each weight
+  Factor by_weights;
+  ReadingsFactor by_readings;
+
+  bool flat() const { return base->field.size() == 0; }
+
+  // F X and F' X, surface by surface.
+  Matrix times(const Matrix& x) const {
+    Matrix out = Matrix::Zero(base->field.rows(), x.cols());
+    for (std::size_t k = 0; k < base->surfaces.size(); ++k) {
+      const Surface& s = base->surfaces[k];
+      const Matrix part = scale[k] * (s.part * x.middleRows(s.first, s.count));
+      for (std::size_t i = 0; i < s.rows.size(); ++i)
+        out.row(s.rows[i]) += part.row(static_cast<Eigen::Index>(i));
+    }
+    return out;
+  }
+  Matrix back(const Matrix& x) const {
+    Matrix out = Matrix::Zero(base->field.cols(), x.cols());
+    for (std::size_t k = 0; k < base->surfaces.size(); ++k) {
+      const Surface& s = base->surfaces[k];
+      out.middleRows(s.first, s.count) = scale[k] * (s.part.transpose() * taken(x, s.rows));
+    }
+    return out;
+  }
+  void factor() {
+    if (flat()) return;
+    by = Eigen::VectorXd::Ones(base->field.cols());
+    for (std::size_t k = 0; k < base->surfaces.size(); ++k)
+      by.segment(base->surfaces[k].first, base->surfaces[k].count).setConstant(scale[k]);
+    if (base->by_weights)
+      by_weights = factor_of(by.asDiagonal() * base->by_weight * by.asDiagonal());
+    else
+      by_readings = ReadingsFactor(base->by_reading, scale);
+  }
 };
 
 Whitening::Whitening(Table field, std::vector<int> blocks, Space space) {
-  auto parts = std::make_unique<Parts>();
-  parts->field = matrix(field);
-  parts->flat = field.cols == 0 || field.rows == 0;
-  parts->by_weights =
+  auto base = std::make_shared<Base>();
+  base->field = matrix(field);
+  base->by_weights =
       space == Space::weights || (space == Space::whichever && field.rows > kReadingSpace);
-  if (!parts->flat) {
+  if (base->field.size() > 0) {
     if (blocks.empty()) blocks = {0};
-    parts->surfaces = surfaces(parts->field, blocks);
-    parts->factor.compute(parts->by_weights ? by_weights(parts->field, parts->surfaces)
-                                            : by_readings(parts->field, parts->surfaces));
-    require(parts->factor.info() == Eigen::Success, "a covariance with unit errors is positive");
+    base->surfaces = surfaces(base->field, blocks);
+    if (base->by_weights)
+      base->by_weight = weights_gram(base->field, base->surfaces);
+    else
+      base->by_reading = readings_gram(base->field.rows(), base->surfaces);
   }
-  parts->table = std::move(field);
+  auto parts = std::make_unique<Parts>();
+  parts->scale.assign(base->surfaces.size(), 1);
+  parts->base = std::move(base);
+  parts->factor();
+  parts_ = std::move(parts);
+}
+
+Whitening::Whitening(const Whitening& other, int columns, double by) {
+  auto parts = std::make_unique<Parts>();
+  parts->base = other.parts_->base;
+  parts->scale = other.parts_->scale;
+  for (std::size_t k = 0; k < parts->scale.size(); ++k)
+    if (parts->base->surfaces[k].first < columns) parts->scale[k] *= by;
+  parts->factor();
   parts_ = std::move(parts);
 }
 
 Whitening::~Whitening() = default;
 
-const Table& Whitening::field() const {
-  return parts_->table;
+int Whitening::weights() const {
+  return static_cast<int>(parts_->base->field.cols());
 }
 
 Table Whitening::times(const Table& x) const {
-  return parts_->flat ? Table(parts_->table.rows, x.cols) : table(parts_->times(matrix(x)));
+  return table(parts_->times(matrix(x)));
 }
 
 Table Whitening::transposed_times(const Table& x) const {
-  return parts_->flat ? Table(parts_->table.cols, x.cols) : table(parts_->back(matrix(x)));
+  return table(parts_->back(matrix(x)));
 }
 
 Table Whitening::half(const Table& x) const {
-  if (parts_->flat) return x;
-  if (!parts_->by_weights) return table(parts_->factor.matrixL().solve(matrix(x)));
+  if (parts_->flat()) return x;
+  const Matrix columns = matrix(x);
+  if (!parts_->base->by_weights) return table(parts_->by_readings.half(columns));
   // The misfit of x to the field together with the weights that it takes: a least squares problem
   // whose sum of squares is x' V^-1 x.
-  const Matrix columns = matrix(x);
-  const Matrix weights = parts_->factor.solve(parts_->back(columns));
+  const Matrix weights = parts_->by_weights.solve(parts_->back(columns));
   Matrix out(columns.rows() + weights.rows(), columns.cols());
   out << columns - parts_->times(weights), weights;
   return table(out);
 }
 
 Table Whitening::solve(const Table& x) const {
-  if (parts_->flat) return x;
+  if (parts_->flat()) return x;
   const Matrix columns = matrix(x);
-  if (!parts_->by_weights) return table(parts_->factor.solve(columns));
-  return table(columns - parts_->times(parts_->factor.solve(parts_->back(columns))));
+  if (!parts_->base->by_weights)
+    return table(parts_->by_readings.rest(parts_->by_readings.half(columns)));
+  return table(columns - parts_->times(parts_->by_weights.solve(parts_->back(columns))));
 }
 
 Table Whitening::rest(const Table& half) const {
-  if (parts_->flat) return half;
-  if (!parts_->by_weights) return table(parts_->factor.matrixU().solve(matrix(half)));
-  return table(matrix(half).topRows(parts_->field.rows()));
+  if (parts_->flat()) return half;
+  if (!parts_->base->by_weights) return table(parts_->by_readings.rest(matrix(half)));
+  return table(matrix(half).topRows(parts_->base->field.rows()));
 }
 
 double Whitening::log_determinant() const {
-  if (parts_->flat) return 0;
-  return 2 * parts_->factor.matrixLLT().diagonal().array().log().sum();
+  if (parts_->flat()) return 0;
+  if (!parts_->base->by_weights) return parts_->by_readings.log_determinant();
+  return log_determinant_of(parts_->by_weights);
 }
 
 std::vector<double> Whitening::inverse_diagonal() const {
-  const auto n = parts_->field.rows();
-  Eigen::VectorXd out = Eigen::VectorXd::Ones(n);
-  if (!parts_->flat && parts_->by_weights) {
-    const Matrix root = parts_->factor.matrixL().solve(parts_->field.transpose());
+  const Base& base = *parts_->base;
+  Eigen::VectorXd out = Eigen::VectorXd::Ones(base.field.rows());
+  if (!parts_->flat() && base.by_weights) {
+    const Matrix root = parts_->by_weights.matrixL().solve(
+        Matrix(parts_->by.asDiagonal() * base.field.transpose()));
     out -= root.colwise().squaredNorm().transpose();
-  } else if (!parts_->flat) {
-    out = inverse_columns(parts_->factor);
+  } else if (!parts_->flat()) {
+    out = parts_->by_readings.inverse_diagonal();
   }
   return {out.data(), out.data() + out.size()};
 }

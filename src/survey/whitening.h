@@ -12,15 +12,19 @@ namespace nook {
 /// their covariance is V = I + F F', F (readings x weights) their field.
 /// 1. half(X)' half(X) = X' V^-1 X.
 /// 2. Works in reading space up to 600 readings, else in weight space (Woodbury): the same results.
+///    In reading space the readings of different surfaces cost nothing together.
 class Whitening {
  public:
   enum class Space { whichever, readings, weights };
   /// `blocks`: where in the columns a new surface starts, so that what it does not touch costs
   /// nothing.
   explicit Whitening(Table field, std::vector<int> blocks = {}, Space space = Space::whichever);
+  /// `other` with the first `columns` of its field `by` times as large: sooner than anew.
+  Whitening(const Whitening& other, int columns, double by);
   ~Whitening();
 
-  const Table& field() const;
+  /// How many.
+  int weights() const;
   /// F X and F' X.
   Table times(const Table& x) const;
   Table transposed_times(const Table& x) const;
@@ -36,6 +40,7 @@ class Whitening {
   std::vector<double> inverse_diagonal() const;
 
  private:
+  struct Base;
   struct Parts;
   std::unique_ptr<const Parts> parts_;
 };
