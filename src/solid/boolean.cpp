@@ -110,7 +110,7 @@ std::list<Ring> mended(const Ring& ring) {
 void add_clean(const Polygon& polygon, std::list<Ring>& rings) {
   Ring ring = ring_of(polygon);
   if (ring.size() < 3) return;
-  if (!ring.is_simple()) {
+  if (!ring.is_convex() && !ring.is_simple()) {  // convex is simple, and sooner seen
     rings.splice(rings.end(), mended(ring));
     return;
   }
@@ -121,6 +121,7 @@ void add_clean(const Polygon& polygon, std::list<Ring>& rings) {
 Set set_of(const std::vector<Polygon>& rings) {
   std::list<Ring> clean;
   for (const Polygon& ring : rings) add_clean(ring, clean);
+  if (clean.size() == 1) return Set(clean.front());
   Set set;
   set.join(clean.begin(), clean.end());
   return set;
@@ -135,6 +136,24 @@ Set set_of(const Regions& regions) {
   Set set = set_of(outlines);
   if (!holes.empty()) set.difference(set_of(holes));
   return set;
+}
+
+// The rings whose boxes come within a grid step of a region's.
+std::vector<Polygon> near(const std::vector<Polygon>& rings, const Regions& regions) {
+  std::vector<Box2> boxes;
+  for (const Region& r : regions)
+    if (!r.outline.empty()) boxes.push_back(box_of(r.outline));
+  std::vector<Polygon> found;
+  for (const Polygon& ring : rings) {
+    if (ring.empty()) continue;
+    const Box2 box = box_of(ring);
+    const auto meets = [&](const Box2& other) {
+      return box.low.x <= other.high.x + kOutlineGrid && other.low.x <= box.high.x + kOutlineGrid &&
+             box.low.y <= other.high.y + kOutlineGrid && other.low.y <= box.high.y + kOutlineGrid;
+    };
+    if (std::any_of(boxes.begin(), boxes.end(), meets)) found.push_back(ring);
+  }
+  return found;
 }
 
 Polygon polygon_of(const Ring& ring) {
@@ -189,7 +208,7 @@ Regions intersect(const Regions& a, const Regions& b) {
 }
 
 Regions intersect(const std::vector<Polygon>& rings, const Regions& b) {
-  Set set = set_of(rings);
+  Set set = set_of(near(rings, b));
   set.intersection(set_of(b));
   return regions_of(set);
 }

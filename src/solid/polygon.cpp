@@ -10,7 +10,8 @@ constexpr double kOnBorder = 1e-6;  // mm; far under the 0.001 mm grid of outlin
 
 template <class Do>
 void each_edge(const Polygon& ring, Do act) {
-  for (std::size_t i = 0; i < ring.size(); ++i) act(ring[i], ring[(i + 1) % ring.size()]);
+  for (std::size_t i = 0; i + 1 < ring.size(); ++i) act(ring[i], ring[i + 1]);
+  if (!ring.empty()) act(ring.back(), ring.front());
 }
 
 template <class Do>
@@ -21,13 +22,24 @@ void each_edge(const Region& region, Do act) {
 
 // Where the line crosses an edge; an edge end on the line counts for the edge above it only.
 template <class Do>
+void each_crossing(const Polygon& ring, Vec2 p, Vec2 d, Do act) {
+  if (ring.empty()) return;
+  Vec2 a = ring.back();
+  double side_a = cross(d, a - p);
+  for (const Vec2 b : ring) {
+    const double side_b = cross(d, b - p);
+    if ((side_a > 0) != (side_b > 0)) {
+      const double t = side_a / (side_a - side_b);
+      act(dot(d, a + t * (b - a) - p));
+    }
+    a = b, side_a = side_b;
+  }
+}
+
+template <class Do>
 void each_crossing(const Region& region, Vec2 p, Vec2 d, Do act) {
-  each_edge(region, [&](Vec2 a, Vec2 b) {
-    const double side_a = cross(d, a - p), side_b = cross(d, b - p);
-    if ((side_a > 0) == (side_b > 0)) return;
-    const double t = side_a / (side_a - side_b);
-    act(dot(d, a + t * (b - a) - p));
-  });
+  each_crossing(region.outline, p, d, act);
+  for (const Polygon& hole : region.holes) each_crossing(hole, p, d, act);
 }
 
 std::vector<double> crossings(const Region& region, Vec2 p, Vec2 d) {
