@@ -174,17 +174,24 @@ class ClashFinder {
       }
   }
 
-  // In the draws the axis that parts two solids in the adjusted room mostly still does.
+  // In the draws the axis that parts two solids in the adjusted room mostly still does. Pieces of
+  // one group stand to each other as in the adjusted room.
   void look_at_cells(const CellSolid& a, const CellSolid& b, const Apart& adjusted) {
     const bool together = trials_.layout.group_of[a.piece] == trials_.layout.group_of[b.piece];
+    double depth = 0;
     for (int r = 0; r < trials_.rooms(); ++r) {
-      const auto& frames = trials_.placings[together ? 0 : r].frames;
-      const Frame &fa = frames[a.piece], &fb = frames[b.piece];
-      if (apart_along(adjusted, a, fa, b, fb) >= -kDeepest / 2) continue;
-      const double depth = -apart(a, fa, b, fb).distance;
-      if (depth > 0) note(a.piece, piece(b.piece).name, r, depth, fb.at);
+      const auto& frames = trials_.placings[r].frames;
+      if (r == 0 || !together) depth = depth_in(frames, a, b, adjusted);
+      if (depth > 0) note(a.piece, piece(b.piece).name, r, depth, frames[b.piece].at);
       if (together && depth <= 0) return;
     }
+  }
+
+  static double depth_in(const std::vector<Frame>& frames, const CellSolid& a, const CellSolid& b,
+                         const Apart& adjusted) {
+    const Frame &fa = frames[a.piece], &fb = frames[b.piece];
+    if (apart_along(adjusted, a, fa, b, fb) >= -kDeepest / 2) return 0;
+    return -apart(a, fa, b, fb).distance;
   }
 
   // A scribed or tapered edge of one against the other.

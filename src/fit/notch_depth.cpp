@@ -15,20 +15,36 @@ constexpr double kEndless = 1e8;  // mm; bounds of a block further off are none
 struct Reaches {
   double most = kNoReach, excess = kNoReach;
 };
-Reaches reaches_in(const Trials& trials, const Joint& joint, const NotchZone& zone, int room) {
-  Reaches reaches;
-  for (int s = 0; s < static_cast<int>(joint.spots.size()); ++s) {
-    if (!in_zone(joint.spots[s], zone) || !(room == 0 || joint.spots[s].coarse)) continue;
-    for (int f = 2 * s; f < 2 * s + 2; ++f) {
-      const double here = reach_over(trials, joint, f, room);
-      reaches.most = std::max(reaches.most, here);
-      const double adjusted = room == 0 ? here : reach_over(trials, joint, f, 0);
-      if (here > kNoReach && adjusted > kNoReach)
-        reaches.excess = std::max(reaches.excess, here - adjusted);
+
+class ZoneReaches {
+ public:
+  ZoneReaches(const Trials& trials, const Joint& joint, const NotchZone& zone)
+      : trials_(trials), joint_(joint), adjusted_(joint.feelers.size(), kNoReach) {
+    for (int s = 0; s < static_cast<int>(joint.spots.size()); ++s) {
+      if (!in_zone(joint.spots[s], zone)) continue;
+      for (int f = 2 * s; f < 2 * s + 2; ++f) adjusted_[f] = reach_over(trials, joint, f, 0);
+      if (joint.spots[s].coarse) drawn_.push_back(s);
     }
   }
-  return reaches;
-}
+  double most_adjusted() const { return *std::max_element(adjusted_.begin(), adjusted_.end()); }
+  Reaches in_draw(int room) const {
+    Reaches reaches;
+    for (int s : drawn_)
+      for (int f = 2 * s; f < 2 * s + 2; ++f) {
+        const double here = reach_over(trials_, joint_, f, room);
+        reaches.most = std::max(reaches.most, here);
+        if (here > kNoReach && adjusted_[f] > kNoReach)
+          reaches.excess = std::max(reaches.excess, here - adjusted_[f]);
+      }
+    return reaches;
+  }
+
+ private:
+  const Trials& trials_;
+  const Joint& joint_;
+  std::vector<double> adjusted_;  // by feeler
+  std::vector<int> drawn_;        // spots of the zone that the draws look at
+};
 
 // Where a block begins and ends along the edge in one room, in t; it may be beyond the edge.
 Stretch block_t(const Trials& trials, const Joint& joint, const EdgeLine& line, int block,
@@ -102,9 +118,11 @@ EdgeLine edge_line(const Joint& joint, const NotchZone& zone) {
 
 NotchDepth notch_depth(const Trials& trials, const Joint& joint, const NotchZone& zone,
                        double sure) {
+  const ZoneReaches zone_reaches(trials, joint, zone);
   Tally most, excess;
-  for (int r = 0; r < trials.rooms(); ++r) {
-    const Reaches reaches = reaches_in(trials, joint, zone, r);
+  most.add(0, std::max(zone_reaches.most_adjusted(), -kReach));
+  for (int r = 1; r < trials.rooms(); ++r) {
+    const Reaches reaches = zone_reaches.in_draw(r);
     most.add(r, std::max(reaches.most, -kReach));
     excess.add(r, std::max(0.0, reaches.excess));
   }

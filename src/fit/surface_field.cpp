@@ -1,4 +1,5 @@
-// One matrix product per surface: functions at the spots times the weights of all draws.
+// One matrix product per surface: functions at the spots times the weights of all draws, of half
+// of them where they come in pairs.
 #include "fit/surface_field.h"
 
 #include <Eigen/Dense>
@@ -54,19 +55,62 @@ int SurfaceField::add(Surface surface, Vec2 at, bool in_draws) {
   return static_cast<int>(spots_.size()) - 1;
 }
 
+namespace {
+
+// The adjusted field's weights, then those of each draw, one a column.
+Matrix weights_of(const RoomShape& adjusted, const std::vector<RoomShape>& draws, Surface surface) {
+  const Field& first = *field_of(draws[0], surface);
+  Matrix weights(first.basis->size(), 1 + draws.size());
+  const auto fill = [&](Eigen::Index column, const Field& field) {
+    require(field.basis == first.basis, "all draws of a surface share their functions");
+    weights.col(column) = Eigen::Map<const Eigen::VectorXd>(field.weights.data(), weights.rows());
+  };
+  const Field* middle = field_of(adjusted, surface);
+  if (middle && middle->basis == first.basis)
+    fill(0, *middle);
+  else
+    weights.col(0).setZero();
+  for (std::size_t r = 0; r < draws.size(); ++r)
+    fill(1 + static_cast<Eigen::Index>(r), *field_of(draws[r], surface));
+  return weights;
+}
+
+// Whether each second draw is the one before turned about the adjusted room.
+bool in_pairs(const Matrix& weights) {
+  constexpr double kSame = 1e-12;
+  if (weights.cols() % 2 == 0) return false;
+  for (Eigen::Index c = 1; c < weights.cols(); c += 2)
+    if ((weights.col(c) + weights.col(c + 1) - 2 * weights.col(0)).cwiseAbs().maxCoeff() >
+        kSame * weights.col(0).cwiseAbs().maxCoeff() + kSame)
+      return false;
+  return true;
+}
+
+// The field at each spot (functions: one column a spot), one column a draw.
+Matrix heights(const Matrix& functions, const Matrix& weights) {
+  const Eigen::Index draws = weights.cols() - 1;
+  if (!in_pairs(weights)) return functions.transpose() * weights.rightCols(draws);
+  Matrix halves(weights.rows(), 1 + draws / 2);
+  halves.col(0) = weights.col(0);
+  for (Eigen::Index k = 0; 2 * k < draws; ++k) halves.col(1 + k) = weights.col(1 + 2 * k);
+  const Matrix half = functions.transpose() * halves;
+  Matrix out(half.rows(), draws);
+  for (Eigen::Index k = 0; 2 * k < draws; ++k) {
+    out.col(2 * k) = half.col(1 + k);
+    out.col(2 * k + 1) = 2 * half.col(0) - half.col(1 + k);
+  }
+  return out;
+}
+
+}  // namespace
+
 void SurfaceField::fill_surface(Surface surface, const std::vector<int>& spots) {
   const Field* first = draws_.empty() ? nullptr : field_of(draws_[0], surface);
   if (spots.empty() || !first || !first->basis) return;
   std::vector<Vec2> at;
   for (int s : spots) at.push_back(spots_[s].at);
-  const FieldBasis& basis = *first->basis;
-  Matrix weights(basis.size(), draws_.size());
-  for (std::size_t r = 0; r < draws_.size(); ++r) {
-    const Field& field = *field_of(draws_[r], surface);
-    require(field.basis == first->basis, "all draws of a surface share their functions");
-    weights.col(r) = Eigen::Map<const Eigen::VectorXd>(field.weights.data(), basis.size());
-  }
-  const Matrix values = functions_at(basis, at, level(surface)).transpose() * weights;
+  const Matrix values =
+      heights(functions_at(*first->basis, at, level(surface)), weights_of(room_, draws_, surface));
   for (std::size_t r = 0; r < draws_.size(); ++r)
     for (std::size_t i = 0; i < spots.size(); ++i)
       drawn_[spots_[spots[i]].row + static_cast<long>(r) * rows_] = values(i, r);
