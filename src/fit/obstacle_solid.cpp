@@ -56,13 +56,18 @@ void Obstacles::add_block(Site& site, const std::vector<Stretch>& near, int wall
     return Length::Ends{spot(here.block->height_from), spot(here.block->height_to)};
   };
   const int parts = std::max(1, static_cast<int>(std::ceil(length / kLength)));
+  bool goes_on = false;  // from the length before, whose end is this one's start
   for (int i = 0; i < parts; ++i) {
     const double from = static_cast<double>(i) / parts, to = (i + 1.0) / parts;
     const auto meets = [&](Stretch s) {
       return s.from < whole.from + to * length && s.to > whole.from + from * length;
     };
-    if (std::any_of(near.begin(), near.end(), meets))
-      lengths_.push_back({wall, block, from, to, ends(from), ends(to)});
+    const bool wanted = std::any_of(near.begin(), near.end(), meets);
+    if (wanted) {
+      const Length::Ends start = goes_on ? lengths_.back().at_to : ends(from);
+      lengths_.push_back({wall, block, from, to, start, ends(to)});
+    }
+    goes_on = wanted;
   }
 }
 

@@ -174,7 +174,9 @@ void Push::add_partings(const Motion& motion, const Moves& x, std::vector<PlanGa
 }
 
 std::vector<PlanGap> Push::gaps_at(const Motion& motion, const Moves& x) const {
+  constexpr std::size_t kUsual = 256;
   std::vector<PlanGap> gaps;
+  gaps.reserve(kUsual);
   add_joints(motion, x, gaps);
   add_guards(motion, x, gaps);
   add_partings(motion, x, gaps);
