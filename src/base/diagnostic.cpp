@@ -120,6 +120,16 @@ int distance(std::string_view a, std::string_view b) {
   return above.back();
 }
 
+// Twice the slips between two words; the same letters in another order are half a slip nearer.
+int unlikeness(std::string_view word, std::string_view candidate) {
+  // A known word with an ending is meant too: "inches" for "inch".
+  if (candidate.size() >= 4 && word.starts_with(candidate)) return 2;
+  std::string a(word), b(candidate);
+  std::sort(a.begin(), a.end());
+  std::sort(b.begin(), b.end());
+  return 2 * distance(word, candidate) - (a == b ? 1 : 0);
+}
+
 }  // namespace
 
 std::string message(const Diagnostic& fault, std::string_view text) {
@@ -150,16 +160,18 @@ std::string_view nearest(std::string_view word, const std::vector<std::string_vi
   constexpr std::size_t kLongest = 64, kMostCandidates = 2000;
   if (word.empty() || word.size() > kLongest) return {};
   std::string_view best;
-  int least = std::max(1, static_cast<int>(word.size()) / 3) + 1;
+  bool tied = false;
+  int least = 2 * std::max(1, static_cast<int>(word.size()) / 3);
   for (std::size_t i = 0; i < std::min(candidates.size(), kMostCandidates); ++i) {
     const std::string_view candidate = candidates[i];
-    if (candidate.size() > kLongest || candidate.size() < 2) continue;
-    // A known word with an ending is meant too: "inches" for "inch".
-    const bool longer = candidate.size() >= 4 && word.starts_with(candidate);
-    const int steps = longer ? 1 : distance(word, candidate);
-    if (steps < least) least = steps, best = candidate;
+    if (candidate.size() > kLongest) continue;
+    const int off = unlikeness(word, candidate);
+    if (off > least || candidate == best) continue;
+    tied = off == least && !best.empty();
+    least = off, best = candidate;
   }
-  return best;
+  // Two that are as near, or a single letter: nothing says which was meant.
+  return tied || best.size() < 2 ? std::string_view() : best;
 }
 
 }  // namespace nook

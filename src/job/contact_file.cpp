@@ -47,7 +47,7 @@ struct EdgeRead {
 
 std::optional<EdgeRead> edge_run(Source& source, const Node& node, const Part* part) {
   const bool list = node.is(Node::Kind::list);
-  const auto* items = list ? source.list(node, "edge", 2, 2) : nullptr;
+  const auto* items = list ? source.list(node, "edge", {2, 2, "[first edge, last edge]"}) : nullptr;
   if (list && !items) return std::nullopt;
   const auto first = edge_number(source, list ? (*items)[0] : node, part);
   const auto last = list ? edge_number(source, (*items)[1], part) : first;
@@ -66,7 +66,8 @@ std::optional<EdgeRead> read_edge(Source& source, const Node& node, const Part* 
   if (!node.is(Node::Kind::string)) {
     if (node.is(Node::Kind::integer) || node.is(Node::Kind::list))
       return edge_run(source, node, part);
-    source.wrong_type(node, "edge", "a side, an edge number or a run [3, 9]");
+    source.wrong_type(node, "edge", "a side, an edge number or a run [3, 9]",
+                      "edge = \"left\", edge = 3 or edge = [3, 9]");
     return std::nullopt;
   }
   if (!source.word(node, "edge", {"left", "right", "bottom", "top"})) return std::nullopt;
@@ -156,7 +157,7 @@ void read_contact(DesignFile& file, const Node& node) {
   contact.edge_given = edge->given;
   if (file.overlap(contact.part, contact.meets))
     file.source.fault(table.place_of("meets"), fmt::format("'{}' cannot meet itself", contact.part),
-                      "contact-with-itself");
+                      "contact-with-itself", "name what it stands against");
   if (contact.allow && contact.by != Fitting::clear && *contact.allow < contact.gap)
     file.source.fault(table.place_of("allow"), "less is allowed than is wanted", "allow-under-gap",
                       "allow is the widest gap accepted, gap the one wanted");
@@ -180,7 +181,8 @@ void read_covered(DesignFile& file, const Node& node) {
   covered.edge_given = edge->given;
   if (file.overlap(covered.part, covered.behind))
     file.source.fault(table.place_of("behind"),
-                      fmt::format("'{}' cannot cover itself", covered.part), "contact-with-itself");
+                      fmt::format("'{}' cannot cover itself", covered.part), "contact-with-itself",
+                      "name the piece that stands before it");
   file.design.covered.push_back(std::move(covered));
 }
 
@@ -193,8 +195,8 @@ void read_group_name(DesignFile& file, const Table& table, Group& group) {
   group.place = table.place_of("name");
   const auto same = [&](const Group& other) { return other.name == *name; };
   if (std::any_of(file.design.groups.begin(), file.design.groups.end(), same))
-    file.source.fault(group.place, fmt::format("the group '{}' a second time", *name),
-                      "name-taken");
+    file.source.fault(group.place, fmt::format("the group '{}' a second time", *name), "name-taken",
+                      "say all of it in one [[group]]");
   if (file.groups.holds(*name)) return;
   file.source.fault(
       group.place, fmt::format("no part is in a group '{}'", *name), "unknown-group",
@@ -208,7 +210,7 @@ std::string outside(DesignFile& file, const Group& group, const Node& node, std:
   const PartName* part = target.empty() ? nullptr : file.part_named(target);
   if (part && part->group == group.name)
     file.source.fault(node.place, fmt::format("'{}' belongs to the group itself", target),
-                      "contact-with-itself");
+                      "contact-with-itself", "name a wall, or a piece that is up before it");
   return target;
 }
 

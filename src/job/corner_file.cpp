@@ -39,7 +39,9 @@ void share_id(CornerFile& at, Reading& mark, int wall) {
 
 void read_diagonal(CornerFile& at, const Node& node, int i) {
   const std::size_t before = at.source().troubles();
-  const auto* three = at.source().list(node, "a diagonal", 3, 3);
+  const auto* three = at.source().list(
+      node, "a diagonal",
+      {3, 3, "[mark on the first wall, mark on the second, straight between them]"});
   if (!three) return;
   const std::string id = fmt::format("{}.diagonals[{}]", at.id, i);
   auto first = reading_of(at.source(), (*three)[0],
@@ -88,7 +90,8 @@ void check_angle(Source& source, const Table& table, const AngleReading& angle) 
     source.fault(table.place_of("is"), "no corner has this angle", "absurd-value",
                  "a corner between two walls has between 0 and 180 degrees");
   if (angle.sd && angle.sd->rad <= 0)
-    source.fault(table.place_of("sd"), "sd must be above 0", "not-above-zero");
+    source.fault(table.place_of("sd"), "sd must be above 0", "not-above-zero",
+                 "write the degrees it is good to, or leave it out");
 }
 
 void read_angle_reading(CornerFile& at, const Node& node, int i) {

@@ -14,7 +14,7 @@ using namespace design_keys;
 
 void read_corner(const Table& design, Design& to) {
   const Node* corner = design.find({"corner", needed});
-  const auto* names = corner ? design.source().list(*corner, "corner", 2, 2) : nullptr;
+  const auto* names = corner ? design.source().list(*corner, "corner", kTwoWalls) : nullptr;
   if (!names) return;
   for (int k = 0; k < 2; ++k)
     to.corner[k] = design.source().text((*names)[k], "a wall's name").value_or("");
@@ -29,7 +29,8 @@ constexpr double kOldest = 120;
 
 void read_ages(const Table& table, Use& use) {
   const Node* node = table.find({"ages"});
-  const auto* ages = node ? table.source().list(*node, "ages", 2, 2) : nullptr;
+  const auto* ages =
+      node ? table.source().list(*node, "ages", {2, 2, "[youngest, oldest]"}) : nullptr;
   if (!ages) return;
   for (int k = 0; k < 2; ++k) {
     use.ages[k] = table.source().plain_number((*ages)[k], "an age");
@@ -38,7 +39,8 @@ void read_ages(const Table& table, Use& use) {
                            "ages are years");
   }
   if (use.ages[0] && use.ages[1] && *use.ages[0] > *use.ages[1])
-    table.source().fault(node->place, "the youngest is older than the oldest", "pair-reversed");
+    table.source().fault(node->place, "the youngest is older than the oldest", "pair-reversed",
+                         "write [youngest, oldest]");
 }
 
 void read_use(Source& source, const Node& node, Use& use) {

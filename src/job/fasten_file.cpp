@@ -112,7 +112,8 @@ void read_fastening(DesignFile& file, const Node& node) {
   fastening.per_stud = table.whole({"per_stud"}).value_or(2);
   if (fastening.per_stud < 1 || fastening.per_stud > kMostPerStud)
     file.source.fault(table.place_of("per_stud"),
-                      fmt::format("a stud takes 1 to {} screws", kMostPerStud), "absurd-value");
+                      fmt::format("a stud takes 1 to {} screws", kMostPerStud), "absurd-value",
+                      "say how many screws go into each stud; left out: 2");
   read_loads(file, table, fastening);
   fastening.prebored = table.flag({"prebored"}).value_or(false);
   if (!file.source.sound_since(before)) return;
@@ -120,7 +121,7 @@ void read_fastening(DesignFile& file, const Node& node) {
   if (file.overlap(fastening.part, fastening.to))
     file.source.fault(table.place_of("to"),
                       fmt::format("'{}' cannot be fastened to itself", fastening.part),
-                      "contact-with-itself");
+                      "contact-with-itself", "name the wall or the piece that its screws go into");
   check_drywall(file.source, fastening);
   check_load_spot(file, table, fastening);
   file.design.fastenings.push_back(std::move(fastening));

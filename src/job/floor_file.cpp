@@ -15,7 +15,8 @@ std::vector<DropReading> drops(RoomFile& file, const Table& table, std::string_v
   const auto& items = table.list({key});
   for (std::size_t i = 0; i < items.size(); ++i) {
     const std::size_t before = file.source.troubles();
-    const auto* four = file.source.list(items[i], fmt::format("an entry of {}", key), 4, 4);
+    const auto* four = file.source.list(items[i], fmt::format("an entry of {}", key),
+                                        {4, 4, "[wall, along, out from it, from the level line]"});
     if (!four) continue;
     DropReading drop;
     drop.place = items[i].place;
@@ -40,7 +41,8 @@ void read_squash(RoomFile& file, const Node& node) {
   Squash squash;
   squash.place = node.place;
   squash.load_n = table.load({"load", needed}).value_or(0);
-  if (const auto on = table.lengths({"on", needed, Range::positive}, 2, 2))
+  if (const auto on =
+          table.lengths({"on", needed, Range::positive}, {2, 2, "the block's [length, width]"}))
     std::copy(on->begin(), on->end(), squash.on);
   squash.by = table.length({"by", needed}).value_or(Length{});
   if (file.source.sound_since(before)) file.survey.floor.squash.push_back(squash);
@@ -69,7 +71,8 @@ void read_opening(RoomFile& file, const Node& node, const std::string& id, Insta
   opening.place = node.place;
   const auto names = mentions(file.source, table, {"between", needed});
   if (table.has("between") && names.size() != 2 && file.source.sound_since(before))
-    file.source.list(*table.find({"between"}), "between", 2, 2);
+    file.source.list(*table.find({"between"}), "between",
+                     {2, 2, "the two parts or walls it lies between"});
   for (std::size_t k = 0; k < 2 && k < names.size(); ++k) opening.between[k] = names[k].name;
   opening.out = table.length({"out"}).value_or(Length{});
   opening.height = height_in(table);

@@ -1,6 +1,7 @@
 // The names given so far in a file, and whether one is taken.
 #pragma once
 
+#include <algorithm>
 #include <string>
 #include <string_view>
 #include <unordered_map>
@@ -25,6 +26,13 @@ class Names {
   /// As candidates for the name that was meant.
   std::vector<std::string_view> views() const { return {all_.begin(), all_.end()}; }
   const std::vector<std::string>& all() const { return all_; }
+  /// Each name once, in the order of first use.
+  std::vector<std::string> each() const {
+    std::vector<std::string> found;
+    for (const std::string& name : all_)
+      if (std::find(found.begin(), found.end(), name) == found.end()) found.push_back(name);
+    return found;
+  }
 
  private:
   std::vector<std::string> all_;

@@ -30,7 +30,9 @@ void read_mark(RoomFile& file, const Node& node, Marks& marks) {
   const auto name = table.text({"name", needed});
   if (!name) return;
   const Place place = table.place_of("name");
-  if (name->empty()) file.source.fault(place, "a mark needs a name", "bad-name");
+  if (name->empty())
+    file.source.fault(place, "a mark needs a name", "bad-name",
+                      "call it as you would say it: \"nail in the sill\"");
   const bool taken = !marks.all.add(*name);
   if (marks.corners.holds(*name))
     file.source.fault(place, fmt::format("'{}' is a corner's name", *name), "name-reserved",
@@ -53,7 +55,10 @@ class SpanFile {
     span.place = node.place;
     const std::string id = fmt::format("span[{}]", index);
     const Node* between = table.find({"between", needed});
-    const auto* ends = between ? file_.source.list(*between, "between", 2, 2) : nullptr;
+    const auto* ends =
+        between ? file_.source.list(*between, "between",
+                                    {2, 2, "two ends: a mark's name, or { wall, along }"})
+                : nullptr;
     for (int k = 0; ends && k < 2; ++k)
       span.between[k] = end((*ends)[k], fmt::format("{}.between[{}]", id, k));
     const Remarks remarks = table.remarks();
@@ -61,7 +66,8 @@ class SpanFile {
       span.is = readings_of(file_.source, *is, {"the span", {id, ".is"}, Range::positive}, remarks);
     if (!file_.source.sound_since(before)) return;
     if (!span.between[0].mark.empty() && span.between[0].mark == span.between[1].mark)
-      file_.source.fault(between->place, "a span from a mark to itself", "contact-with-itself");
+      file_.source.fault(between->place, "a span from a mark to itself", "contact-with-itself",
+                         "name the two marks that the tape lay between");
     file_.survey.spans.push_back(std::move(span));
   }
 

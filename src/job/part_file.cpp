@@ -43,8 +43,8 @@ void read_section(const Table& table, Stock& stock) {
   if (!lumber) {
     stock.thickness =
         table.length({"thickness", !table.has(wrong), Range::positive}).value_or(Length{});
-  } else if (const auto two =
-                 table.lengths({"section", !table.has(wrong), Range::positive}, 2, 2)) {
+  } else if (const auto two = table.lengths({"section", !table.has(wrong), Range::positive},
+                                            {2, 2, "[thickness, width]"})) {
     stock.thickness = (*two)[0];
     stock.width = (*two)[1];
   }
@@ -53,7 +53,8 @@ void read_section(const Table& table, Stock& stock) {
 void read_one_stock(DesignFile& file, const Entry& entry) {
   file.stock_names.add(entry.key);
   if (!entry.value.is(Node::Kind::table))
-    return file.source.wrong_type(entry.value, "a stock", "a table");
+    return file.source.wrong_type(entry.value, "a stock", "a table",
+                                  "each stock has its header: [stock.ply]");
   const std::size_t before = file.source.troubles();
   Table table(file.source, entry.value, kStock);
   Stock stock;
@@ -61,9 +62,11 @@ void read_one_stock(DesignFile& file, const Entry& entry) {
   stock.place = entry.place;
   read_kind(table, stock);
   if (file.source.sound_since(before)) read_section(table, stock);
-  if (const auto sheet = table.lengths({"sheet", false, Range::positive}, 2, 2))
+  if (const auto sheet =
+          table.lengths({"sheet", false, Range::positive}, {2, 2, "[width, length]"}))
     stock.sheet[0] = (*sheet)[0], stock.sheet[1] = (*sheet)[1];
-  if (const auto lengths = table.lengths({"lengths", false, Range::positive}, 1, 100))
+  if (const auto lengths =
+          table.lengths({"lengths", false, Range::positive}, {1, 100, "the lengths it is sold in"}))
     stock.lengths = *lengths;
   if (const Node* density = table.find({"density"}))
     stock.density = file.source.density(*density, "density");
@@ -77,7 +80,7 @@ void read_one_stock(DesignFile& file, const Entry& entry) {
 // Placement
 
 std::optional<Vec3> read_vector(const Table& table, std::string_view key) {
-  const auto three = table.lengths({key, needed, Range::any}, 3, 3);
+  const auto three = table.lengths({key, needed, Range::any}, {3, 3, "[x, y, z]"});
   if (!three) return std::nullopt;
   return Vec3{(*three)[0].mm, (*three)[1].mm, (*three)[2].mm};
 }
@@ -109,7 +112,7 @@ void read_repeat(Source& source, const Node& node, Part& part, PartName& name) {
   name.copies = std::clamp(count.value_or(1), 1, kMostCopies);
   if (count && (*count < 1 || *count > kMostCopies))
     source.fault(table.place_of("count"), fmt::format("a part is there 1 to {} times", kMostCopies),
-                 "absurd-value");
+                 "absurd-value", "count says how many there are, the first one too");
   else if (count && step && *count > 1 && norm(*step) == 0)
     source.fault(table.place_of("step"), "all copies would stand in one place", "not-above-zero",
                  "step is how far each stands from the one before: [x, y, z]");
@@ -119,7 +122,9 @@ void read_repeat(Source& source, const Node& node, Part& part, PartName& name) {
 // Names
 
 void check_name(DesignFile& file, const std::string& name, Place place, std::string_view what) {
-  if (name.empty()) file.source.fault(place, fmt::format("a {} needs a name", what), "bad-name");
+  if (name.empty())
+    file.source.fault(place, fmt::format("a {} needs a name", what), "bad-name",
+                      "call it as you would say it: \"front panel\"");
   if (is_reserved(name))
     file.source.fault(place, fmt::format("a {} cannot be called '{}'", what, name), "name-reserved",
                       "walls, floor and ceiling are called so");

@@ -27,7 +27,8 @@ std::vector<CheckedAt> read_sizes(const Table& table, std::string_view key) {
   std::vector<CheckedAt> found;
   for (const Node& item : table.list({key})) {
     const std::size_t before = table.source().troubles();
-    const auto* pair = table.source().list(item, fmt::format("an entry of {}", key), 2, 2);
+    const auto* pair = table.source().list(item, fmt::format("an entry of {}", key),
+                                           {2, 2, "[where it was taken, the size there]"});
     if (!pair) continue;
     const auto at = table.source().length((*pair)[0], "where it was taken", Range::not_negative);
     CheckedAt size = checked(table.source(), (*pair)[1], "the size");
@@ -65,7 +66,8 @@ void read_piece(Source& source, const Node& node, PiecesAsCut& pieces, Names& pa
   piece.widths = read_sizes(table, "widths");
   piece.heights = read_sizes(table, "heights");
   if (const Node* diagonals = table.find({"diagonals"}))
-    if (const auto* two = source.list(*diagonals, "diagonals", 2, 2))
+    if (const auto* two =
+            source.list(*diagonals, "diagonals", {2, 2, "[lower left to upper right, the other]"}))
       for (const Node& item : *two) piece.diagonals.push_back(checked(source, item, "a diagonal"));
   for (const Node* notch : table.tables("notches")) read_notch(source, *notch, piece);
   if (!parts.add(piece.part) && !piece.part.empty())

@@ -25,7 +25,7 @@ void collect(Source& source, const Node& value, const Remarks& outer, std::vecto
   if (value.is(Node::Kind::list)) {
     for (const Node& item : value.items) {
       if (item.is(Node::Kind::list))
-        source.wrong_type(item, "each repeat", "one reading");
+        source.wrong_type(item, "each repeat", "one reading", "one pair of brackets is enough");
       else
         collect(source, item, outer, found);
     }
@@ -34,7 +34,7 @@ void collect(Source& source, const Node& value, const Remarks& outer, std::vecto
     const Remarks remarks = joined(table.remarks(), outer);
     const Node* figure = table.find({"is", needed});
     if (figure && figure->is(Node::Kind::table))
-      source.wrong_type(*figure, "is", "a reading");
+      source.wrong_type(*figure, "is", "a reading", "write what the tape shows, in quotes");
     else if (figure)
       collect(source, *figure, remarks, found);
   } else {
@@ -98,7 +98,8 @@ Readings readings_of(Source& source, const Node& value, const ReadingAsk& ask,
   const std::size_t before = source.troubles();
   collect(source, value, outer, said);
   if (said.empty() && source.sound_since(before))
-    source.fault(value.place, fmt::format("{} holds no reading", ask.name), "wrong-count");
+    source.fault(value.place, fmt::format("{} holds no reading", ask.name), "wrong-count",
+                 "write what the tape shows, or leave the key out");
   // A list counts from 0 even when it holds one reading.
   const bool repeated = said.size() > 1 || value.is(Node::Kind::list);
   Readings found;
@@ -114,12 +115,14 @@ Readings readings_of(Source& source, const Node& value, const ReadingAsk& ask,
 
 std::optional<Reading> reading_of(Source& source, const Node& value, const ReadingAsk& ask) {
   if (value.is(Node::Kind::list)) {
-    source.wrong_type(value, ask.name, "one reading");
+    source.wrong_type(value, ask.name, "one reading",
+                      "it is measured once: leave the brackets out");
     return std::nullopt;
   }
   const Readings found = readings_of(source, value, ask);
   if (found.size() > 1)
-    source.fault(value.place, fmt::format("{} is measured once", ask.name), "wrong-count");
+    source.fault(value.place, fmt::format("{} is measured once", ask.name), "wrong-count",
+                 "write one reading; the repeats go with what is measured from it");
   return found.size() == 1 ? std::optional(found[0]) : std::nullopt;
 }
 

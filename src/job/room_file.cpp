@@ -38,7 +38,8 @@ void read_level(RoomFile& file, const Node& node) {
   if (!error) return;
   const auto slope = file.source.slope(*error, "class");
   if (slope && *slope < 0)
-    file.source.fault(error->place, "class cannot be negative", "negative-value");
+    file.source.fault(error->place, "class cannot be negative", "negative-value",
+                      "how far it may be off: '0.5 mm/m'");
   to.slope_error = slope.value_or(to.slope_error);
 }
 
@@ -65,7 +66,7 @@ std::optional<int> RoomFile::wall(const Node& value, std::string_view name) {
   const std::string named = all.empty() ? "the file has no [[wall]]"
                             : all.size() > 8
                                 ? "check the names of the walls"
-                                : fmt::format("the walls are: {}", fmt::join(all, ", "));
+                                : fmt::format("the walls are: {}", fmt::join(walls.each(), ", "));
   source.fault(value.place, fmt::format("there is no wall '{}'", *text), "unknown-wall",
                source.meant(*text, walls.views(), named));
   return std::nullopt;
@@ -85,7 +86,7 @@ bool RoomFile::from_right(const Table& table, int wall, bool usual) {
 }
 
 void read_heights(Source& source, const Node& node, Height (&to)[2]) {
-  const auto* pair = source.list(node, "height", 2, 2);
+  const auto* pair = source.list(node, "height", {2, 2, "[lower end, upper end]"});
   if (!pair) return;
   const std::size_t before = source.troubles();
   for (int k = 0; k < 2; ++k) to[k] = height_of(source, (*pair)[k], "height").value_or(Height{});
@@ -96,7 +97,7 @@ void read_heights(Source& source, const Node& node, Height (&to)[2]) {
 }
 
 std::optional<std::pair<int, int>> read_wall_pair(RoomFile& file, const Node& node) {
-  const auto* names = file.source.list(node, "walls", 2, 2);
+  const auto* names = file.source.list(node, "walls", kTwoWalls);
   if (!names) return std::nullopt;
   const auto a = file.wall((*names)[0], "a wall"), b = file.wall((*names)[1], "a wall");
   return a && b ? std::optional(std::pair(*a, *b)) : std::nullopt;

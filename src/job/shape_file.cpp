@@ -23,7 +23,7 @@ struct TypedRing {
 };
 
 std::optional<Vec2> read_point(Source& source, const Node& node) {
-  const auto* pair = source.list(node, "a point", 2, 2);
+  const auto* pair = source.list(node, "a point", {2, 2, "[u, v]"});
   if (!pair) return std::nullopt;
   const auto u = source.length((*pair)[0], "u", Range::any);
   const auto v = source.length((*pair)[1], "v", Range::any);
@@ -37,7 +37,8 @@ bool same_place(Vec2 a, Vec2 b) {
 // Points without the first one repeated at the end; each in its own place.
 std::optional<TypedRing> read_ring(Source& source, const Node& node) {
   const std::size_t before = source.troubles();
-  const auto* items = source.list(node, "points", 3, kMostPoints);
+  const auto* items =
+      source.list(node, "points", {3, kMostPoints, "three points or more, each [u, v]"});
   if (!items) return std::nullopt;
   TypedRing ring;
   for (const Node& item : *items) {
@@ -83,7 +84,7 @@ std::optional<Polygon> read_circle(const Table& table, Cutout& cutout) {
 }
 
 std::optional<Polygon> read_rectangle(const Table& table) {
-  const auto four = table.lengths({"rect", needed, Range::any}, 4, 4);
+  const auto four = table.lengths({"rect", needed, Range::any}, {4, 4, "[u, v, width, height]"});
   if (!four) return std::nullopt;
   const Vec2 size{(*four)[2].mm, (*four)[3].mm};
   if (size.x > 0 && size.y > 0) return rectangle({(*four)[0].mm, (*four)[1].mm}, size);
@@ -134,7 +135,8 @@ std::optional<Cutout> read_cutout(Source& source, const Node& node) {
   if (kind == "rect") outline = read_rectangle(table);
   if (kind == "points") outline = read_free(table);
   if (kind != "circle" && table.has("diameter") && !kind.empty())
-    source.fault(table.place_of("diameter"), "a diameter without a circle", "key-without-meaning");
+    source.fault(table.place_of("diameter"), "a diameter without a circle", "key-without-meaning",
+                 "circle = [u, v] says where its middle is");
   if (outline) cutout.outline = *outline;
   return outline && source.sound_since(before) ? std::optional(cutout) : std::nullopt;
 }
@@ -176,7 +178,8 @@ void check_apart(Source& source, const Shape& shape) {
     for (std::size_t j = 0; j < shape.cutouts.size(); ++j)
       if (j != i && extents[j].holds(cutout.outline[0]) &&
           is_inside(shape.cutouts[j].outline, cutout.outline[0]))
-        source.fault(cutout.place, "this cutout lies inside another one", "cutouts-overlap");
+        source.fault(cutout.place, "this cutout lies inside another one", "cutouts-overlap",
+                     "leave the inner one out");
   }
 }
 
@@ -216,7 +219,7 @@ bool read_length_shape(const Table& table, const Stock* stock, Shape& shape) {
 }
 
 bool read_size_shape(const Table& table, const Stock* stock, Shape& shape) {
-  const auto size = table.lengths({"size", needed, Range::positive}, 2, 2);
+  const auto size = table.lengths({"size", needed, Range::positive}, {2, 2, "[width, height]"});
   if (!size) return false;
   if (stock && stock->kind == StockKind::lumber) {
     table.source().fault(table.place_of("size"), "lumber takes a length, not a size",

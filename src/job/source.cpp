@@ -42,6 +42,10 @@ int typed_width(std::u32string_view raw, bool escapes) {
 }
 
 const char* const kReadingForm = "a reading, such as '41 3/8' or '104.2 cm'";
+const char* const kQuoted = "write it in quotes: \"left\"";
+const char* const kFigure = "write an ordinary figure";
+const char* const kNotNegative = "it counts from 0 up: leave the minus out";
+const char* const kAboveZero = "write a figure above 0, or leave out what is not there";
 
 }  // namespace
 
@@ -104,9 +108,10 @@ void Source::fault_in(const Node& value, const NotationFault& found) {
   fault(within(value, found.at, found.width), found.what, found.code, found.help);
 }
 
-void Source::wrong_type(const Node& value, std::string_view name, std::string_view expected) {
+void Source::wrong_type(const Node& value, std::string_view name, std::string_view expected,
+                        std::string help) {
   fault(value.place, fmt::format("{} must be {}; found {}", name, expected, kind_in_words(value)),
-        "wrong-type");
+        "wrong-type", std::move(help));
 }
 
 void Source::read_units(const Node* value) {
@@ -118,7 +123,7 @@ void Source::read_units(const Node* value) {
 
 std::optional<std::string> Source::text(const Node& value, std::string_view name) {
   if (!value.is(Node::Kind::string))
-    return wrong_type(value, name, "a text in quotes"), std::nullopt;
+    return wrong_type(value, name, "a text in quotes", kQuoted), std::nullopt;
   const auto control = [](char c) { return static_cast<unsigned char>(c) < 0x20 || c == 0x7F; };
   if (std::any_of(value.text.begin(), value.text.end(), control)) {
     fault(value.place, fmt::format("{} holds a character that cannot be shown", name),
@@ -129,20 +134,29 @@ std::optional<std::string> Source::text(const Node& value, std::string_view name
 }
 
 std::optional<bool> Source::flag(const Node& value, std::string_view name) {
-  if (!value.is(Node::Kind::boolean)) return wrong_type(value, name, "true or false"), std::nullopt;
+  if (!value.is(Node::Kind::boolean)) {
+    wrong_type(value, name, "true or false", "write true or false, without quotes");
+    return std::nullopt;
+  }
   return value.flag;
 }
 
 std::optional<int> Source::whole(const Node& value, std::string_view name) {
-  if (!value.is(Node::Kind::integer) || std::abs(value.number) > kGreatestNumber)
-    return wrong_type(value, name, "a whole number"), std::nullopt;
-  return static_cast<int>(value.number);
+  if (!value.is(Node::Kind::integer)) {
+    wrong_type(value, name, "a whole number", "write it without quotes and decimal point: 2");
+    return std::nullopt;
+  }
+  const auto number = plain_number(value, name);
+  return number ? std::optional(static_cast<int>(*number)) : std::nullopt;
 }
 
 std::optional<double> Source::plain_number(const Node& value, std::string_view name) {
-  if (!value.is_number()) return wrong_type(value, name, "a number"), std::nullopt;
+  if (!value.is_number()) {
+    wrong_type(value, name, "a number", "write the figure without quotes: 0.42");
+    return std::nullopt;
+  }
   if (!(std::abs(value.number) <= kGreatestNumber)) {
-    fault(value.place, fmt::format("{} cannot be {}", name, value.text), "absurd-value");
+    fault(value.place, fmt::format("{} cannot be {}", name, value.text), "absurd-value", kFigure);
     return std::nullopt;
   }
   return value.number;
@@ -171,7 +185,7 @@ std::optional<Notation> Source::notation(const Node& value, std::string_view nam
     if (!units_) return ++troubles_, std::nullopt;
     found = *read;
   } else {
-    wrong_type(value, name, kReadingForm);
+    wrong_type(value, name, kReadingForm, "write what the tape shows, in quotes");
   }
   if (!found || range == Range::any) return found;
   const bool zero = found->value.mm == 0;
@@ -179,7 +193,8 @@ std::optional<Notation> Source::notation(const Node& value, std::string_view nam
     fault(value.place,
           fmt::format("{} {}", name,
                       range == Range::positive ? "must be above 0" : "cannot be negative"),
-          range == Range::positive ? "not-above-zero" : "negative-length");
+          range == Range::positive ? "not-above-zero" : "negative-length",
+          range == Range::positive ? kAboveZero : kNotNegative);
     return std::nullopt;
   }
   return found;
@@ -200,11 +215,13 @@ std::optional<Length> Source::length(const Node& value, std::string_view name, R
 template <class T, class Read>
 std::optional<T> Source::quantity(const Node& value, std::string_view name, Read read) {
   if (value.is_number() && !std::isfinite(value.number)) {
-    fault(value.place, fmt::format("{} cannot be {}", name, value.text), "absurd-value");
+    fault(value.place, fmt::format("{} cannot be {}", name, value.text), "absurd-value", kFigure);
     return std::nullopt;
   }
-  if (!value.is_number() && !value.is(Node::Kind::string))
-    return wrong_type(value, name, "a text with its unit"), std::nullopt;
+  if (!value.is_number() && !value.is(Node::Kind::string)) {
+    wrong_type(value, name, "a text with its unit", "write figure and unit in quotes: '180 lb'");
+    return std::nullopt;
+  }
   const auto found = read(value.is_number() ? fmt::format("{:.17g}", value.number) : value.text);
   if (found) return *found;
   if (value.is_number()) {
@@ -222,14 +239,14 @@ std::optional<double> Source::slope(const Node& value, std::string_view name) {
 std::optional<double> Source::load(const Node& value, std::string_view name) {
   const auto found = quantity<double>(value, name, read_load);
   if (!found || *found >= 0) return found;
-  fault(value.place, fmt::format("{} cannot be negative", name), "negative-value");
+  fault(value.place, fmt::format("{} cannot be negative", name), "negative-value", kNotNegative);
   return std::nullopt;
 }
 
 std::optional<double> Source::density(const Node& value, std::string_view name) {
   const auto found = quantity<double>(value, name, read_density);
   if (!found || *found > 0) return found;
-  fault(value.place, fmt::format("{} must be above 0", name), "not-above-zero");
+  fault(value.place, fmt::format("{} must be above 0", name), "not-above-zero", kAboveZero);
   return std::nullopt;
 }
 
@@ -239,25 +256,29 @@ std::optional<Angle> Source::angle(const Node& value, std::string_view name) {
 
 std::optional<int> Source::word(const Node& value, std::string_view name,
                                 const std::vector<std::string_view>& words) {
+  const std::string choice = fmt::format("it is one of: {}", fmt::join(words, ", "));
+  if (!value.is(Node::Kind::string))
+    return wrong_type(value, name, "a text in quotes", choice), std::nullopt;
   const auto found = text(value, name);
   if (!found) return std::nullopt;
   const auto at = std::find(words.begin(), words.end(), *found);
   if (at != words.end()) return static_cast<int>(at - words.begin());
   fault(value.place, fmt::format("{} cannot be '{}'", name, *found), "unknown-word",
-        meant(*found, words, fmt::format("it is one of: {}", fmt::join(words, ", "))));
+        meant(*found, words, choice));
   return std::nullopt;
 }
 
-const std::vector<Node>* Source::list(const Node& value, std::string_view name, std::size_t least,
-                                      std::size_t most) {
-  if (!value.is(Node::Kind::list)) return wrong_type(value, name, "a list"), nullptr;
+const std::vector<Node>* Source::list(const Node& value, std::string_view name, Values values) {
+  const auto [least, most, are] = values;
+  const std::string form = fmt::format("write {}", are);
+  if (!value.is(Node::Kind::list)) return wrong_type(value, name, "a list", form), nullptr;
   const std::size_t size = value.items.size();
   if (size >= least && size <= most) return &value.items;
   const std::string wanted = least == most      ? fmt::format("{}", least)
                              : most == SIZE_MAX ? fmt::format("at least {}", least)
                                                 : fmt::format("{} to {}", least, most);
-  fault(value.place, fmt::format("{} takes {} values; found {}", name, wanted, size),
-        "wrong-count");
+  fault(value.place, fmt::format("{} takes {} values; found {}", name, wanted, size), "wrong-count",
+        form);
   return nullptr;
 }
 

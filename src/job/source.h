@@ -17,6 +17,15 @@ namespace nook {
 /// Which lengths make sense.
 enum class Range { any, not_negative, positive };
 
+/// How many values a list takes, and what they are: "[u, v]".
+struct Values {
+  std::size_t least = 0, most = SIZE_MAX;
+  std::string_view are = "its values in brackets: [ ... ]";
+};
+
+/// Walls are named from left to right as one faces them.
+inline constexpr Values kTwoWalls{2, 2, "two walls, the left one first"};
+
 /// What a person said about a reading beside its figure.
 struct Remarks {
   std::optional<Length> sd;
@@ -30,7 +39,7 @@ class Source {
   Source(std::string_view text, std::string file) : text_(text), file_(std::move(file)) {}
 
   // Faults
-  void fault(Place place, std::string what, std::string code, std::string help = "");
+  void fault(Place place, std::string what, std::string code, std::string help);
   /// The help for a name that is not known: the one that was meant, or else `otherwise`.
   std::string meant(std::string_view name, const std::vector<std::string_view>& known,
                     std::string otherwise) const;
@@ -42,7 +51,8 @@ class Source {
   /// The place of `width` characters from `at` on inside a text value.
   Place within(const Node& value, int at, int width) const;
   /// "expected X; found Y" at a value.
-  void wrong_type(const Node& value, std::string_view name, std::string_view expected);
+  void wrong_type(const Node& value, std::string_view name, std::string_view expected,
+                  std::string help);
 
   // Units
   /// Reads `units`; a wrong one makes bare numbers unreadable without a fault of their own.
@@ -66,9 +76,8 @@ class Source {
   /// The index of a text among `words`; a fault with the nearest one where it is none.
   std::optional<int> word(const Node& value, std::string_view name,
                           const std::vector<std::string_view>& words);
-  /// A list of `least` to `most` values; null where it is none.
-  const std::vector<Node>* list(const Node& value, std::string_view name, std::size_t least = 0,
-                                std::size_t most = SIZE_MAX);
+  /// A list of so many values; null where it is none.
+  const std::vector<Node>* list(const Node& value, std::string_view name, Values values = {});
 
   const std::string& file() const { return file_; }
 

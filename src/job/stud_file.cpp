@@ -9,7 +9,7 @@ namespace {
 using namespace room_keys;
 
 void read_edges(Source& source, const Node& node, StudFound& stud, const Remarks& remarks) {
-  const auto* edges = source.list(node, "edges", 2, 2);
+  const auto* edges = source.list(node, "edges", {2, 2, "[first edge, second edge]"});
   if (!edges) return;
   stud.left_edge = readings_of(source, (*edges)[0], {"the edge", {stud.id + ".edges[0]"}}, remarks);
   stud.right_edge =
@@ -56,7 +56,7 @@ void read_blocking(RoomFile& file, const Node& node, int wall) {
   Blocking block;
   block.place = node.place;
   block.from_right = file.from_right(table, wall, file.survey.walls[wall].from_corner_right);
-  if (const auto along = table.lengths({"along", needed, Range::any}, 2, 2))
+  if (const auto along = table.lengths({"along", needed, Range::any}, {2, 2, "[from, to]"}))
     std::copy(along->begin(), along->end(), block.along);
   if (const Node* height = table.find({"height", needed}))
     read_heights(file.source, *height, block.height);

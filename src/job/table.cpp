@@ -85,10 +85,9 @@ std::optional<Angle> Table::angle(Ask ask) const {
   return value ? source_.angle(*value, ask.key) : std::nullopt;
 }
 
-std::optional<std::vector<Length>> Table::lengths(Ask ask, std::size_t least,
-                                                  std::size_t most) const {
+std::optional<std::vector<Length>> Table::lengths(Ask ask, Values values) const {
   const Node* value = find(ask);
-  const auto* items = value ? source_.list(*value, ask.key, least, most) : nullptr;
+  const auto* items = value ? source_.list(*value, ask.key, values) : nullptr;
   if (!items) return std::nullopt;
   const std::size_t before = source_.troubles();
   std::vector<Length> found;
@@ -118,7 +117,8 @@ std::vector<const Node*> Table::tables(std::string_view key) const {
     if ((*items)[i].is(Node::Kind::table))
       found.push_back(&(*items)[i]);
     else
-      source_.wrong_type((*items)[i], fmt::format("each {}", key), "a table");
+      source_.wrong_type((*items)[i], fmt::format("each {}", key), "a table",
+                         fmt::format("its header is [[{}]]; in braces it is {{ ... }}", key));
   }
   return found;
 }
@@ -126,7 +126,7 @@ std::vector<const Node*> Table::tables(std::string_view key) const {
 const Node* Table::table(Ask ask) const {
   const Node* value = find(ask);
   if (!value || value->is(Node::Kind::table)) return value;
-  source_.wrong_type(*value, ask.key, "a table");
+  source_.wrong_type(*value, ask.key, "a table", "its keys stand under it, or in braces: { ... }");
   return nullptr;
 }
 

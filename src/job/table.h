@@ -48,7 +48,7 @@ class Table {
   std::optional<Length> length(Ask ask) const;
   std::optional<double> load(Ask ask) const;
   std::optional<Angle> angle(Ask ask) const;
-  std::optional<std::vector<Length>> lengths(Ask ask, std::size_t least, std::size_t most) const;
+  std::optional<std::vector<Length>> lengths(Ask ask, Values values) const;
   /// A list's values; empty where it is not there or no list.
   const std::vector<Node>& list(Ask ask) const;
   /// The tables of a [[key]]; also a single [key], which is a fault with a hint.

@@ -42,13 +42,15 @@ void read_level_reading(WallFile& at, const Node& node, int i) {
   if (at.source().sound_since(before)) at.wall.levels.push_back(std::move(level));
 }
 
+constexpr Values kStation{2, 2, "[where, the reading there]"};
+
 // A list of [position, reading] pairs; positions are heights or distances from the corner.
 std::vector<Station> stations(WallFile& at, const Table& table, Ask ask, const std::string& id) {
   std::vector<Station> found;
   const auto& items = table.list(ask);
   for (std::size_t i = 0; i < items.size(); ++i) {
     const std::size_t before = at.source().troubles();
-    const auto* pair = at.source().list(items[i], fmt::format("an entry of {}", ask.key), 2, 2);
+    const auto* pair = at.source().list(items[i], fmt::format("an entry of {}", ask.key), kStation);
     if (!pair) continue;
     Station station;
     station.place = items[i].place;
@@ -117,7 +119,8 @@ const std::initializer_list<Word<ObstacleKind>> kObstacleKinds = {
 // One figure is from the wall's face outward, or inward where it is negative.
 void read_out(Source& source, const Node& node, Obstacle& obstacle) {
   const bool pair = node.is(Node::Kind::list);
-  const auto* items = pair ? source.list(node, "out", 2, 2) : nullptr;
+  const auto* items =
+      pair ? source.list(node, "out", {2, 2, "[from, to], or how far it stands out"}) : nullptr;
   if (pair && !items) return;
   const auto a = source.length(pair ? (*items)[0] : node, "out", Range::any);
   const auto b = pair ? source.length((*items)[1], "out", Range::any) : Length{};
@@ -137,7 +140,7 @@ void read_obstacle(WallFile& at, const Node& node) {
   if (obstacle.name.empty())
     obstacle.name = table.find({"kind"}) ? table.find({"kind"})->text : "other";
   obstacle.from_right = at.from_right(table);
-  if (const auto along = table.lengths({"along", needed, Range::any}, 2, 2))
+  if (const auto along = table.lengths({"along", needed, Range::any}, {2, 2, "[from, to]"}))
     std::copy(along->begin(), along->end(), obstacle.along);
   if (const Node* height = table.find({"height", needed}))
     read_heights(at.source(), *height, obstacle.height);
@@ -156,7 +159,8 @@ void read_name(WallFile& at, const Table& table) {
   at.wall.name = *name;
   const Place place = table.place_of("name");
   Source& source = at.source();
-  if (name->empty()) source.fault(place, "a wall needs a name", "bad-name");
+  if (name->empty())
+    source.fault(place, "a wall needs a name", "bad-name", "call it as you would say it: \"left\"");
   if (name->find('/') != std::string::npos)
     source.fault(place, "a wall's name cannot hold '/'", "bad-name",
                  "corners are called after their walls: left/right");
@@ -213,20 +217,22 @@ std::optional<Baseboard> read_baseboard(Source& source, const Node& node) {
   board.ends = table.length({"ends"});
   board.removable = table.flag({"removable"}).value_or(false);
   for (const Node& item : table.list({"profile"})) {
-    const auto* pair = source.list(item, "a point of the profile", 2, 2);
+    const auto* pair = source.list(item, "a point of the profile", {2, 2, "[height, out]"});
     if (!pair) continue;
     const auto height = source.length((*pair)[0], "the height", Range::not_negative);
     const auto out = source.length((*pair)[1], "the distance out", Range::not_negative);
     if (!height || !out) continue;
     if (!board.profile.empty() && *height < board.profile.back().height)
-      source.fault(item.place, "a profile goes up from point to point", "profile-not-rising");
+      source.fault(item.place, "a profile goes up from point to point", "profile-not-rising",
+                   "start with the lowest point, at the floor");
     if (*height > board.height && source.sound_since(before))
       source.fault(item.place, "this point is above the board's top", "profile-too-high",
                    "the profile ends at the board's height");
     board.profile.push_back({*height, *out});
   }
   if (board.ends && *board.ends <= board.starts && source.sound_since(before))
-    source.fault(table.place_of("ends"), "the board ends before it starts", "pair-reversed");
+    source.fault(table.place_of("ends"), "the board ends before it starts", "pair-reversed",
+                 "both count from the corner: starts is the nearer one");
   return source.sound_since(before) ? std::optional(board) : std::nullopt;
 }
 

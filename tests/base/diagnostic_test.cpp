@@ -74,4 +74,9 @@ TEST_CASE("nearest: the name that was meant, or none") {
   CHECK(nearest("colour", names).empty());
   CHECK(nearest("", names).empty());
   CHECK(nearest(std::string(1000, 'h'), names).empty());
+  // Two as near, or one letter: nothing is guessed. The same letters in another order are nearer.
+  CHECK(nearest("IV", {"I", "II", "III"}).empty());
+  CHECK(nearest("V", {"I", "II", "III"}).empty());
+  CHECK(nearest("x", {"+x", "-x", "+y"}).empty());
+  CHECK(nearest("si", {"is", "sd", "on"}) == "is");
 }

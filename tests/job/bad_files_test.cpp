@@ -61,6 +61,18 @@ TEST_CASE("bad files: every fault is said in the words expected", "[golden]") {
   }
 }
 
+TEST_CASE("bad files: every fault says what to do") {
+  std::size_t count = 0;
+  for (const std::string& name : bad_files())
+    for (const Diagnostic& fault : faults(name, test_file("bad/" + name))) {
+      INFO(name << ": " << fault.what);
+      CHECK(fault.help.size() > 4);
+      CHECK(message(fault, "").find("\nhelp: ") != std::string::npos);
+      ++count;
+    }
+  CHECK(count > 300);
+}
+
 TEST_CASE("bad files: one with three faults reports three, in the order of their places") {
   const std::string name = "room-three-faults.toml";
   const Diagnostics found = faults(name, test_file("bad/" + name));
