@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "safety/guards.h"
+#include "safety/source.h"
 
 namespace nook::safe {
 namespace {
@@ -139,7 +140,7 @@ void judge_side(const Bed& bed, const Side& side, Cautions& cautions) {
          edge_name(bed.scene, bed.deck, side),
          {"The rail has an opening of {}; nothing of {} may pass.", {across, Of::head_small}},
          {Of::head_small},
-         "16 CFR 1213.4, wedge block",
+         cited(From::wedge_block),
          across});
   }
 }

@@ -4,6 +4,9 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+#include <cmath>
+
 #include "base/invariant.h"
 #include "fasten/said.h"
 
@@ -139,6 +142,19 @@ std::string_view sign_of(LimitUnit unit) {
   return {};
 }
 
+double newtons_of(const Limit& l) {
+  if (l.unit == pound) return l.value * kNewtonsPerPound;
+  if (l.unit == kg) return l.value * kNewtonsPerKilogram;
+  require(l.unit == psf, "only a load has newtons");
+  return l.value * kNewtonsPerPound / kSquareMetresPerSquareFoot;
+}
+
+// In the job's own unit; `exact` where that is the published figure.
+struct OwnFigure {
+  std::string text;
+  bool exact = false;
+};
+
 bool is_length(const Limit& limit) {
   return limit.unit == inch || limit.unit == millimetre;
 }
@@ -146,6 +162,25 @@ bool is_length(const Limit& limit) {
 double millimetres_of(const Limit& limit) {
   require(is_length(limit), "only a length has millimetres");
   return limit.unit == inch ? limit.value * kMillimetresPerInch : limit.value;
+}
+
+// Finer than the job's marks where those would hide a limit: 0.22 in is 7/32, not 1/4.
+OwnFigure length_said(const Limit& l, Rounding rounding) {
+  constexpr double kSame = 1e-6;  // mm
+  const double mm = millimetres_of(l);
+  const bool same_unit = (rounding.unit == Unit::inch) == (l.unit == inch);
+  if (same_unit && l.unit == inch) rounding.step = std::min(rounding.step, inches(1.0 / 32));
+  const double off = std::remainder(mm, rounding.step.mm);
+  return {with_unit({mm}, rounding), same_unit && std::abs(off) < kSame};
+}
+
+OwnFigure weight_said(const Limit& l, Unit unit) {
+  const Saying say{unit};
+  const bool pounds = unit == Unit::inch;
+  if (l.unit == kg || l.unit == pound)
+    return {say.load(newtons_of(l)), pounds == (l.unit == pound) && l.value == std::round(l.value)};
+  if (l.unit == psf && !pounds) return {say.load(newtons_of(l)) + " per square meter", false};
+  return {};
 }
 
 }  // namespace
@@ -180,11 +215,7 @@ double mm(Of which) {
 }
 
 double newtons(Of which) {
-  const Limit& l = limit(which);
-  if (l.unit == pound) return l.value * kNewtonsPerPound;
-  if (l.unit == kg) return l.value * kNewtonsPerKilogram;
-  require(l.unit == psf, "only a load has newtons");
-  return l.value * kNewtonsPerPound / kSquareMetresPerSquareFoot;
+  return newtons_of(limit(which));
 }
 
 std::string published(const Limit& l) {
@@ -192,13 +223,9 @@ std::string published(const Limit& l) {
 }
 
 std::string published(const Limit& l, Rounding rounding) {
-  const bool inches = rounding.unit == Unit::inch;
-  const Saying say{rounding.unit};
-  std::string own;
-  if (is_length(l) && inches != (l.unit == inch)) own = with_unit({millimetres_of(l)}, rounding);
-  if (l.unit == kg && inches) own = say.load(l.value * kNewtonsPerKilogram);
-  if (l.unit == pound && !inches) own = say.load(l.value * kNewtonsPerPound);
-  return own.empty() ? published(l) : fmt::format("{} ({})", published(l), own);
+  const OwnFigure said = is_length(l) ? length_said(l, rounding) : weight_said(l, rounding.unit);
+  if (said.text.empty()) return published(l);
+  return said.exact ? said.text : fmt::format("{} ({})", said.text, published(l));
 }
 
 std::string cited(const Limit& l) {

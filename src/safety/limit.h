@@ -101,7 +101,8 @@ double newtons(Of which);
 
 /// "3.5 in", "55 degrees": as the document prints it.
 std::string published(const Limit& limit);
-/// The same, with the user's unit beside it where the document uses another: "75 mm (2 15/16")".
+/// As the job says it, with the published figure behind it where that is not the same:
+/// `3 1/2"`, `7/32" (0.22 in)`, `2 15/16" (75 mm)`, `38 mm (1.5 in)`.
 std::string published(const Limit& limit, Rounding rounding);
 /// "CPSC 325, B.2.5.1", and how it is known where it was not read.
 std::string cited(const Limit& limit);

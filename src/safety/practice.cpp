@@ -2,6 +2,7 @@
 #include <algorithm>
 
 #include "safety/checks.h"
+#include "safety/source.h"
 
 namespace nook::safe {
 namespace {
@@ -30,7 +31,7 @@ void practice(const Scene& scene, const std::vector<Deck>& decks,
           "a mask, keep children out until it is wiped up.",
           {}},
          {},
-         "40 CFR 745 (from memory)",
+         cited(From::lead_dust),
          {}});
   if (scene.audience.children)
     cautions.say(

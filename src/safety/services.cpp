@@ -5,6 +5,7 @@
 #include "fasten/wall_frame.h"
 #include "safety/checks.h"
 #include "safety/on_wall.h"
+#include "safety/source.h"
 
 namespace nook::safe {
 namespace {
@@ -41,7 +42,7 @@ void judge_depth(const Scene& scene, const Hung& hung, Cautions& cautions) {
         "off before drilling.",
         {depth, Of::stud_cable}},
        {Of::stud_cable},
-       "IRC P2603.2.1 for pipes (from memory)",
+       cited(From::pipe_depth),
        depth});
 }
 
@@ -120,15 +121,20 @@ void judge_zone(const Scene& scene, const std::vector<Hung>& all, int wall, Caut
          deep});
 }
 
+// A usual height, inches.
+Measured usual(double height) {
+  return {inches(height).mm, 0};
+}
+
 void judge_record(const Scene& scene, int wall, Cautions& cautions) {
   const Wall& read = scene.in.survey.walls[wall];
   if (std::any_of(read.obstacles.begin(), read.obstacles.end(), is_box)) return;
   cautions.say(
       {"boxes-not-recorded",
        read.name + " wall",
-       {"No outlet or switch is on record: look on both sides of the wall, about 12 or 15 in "
-        "and 48 to 52 in above the floor, and enter what is there.",
-        {}},
+       {"No outlet or switch is on record: look on both sides of the wall, about {} or {} and {} "
+        "to {} above the floor, and enter what is there.",
+        {usual(12), usual(15), usual(48), usual(52)}},
        {},
        std::string(words(Known::no_source)),
        {}});

@@ -6,6 +6,7 @@
 
 #include "safety/checks.h"
 #include "safety/look.h"
+#include "safety/source.h"
 
 namespace nook::safe {
 namespace {
@@ -78,7 +79,7 @@ void judge_lid(const Scene& scene, const Thing& thing, Cautions& cautions) {
         "lid falls on heads and fingers, and shuts a child in.",
         {}},
        {},
-       "ASTM F963, 4.27, toy chests (from memory)",
+       cited(From::toy_chests),
        {}});
 }
 

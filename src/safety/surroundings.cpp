@@ -4,6 +4,7 @@
 
 #include "safety/checks.h"
 #include "safety/on_wall.h"
+#include "safety/source.h"
 #include "solid/cells.h"
 #include "solid/distance.h"
 
@@ -63,7 +64,7 @@ void judge_windows(const Scene& scene, const Deck& deck, Cautions& cautions) {
           "falls against it. Fit a stop or a guard.",
           {name_of(scene, window), distance, sill, Of::window_reach}},
          {Of::window_reach},
-         "IRC R312.2 (from memory)",
+         cited(From::window_fall),
          distance});
   }
 }
@@ -110,7 +111,7 @@ void judge_heaters(const Scene& scene, Cautions& cautions) {
 }
 
 void judge_escape(const Scene& scene, Cautions& cautions) {
-  const std::string source = "IRC R310 (from memory)";
+  const std::string source = cited(From::escape_window);
   cautions.say({"escape-window",
                 "the room",
                 {"Who sleeps here needs a window or a door to get out by: keep it free.", {}},

@@ -7,6 +7,7 @@
 
 #include "safety/caution.h"
 #include "safety/limit.h"
+#include "safety/source.h"
 #include "source_dir.h"
 
 namespace nook::test {
@@ -28,10 +29,25 @@ std::set<std::string> rows_of_tables() {
                             words(l.known)));
   for (const CautionKind& kind : caution_kinds())
     rows.insert(fmt::format("| `{}` | {} | {} |", kind.id, words(kind.worst), kind.checks));
+  for (const NamedSource& source : named_sources())
+    rows.insert(
+        fmt::format("| `{}` | {} | {} |", source.caution, source.document, words(source.known)));
   return rows;
 }
 
 }  // namespace
+
+TEST_CASE("cautions page: a document from memory says so wherever it is cited") {
+  for (std::size_t k = 0; k < named_sources().size(); ++k) {
+    const NamedSource& source = named_sources()[k];
+    const std::string said = cited(static_cast<From>(k));
+    INFO(said);
+    CHECK(said.starts_with(source.document));
+    CHECK((said.find("(from memory)") != std::string::npos) ==
+          (source.known == Known::from_memory));
+  }
+  CHECK(cited(From::toy_chests) == "ASTM F963, 4.27, toy chests (from memory)");
+}
 
 TEST_CASE("cautions page: every limit and every caution as in the tables, and nothing else") {
   const auto page = rows_of_page(), tables = rows_of_tables();

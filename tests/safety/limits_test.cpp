@@ -64,4 +64,23 @@ TEST_CASE("limits: ids are kebab-case, each once, each with a source") {
   }
 }
 
+TEST_CASE("limits: said in the job's own unit, the published figure behind it where it differs") {
+  const Rounding inch = usual_rounding(Unit::inch), mm = usual_rounding(Unit::mm);
+  const auto said = [](Of which, Rounding rounding) { return published(limit(which), rounding); };
+  CHECK(said(Of::head_small, inch) == "3 1/2\"");
+  CHECK(said(Of::barrier_school, inch) == "38\"");
+  CHECK(said(Of::rung_even, inch) == "1/4\"");
+  CHECK(said(Of::neck_width, inch) == "1 7/8\"");
+  CHECK(said(Of::bed_wall_gap, inch) == "7/32\" (0.22 in)");
+  CHECK(said(Of::bed_wall_small, inch) == "2 15/16\" (75 mm)");
+  CHECK(said(Of::head_small, mm) == "89 mm (3.5 in)");
+  CHECK(said(Of::bed_wall_small, mm) == "75 mm");
+  CHECK(said(Of::guard_load, inch) == "200 lb");
+  CHECK(said(Of::man, inch) == "196 lb (195.7 lb)");
+  CHECK(said(Of::guard_load, mm) == "91 kg (200 lb)");
+  CHECK(said(Of::room_load, inch) == "40 lb per square foot");
+  CHECK(said(Of::room_load, mm) == "195 kg per square meter (40 lb per square foot)");
+  CHECK(said(Of::neck_angle, mm) == "55 degrees");
+}
+
 }  // namespace nook::test
