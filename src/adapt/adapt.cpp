@@ -262,7 +262,7 @@ class Search {
     AdaptAnswer done;
     Draft draft = progress_.first;
     for (const Candidate& made : progress_.made) {
-      done.changes.push_back(told(made, *draft.design, usual_rounding(draft.design->units)));
+      done.changes.push_back(told(made, *draft.design, input_.survey.said()));
       draft = *redrawn(draft, edits_of(*draft.design, made.steps));
     }
     done.draft = now().draft;

@@ -74,7 +74,7 @@ void add_trims(const Asked& asked, List& list) {
 std::string bevel_words(const Asked& asked) {
   if (asked.contact.bevel_mm < kBevel) return "";
   return fmt::format(", beveled by {} over the thickness",
-                     with_unit(millimetres(asked.contact.bevel_mm), asked.bench.rounding));
+                     with_unit(millimetres(asked.contact.bevel_mm), asked.bench.survey.said()));
 }
 
 Ladder refitted(const Asked& asked, Work work, Fitting by, const std::string& words) {

@@ -143,7 +143,7 @@ Ladder longer_rails(const Workbench& bench, const Flaw& flaw, const RungLadder& 
   const double by = eased(ladder.last_mm - ladder.rise_mm, bench.rounding);
   if (by <= 0 || ladder.rails.empty()) return found;
   const std::string& group = bench.design.parts[ladder.part].group;
-  const std::string length = with_unit(millimetres(by), bench.rounding);
+  const std::string length = with_unit(millimetres(by), bench.survey.said());
   Candidate longer{bench.design.parts[ladder.rails.front()].name,
                    "lengthen",
                    flaw.text,
@@ -167,7 +167,7 @@ Ladder respaced(const Workbench& bench, const Flaw& flaw, const RungLadder& ladd
   const double above_first = (count - 1) * ladder.rise_mm + ladder.last_mm;
   const double total = above_first + (from_floor ? ladder.first_mm : 0);
   const double step = eased(total / (count + (from_floor ? 1 : 0)), bench.rounding);
-  const std::string apart = with_unit(millimetres(step), bench.rounding);
+  const std::string apart = with_unit(millimetres(step), bench.survey.said());
   Candidate even{rung.name, "space anew", flaw.text, fmt::format("space them {} apart", apart), {}};
   even.steps.push_back(CopiesRespaced{ladder.part, step});
   if (from_floor)

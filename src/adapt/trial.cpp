@@ -14,8 +14,8 @@ Rounding Bench::rounding(const Draft& draft) const {
 }
 
 std::vector<Flaw> Bench::all_findings(const Draft& draft, const FitAnswer& answer) const {
-  std::vector<Flaw> findings = findings_of(answer, rounding(draft));
-  for (Flaw& rungs : rung_findings(*draft.design, answer, rounding(draft)))
+  std::vector<Flaw> findings = findings_of(answer, input_.survey.said());
+  for (Flaw& rungs : rung_findings(*draft.design, answer, input_.survey.said()))
     findings.push_back(std::move(rungs));
   return findings;
 }

@@ -16,7 +16,11 @@ struct Writer {
   Rounding rounding;
 
   std::string length(double mm) const { return with_unit(millimetres(mm), rounding); }
-  std::string exactly(double mm) const { return typed(mm, design.units); }
+  // As the file has it, or rounded where the page speaks another unit.
+  std::string exactly(double mm) const {
+    return rounding.unit == design.units ? typed(mm, design.units)
+                                         : written(millimetres(mm), rounding);
+  }
   std::string place(Vec3 at) const {
     return fmt::format("at {}, {}, {}", exactly(at.x), exactly(at.y), exactly(at.z));
   }

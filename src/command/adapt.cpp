@@ -43,11 +43,11 @@ ExitStatus run_adapt(const Request& request) {
   if (!request.has("-o"))
     throw UsageFault("adapt needs a folder for the new job", "no-folder",
                      "say where: nookfit adapt JOB -o NEWJOB");
-  const auto job = designed_job(request.job);
+  auto job = designed_job(request.job);
   if (!job) return told(request, job.error());
   const std::string folder = request.value("-o", "");
   check_folder(request.job, folder);
-  const Style style = style_of(request, job->survey.units);
+  const Style style = style_of(request, job->survey);
   const RoomWorked room = drawn_room_of(*job);
   const AdaptAnswer answer = adapt({job->survey, room.shape(), room.draws, design_text(request.job),
                                     style.sure, room.adjustment.complete()});

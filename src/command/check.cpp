@@ -26,9 +26,9 @@ CheckAnswer check_of(const Job& job, double sure) {
 }  // namespace
 
 ExitStatus run_check(const Request& request) {
-  const auto job = designed_job(request.job);
+  auto job = designed_job(request.job);
   if (!job) return told(request, job.error());
-  const Style style = style_of(request, job->survey.units);
+  const Style style = style_of(request, job->survey);
   const CheckAnswer answer = check_of(*job, style.sure);
   return told(request, check_verdict(answer),
               request.has("--json") ? check_json(answer, request.job) : check_text(answer, style));

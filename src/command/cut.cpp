@@ -21,13 +21,13 @@ void put_templates(const Request& request, const JobScene& scene, const CutAnswe
 }  // namespace
 
 ExitStatus run_cut(const Request& request) {
-  const auto job = designed_job(request.job);
+  auto job = designed_job(request.job);
   if (!job) return told(request, job.error());
-  const Style style = style_of(request, job->survey.units);
+  const Style style = style_of(request, job->survey);
   const RoomWorked room = drawn_room_of(*job);
   const FitAnswer fit = fit_of(*job, room, style.sure);
   const DrillAnswer drill = drill_of(*job, room, fit, style.sure);
-  const CutAnswer answer = cut({*job->design, fit, &drill, job->survey.units});
+  const CutAnswer answer = cut({*job->design, fit, &drill});
   put_templates(request,
                 {job->survey, room.shape(), room.draws, room.report, fit.pieces, fit.frames,
                  &*job->design, &fit, &drill, style.rounding},

@@ -9,9 +9,9 @@
 namespace nook {
 
 ExitStatus run_fit(const Request& request) {
-  const auto job = designed_job(request.job);
+  auto job = designed_job(request.job);
   if (!job) return told(request, job.error());
-  const Style style = style_of(request, job->survey.units);
+  const Style style = style_of(request, job->survey);
   const RoomWorked room = drawn_room_of(*job);
   FitAnswer answer = fit_of(*job, room, style.sure);
   name_next(room, answer);

@@ -12,9 +12,9 @@
 namespace nook {
 
 ExitStatus run_room(const Request& request) {
-  const auto job = read_job(request.job);
+  auto job = read_job(request.job);
   if (!job) return told(request, job.error());
-  const Style style = style_of(request, job->survey.units);
+  const Style style = style_of(request, job->survey);
   const RoomWorked room = room_of(*job);
   std::optional<Foretold> expect;
   const auto words = request.given.find("--expect");

@@ -11,9 +11,9 @@
 namespace nook {
 
 ExitStatus run_safety(const Request& request) {
-  const auto job = designed_job(request.job);
+  auto job = designed_job(request.job);
   if (!job) return told(request, job.error());
-  const Style style = style_of(request, job->survey.units);
+  const Style style = style_of(request, job->survey);
   const RoomWorked room = drawn_room_of(*job);
   const FitAnswer fit = fit_of(*job, room, style.sure);
   const SafetyAnswer answer = safety_of(*job, room, fit, style.sure);

@@ -37,7 +37,7 @@ std::vector<SheetFile> files_of(const Job& job, const FitAnswer& fit, const Room
   const RoomShape& shape = room.shape();
   const bool known = room.adjustment.complete();
   const DrillAnswer drill = drill_of(job, room, fit, style.sure);
-  const CutAnswer list = cut({design, fit, &drill, job.survey.units});
+  const CutAnswer list = cut({design, fit, &drill});
   const CarryAnswer way = carry({job.survey, design, shape, room.draws, fit, style.sure});
   const SafetyAnswer cautions = safety(
       {job.survey, design, shape, room.draws, fit.pieces, fit.frames, &fit, known, style.sure});
@@ -54,9 +54,9 @@ std::vector<SheetFile> files_of(const Job& job, const FitAnswer& fit, const Room
 ExitStatus run_sheet(const Request& request) {
   if (!request.has("-o"))
     throw UsageFault("sheet needs a folder", "no-folder", "say where: nookfit sheet JOB -o FOLDER");
-  const auto job = designed_job(request.job);
+  auto job = designed_job(request.job);
   if (!job) return told(request, job.error());
-  const Style style = style_of(request, job->survey.units);
+  const Style style = style_of(request, job->survey);
   const std::string folder = request.value("-o", "");
   const RoomWorked room = drawn_room_of(*job);
   const FitAnswer fit = fit_of(*job, room, style.sure);

@@ -90,9 +90,10 @@ Length length_given(const std::string& option, const std::string& text, Unit uni
   return read->value;
 }
 
-Style style_of(const Request& request, Unit units) {
+Style style_of(const Request& request, Survey& survey) {
   Style style;
-  style.rounding = rounding_given(request, unit_given(request, units));
+  style.rounding = rounding_given(request, unit_given(request, survey.units));
+  survey.asked = style.rounding;
   style.sure = chance_given(request);
   style.color = color_given(request) && !request.has("--json");
   style.quiet = request.has("--quiet");

@@ -40,9 +40,9 @@ tl::expected<Job, Faults> job_to_measure(const std::string& folder) {
 }
 
 ExitStatus print_sheet(const Request& request) {
-  const auto job = job_to_measure(request.job);
+  auto job = job_to_measure(request.job);
   if (!job) return told(request, job.error());
-  const Style style = style_of(request, job->survey.units);
+  const Style style = style_of(request, job->survey);
   const RoomWorked room = room_of(*job);
   const MeasuringJob sheet = measuring_of(*job, room.adjustment.room());
   const Verdict known = room_verdict(room.report);
@@ -63,13 +63,14 @@ ExitStatus run_survey(const Request& request) {
     job = std::move(*read);
   }
   const bool json = request.has("--json"), fixed = request.has("--round") || request.has("--units");
-  const Style asked = style_of(request, job ? job->survey.units : Unit::inch);
+  Survey none;
+  const Style asked = style_of(request, job ? job->survey : none);
   Entry entry(request.job, job && job->design ? &*job->design : nullptr, json);
   entry.walk(fixed ? &asked.rounding : nullptr);
-  const auto after = read_job(request.job);
+  auto after = read_job(request.job);
   if (!after) return told(request, after.error());
+  const Style style = style_of(request, after->survey);
   const RoomReport report = room_of(*after).report;
-  const Style style = style_of(request, after->survey.units);
   return told(request, room_verdict(report),
               json ? survey_json_text(report, request.job)
                    : page_of(*after, report, style, entry.accepted()));

@@ -23,9 +23,9 @@ tl::expected<Job, Faults> entered(const Request& request, const Job& job,
 }  // namespace
 
 ExitStatus run_verify(const Request& request) {
-  const auto job = designed_job(request.job);
+  auto job = designed_job(request.job);
   if (!job) return told(request, job.error());
-  const Style style = style_of(request, job->survey.units);
+  const Style style = style_of(request, job->survey);
   const FitAnswer fit = fit_of(*job, drawn_room_of(*job), style.sure);
   const std::vector<NeededPiece> needed = needed_pieces(*job->design, fit);
   std::optional<PiecesAsCut> pieces = job->pieces;

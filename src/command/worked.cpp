@@ -45,8 +45,7 @@ RoomReport report_of(const Job& job, const Adjustment& adjustment) {
 // |w| at which a reading is a suspect (alpha .001, Baarda 1968).
 constexpr double kSuspect = 3.29;
 
-std::string suspect_words(const OpeningRead& opening, Unit unit) {
-  const Rounding rounding = usual_rounding(unit);
+std::string suspect_words(const OpeningRead& opening, Rounding rounding) {
   return "it reads " + with_unit({opening.read}, rounding) +
          "; the room and the parts that are up foretell " + with_unit({opening.adjusted}, rounding);
 }
@@ -59,7 +58,7 @@ void join_openings(const Job& job, RoomWorked& room) {
   for (const OpeningRead& opening : openings)
     if (std::abs(opening.w()) > kSuspect)
       room.report.suspects.push_back(
-          {{opening.id}, suspect_words(opening, job.survey.units), opening.adjusted, 0});
+          {{opening.id}, suspect_words(opening, job.survey.said()), opening.adjusted, 0});
   RoomDrawn built = as_built(room.adjustment.room(), room.draws, openings);
   room.built = std::move(built.room);
   room.draws = std::move(built.draws);

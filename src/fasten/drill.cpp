@@ -24,7 +24,7 @@ int wall_index(const Survey& survey, const std::string& name) {
 class DrillMap {
  public:
   explicit DrillMap(const DrillInput& in)
-      : in_(in), say_{in.design.units}, placed_{in.design, in.pieces, in.frames} {
+      : in_(in), say_(in.survey), placed_{in.design, in.pieces, in.frames} {
     for (const Wall& wall : in.survey.walls) {
       answer_.walls.emplace_back();
       answer_.walls.back().name = wall.name;

@@ -45,13 +45,14 @@ class Warner {
 
   void services() {
     if (in_unmarked_zone())
-      add("within 150 mm of the corner or ceiling: in the UK a cable may run here unmarked");
+      add("within " + say_.length(kZone) +
+          " of the corner or ceiling: in the UK a cable may run here unmarked");
     if (!s_.caution.empty()) add(s_.caution + " may run in this stud: no deeper");
   }
 
-  // BS 7671 522.6.202.
+  static constexpr double kZone = 150;  // mm. BS 7671 522.6.202
+
   bool in_unmarked_zone() const {
-    constexpr double kZone = 150;
     const WallFrame& frame = h_.face.wall();
     const bool far = frame.has_far_corner() && frame.end(s_.at.y) - s_.at.x < kZone;
     return s_.at.x - frame.start(s_.at.y) < kZone || far ||

@@ -13,25 +13,21 @@ constexpr double kExact = 1e-6;  // steps; a length on its mark stays there
 }  // namespace
 
 std::string Saying::length(double mm) const {
-  return with_unit(millimetres(mm), usual_rounding(unit));
+  return with_unit(millimetres(mm), rounding);
 }
 
 std::string Saying::at_least(double mm) const {
-  return length(std::ceil(mm / step() - kExact) * step());
+  return length(std::ceil(mm / rounding.step.mm - kExact) * rounding.step.mm);
 }
 
 std::string Saying::at_most(double mm) const {
-  return length(std::floor(mm / step() + kExact) * step());
+  return length(std::floor(mm / rounding.step.mm + kExact) * rounding.step.mm);
 }
 
 std::string Saying::load(double newtons) const {
-  const bool pounds = unit == Unit::inch;
+  const bool pounds = rounding.unit == Unit::inch;
   const double value = std::round(newtons / (pounds ? kNewtonsPerPound : kNewtonsPerKilogram));
   return fmt::format("{:.0f} {}", value == 0 ? 0 : value, pounds ? "lb" : "kg");
-}
-
-double Saying::step() const {
-  return unit == Unit::inch ? kMillimetresPerInch / 16 : 1;
 }
 
 }  // namespace nook

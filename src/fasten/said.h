@@ -1,15 +1,23 @@
-// Lengths and loads in the words and units of the job.
+// Lengths and loads in the words and units asked for.
 #pragma once
 
 #include <string>
 
 #include "base/notation.h"
+#include "room/survey.h"
 
 namespace nook {
 
 /// What an answer speaks: inches and pounds, or millimetres and kilograms.
 struct Saying {
-  Unit unit = Unit::inch;
+  Rounding rounding;
+  Length grid;  // the step that holes are laid out to, on the tape in hand: 1/16 in or 1 mm
+
+  /// As a survey is to be answered.
+  explicit Saying(const Survey& survey)
+      : rounding(survey.said()), grid(usual_rounding(survey.units).step) {}
+  /// In one unit, rounded as usual.
+  explicit Saying(Unit unit) : rounding(usual_rounding(unit)), grid(rounding.step) {}
 
   /// `15 5/16"`, `389 mm`.
   std::string length(double mm) const;
@@ -18,8 +26,8 @@ struct Saying {
   std::string at_most(double mm) const;
   /// `363 lb`, `165 kg`: of a force in newtons.
   std::string load(double newtons) const;
-  /// The step that holes are laid out to: 1/16 in or 1 mm.
-  double step() const;
+  /// `grid` in millimetres.
+  double step() const { return grid.mm; }
 };
 
 /// One pound or kilogram of load in newtons (standard gravity, CGPM 1901; pound, 1959).

@@ -40,7 +40,7 @@ std::optional<StoryPole> wall_pole(const WallDrill& wall) {
   StoryPole pole;
   pole.of = wall.name + " wall";
   pole.start =
-      wall.datum ? "the plumb line; away from the corner, minus is toward it" : "the corner";
+      wall.datum ? "the plumb line, away from the corner (back is toward it)" : "the corner";
   const auto from_start = [&](const Hole& h) { return h.from_datum_mm.value_or(h.along_mm); };
   const double shift =
       wall.datum ? from_start(wall.holes.front()) - wall.holes.front().along_mm : 0;

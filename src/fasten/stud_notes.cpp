@@ -124,7 +124,7 @@ std::vector<Suspect> stud_suspects(const Survey& survey) {
         for (const Reading& right : f.right_edge) {
           if (left.struck || right.struck) continue;
           const EdgePair pair{left, right, f.by, wall.studs->width.mm};
-          if (pair.disagree()) suspects.push_back(pair.suspect({survey.units}));
+          if (pair.disagree()) suspects.push_back(pair.suspect(Saying(survey)));
         }
   }
   return suspects;

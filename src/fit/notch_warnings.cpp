@@ -14,7 +14,6 @@ constexpr double kLittleWood = 19;  // mm, 3/4 in; less than this beside a notch
 constexpr double kApart = 10;       // mm between rays; chosen
 constexpr double kInset = 1;        // mm from the corners of the notch; chosen
 constexpr double kOnBorder = 0.01;  // mm; an edge this near the outline is not one of the wood
-const std::string kLess = "less than 3/4\" (19 mm)";
 
 class Weakness {
  public:
@@ -36,7 +35,7 @@ class Weakness {
     else if (parts_without(wood_, notch_.polygon) > wood_.size())
       words.push_back("cuts the piece in two, together with its other notches");
     else if (!add_thin_wood(words) && parts_without(alone_, wide()) > alone_.size())
-      words.push_back("leaves a neck of " + kLess);
+      words.push_back("leaves a narrow neck that breaks easily");
     return words;
   }
 
@@ -54,7 +53,7 @@ class Weakness {
       if (!intersect(opening, Regions{{notch_.polygon, {}}}).empty())
         words.push_back("runs into " + name);
       else if (!intersect(opening, Regions{{wide(), {}}}).empty())
-        words.push_back("comes within 3/4\" (19 mm) of " + name);
+        words.push_back("leaves little wood beside " + name);
     }
   }
 
@@ -73,7 +72,7 @@ class Weakness {
     }
     static const char* kWhere[] = {"right of", "above", "left of", "below"};
     for (int q = 0; q < 4; ++q)
-      if (thin[q]) words.push_back("leaves " + kLess + " of wood " + kWhere[q] + " it");
+      if (thin[q]) words.push_back(std::string("leaves little wood ") + kWhere[q] + " it");
     return std::any_of(std::begin(thin), std::end(thin), [](bool t) { return t; });
   }
 

@@ -34,7 +34,6 @@ Json json_of(const std::vector<Pass>& passes, Rounding rounding) {
 }  // namespace
 
 Json carry_json(const CarryAnswer& carry, const std::string& job) {
-  const Rounding rounding = usual_rounding(carry.units);
   Json json = opening("carry", job, carry.verdict);
   json["way_known"] = carry.way_known;
   json["room_known"] = carry.room_known;
@@ -42,12 +41,12 @@ Json carry_json(const CarryAnswer& carry, const std::string& job) {
   for (const PieceCarry& piece : carry.pieces)
     json["pieces"].push_back({{"part", piece.part},
                               {"verdict", words(piece.verdict)},
-                              {"passes", json_of(piece.passes, rounding)}});
+                              {"passes", json_of(piece.passes, carry.said)}});
   json["groups"] = Json::array();
   for (const GroupCarry& group : carry.groups)
     json["groups"].push_back({{"name", group.name},
                               {"whole", words(group.whole)},
-                              {"passes", json_of(group.passes, rounding)},
+                              {"passes", json_of(group.passes, carry.said)},
                               {"order", group.order}});
   return json;
 }

@@ -3,22 +3,10 @@
 
 #include <nlohmann/json.hpp>
 
+#include "design/side.h"
+
 namespace nook {
 namespace {
-
-const char* name_of(EdgeSide side) {
-  switch (side) {
-    case EdgeSide::left:
-      return "left";
-    case EdgeSide::right:
-      return "right";
-    case EdgeSide::bottom:
-      return "bottom";
-    case EdgeSide::top:
-      return "top";
-  }
-  return "";
-}
 
 const char* name_of(Purchase::Kind kind) {
   switch (kind) {

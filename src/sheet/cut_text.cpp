@@ -75,13 +75,13 @@ std::string purchase_words(const Purchase& item, Rounding rounding) {
       return fmt::format("{} {} x {}{}", item.count, item.name, size(item.length_mm),
                          item.width_mm > 0 ? ", " + size(item.width_mm) + " thick" : "");
     case Purchase::Kind::shim:
-      return fmt::format("shims to {} for {}", size(item.width_mm), item.name);
+      return fmt::format("shims to {} for {}", rounded_up(item.width_mm, rounding), item.name);
     case Purchase::Kind::trim:
       return fmt::format("{} of trim{} for {}", size(item.length_mm),
                          item.width_mm > 0 ? ", " + size(item.width_mm) + " wide," : "", item.name);
     case Purchase::Kind::filler:
       return fmt::format("{} of filler strip, to {} wide, for {}", size(item.length_mm),
-                         size(item.width_mm), item.name);
+                         rounded_up(item.width_mm, rounding), item.name);
     case Purchase::Kind::caulk:
       return fmt::format("caulk for {} along {}", size(item.length_mm), item.name);
     case Purchase::Kind::scribe_blade:
@@ -99,11 +99,13 @@ std::string shopping_of(const CutAnswer& cut, Rounding rounding) {
   return text.empty() ? "" : "\nBesides the stock, buy:\n" + text;
 }
 
-std::string closing_words() {
-  return "\n" + wrapped(
-                    "Sizes are bare wood: paint adds about 1/64 in (0.4 mm) a face and is not "
-                    "taken off. Cut to the waste side of the line.",
-                    kPageWidth, "");
+std::string closing_words(Rounding rounding) {
+  const bool inch = rounding.unit == Unit::inch;
+  rounding.step = inch ? inches(1.0 / 64) : millimetres(.1);
+  const std::string paint = with_unit(inch ? inches(1.0 / 64) : millimetres(.4), rounding);
+  return "\n" + wrapped("Sizes are bare wood: paint adds about " + paint +
+                            " a face and is not taken off. Cut to the waste side of the line.",
+                        kPageWidth, "");
 }
 
 }  // namespace
@@ -125,7 +127,7 @@ std::string cut_text(const CutAnswer& cut, const Style& style) {
   page += pieces_of(cut, style.rounding);
   page += layout_of(cut, style.rounding);
   page += shopping_of(cut, style.rounding);
-  return page + closing_words();
+  return page + closing_words(style.rounding);
 }
 
 }  // namespace nook

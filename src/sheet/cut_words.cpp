@@ -5,6 +5,7 @@
 
 #include <cmath>
 
+#include "design/side.h"
 #include "sheet/cut_text.h"
 #include "sheet/wrap.h"
 
@@ -20,20 +21,6 @@ std::string bare(double mm, Rounding rounding) {
 
 std::string line(const std::string& text) {
   return wrapped(text, kPageWidth, "  ");
-}
-
-const char* name_of(EdgeSide side) {
-  switch (side) {
-    case EdgeSide::left:
-      return "left";
-    case EdgeSide::right:
-      return "right";
-    case EdgeSide::bottom:
-      return "bottom";
-    case EdgeSide::top:
-      return "top";
-  }
-  return "";
 }
 
 std::string kept_exact(double mm, bool exact, Rounding rounding) {

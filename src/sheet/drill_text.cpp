@@ -212,7 +212,7 @@ class DrillPage {
   }
   std::string pole_words(const StoryPole& pole) const {
     std::vector<std::string> marks;
-    for (const auto& m : pole.marks) marks.push_back(fmt::format("{} {}", bare(m.at_mm), m.what));
+    for (const auto& m : pole.marks) marks.push_back(mark_at(m, style_.rounding) + " " + m.what);
     return wrapped(fmt::format("{}, from {}: {}", pole.of, pole.start, fmt::join(marks, "; ")),
                    kPageWidth, "  ");
   }
@@ -229,6 +229,11 @@ std::string bit_for(double diameter_mm, Rounding rounding) {
   constexpr double kExact = 1e-6;
   const double size = std::floor(diameter_mm / step.mm + kExact) * step.mm;
   return with_unit(millimetres(size), {rounding.unit == Unit::cm ? Unit::mm : rounding.unit, step});
+}
+
+std::string mark_at(const StoryPole::Mark& mark, Rounding rounding) {
+  const std::string shown = written(millimetres(std::abs(mark.at_mm)), rounding);
+  return mark.at_mm < 0 && shown != "0" ? shown + " back" : shown;
 }
 
 std::string drill_text(const DrillAnswer& answer, const Style& style) {

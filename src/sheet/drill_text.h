@@ -20,4 +20,7 @@ std::string drill_text(const DrillAnswer& answer, const Style& style);
 /// The drill bit for a hole: the next 1/64 in or 1/2 mm below its diameter.
 std::string bit_for(double diameter_mm, Rounding rounding);
 
+/// A mark of a story pole from its start: `15 5/16`, or `15 5/16 back`.
+std::string mark_at(const StoryPole::Mark& mark, Rounding rounding);
+
 }  // namespace nook

@@ -6,7 +6,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include "base/measured.h"
+#include "sheet/contact_gap.h"
 #include "sheet/fit_wood.h"
 #include "sheet/fit_words.h"
 
@@ -14,88 +14,7 @@ namespace nook {
 namespace {
 
 constexpr double kEasyScribe = kMillimetresPerInch * 3 / 8;  // common practice, no source
-constexpr double kSameGap = 0.005;                           // mm
 constexpr double kBevel = kMillimetresPerInch / 32;  // more between the faces is cut at a bevel
-
-struct Words {
-  const FitAnswer& fit;
-  const ContactFit& contact;
-  const Style& style;
-
-  std::string length(double mm) const { return with_unit(millimetres(mm), style.rounding); }
-  std::string about(double sd) const {
-    return sd > 0 ? ", give or take " + give_or_take(millimetres(kTwoSided95 * sd), style.rounding)
-                  : "";
-  }
-  double half_step() const { return style.rounding.step.mm / 2; }
-  // The widest gap; where it prints like what is accepted and is more, it says so.
-  std::string widest() const {
-    const double most = contact.gap.most;
-    const bool hair = contact.verdict != Verdict::fits && most > contact.allow &&
-                      length(most) == length(contact.allow);
-    return (hair ? "a hair over " : "") + length(most);
-  }
-  bool upright() const {
-    const EdgeSide* side = std::get_if<EdgeSide>(&contact.how->edge);
-    return side && (*side == EdgeSide::left || *side == EdgeSide::right) && plumb();
-  }
-  bool plumb() const { return std::abs(fit.frames[contact.piece].v.z) > 0.99; }
-};
-
-// "at 36 up", "36 from its left end", "36 along it".
-std::string spot(const Words& w, double at) {
-  const std::string length = w.length(at);
-  const EdgeSide* side = std::get_if<EdgeSide>(&w.contact.how->edge);
-  if (!side) return length + " along it";
-  const bool along_v = *side == EdgeSide::left || *side == EdgeSide::right;
-  if (along_v && w.plumb()) return length + " up";
-  return length + (along_v ? " from its bottom edge" : " from its left end");
-}
-
-double widest_at(const ContactFit& contact) {
-  // Of equally wide spots the first is named.
-  const auto widest =
-      std::find_if(contact.line.begin(), contact.line.end(),
-                   [&](const GapPoint& p) { return p.gap > contact.gap.most - kSameGap; });
-  return widest == contact.line.end() ? 0 : widest->at;
-}
-
-// Where it is narrowest, of both faces; on a face contact as from its left end.
-GapPoint narrowest(const ContactFit& contact) {
-  GapPoint least{0, 1e300, 0};
-  for (const auto* line : {&contact.line, &contact.front, &contact.back})
-    for (const GapPoint& p : *line)
-      if (p.gap < least.gap - kSameGap) least = p;
-  for (const FieldPoint& p : contact.field)
-    if (p.gap < least.gap - kSameGap) least = {p.u, p.gap, p.sd};
-  return least;
-}
-
-std::string clear_words(const Words& w) {
-  const GapPoint least = narrowest(w.contact);
-  const std::string wanted = fmt::format("; {} is wanted", w.length(w.contact.allow));
-  if (least.gap < -w.half_step())
-    return fmt::format("{} into it at {}{}", w.length(-least.gap), spot(w, least.at),
-                       w.about(w.contact.gap_sd)) +
-           wanted;
-  return fmt::format("{} clear at its narrowest, {}{}", w.length(std::max(0.0, least.gap)),
-                     spot(w, least.at), w.about(w.contact.gap_sd)) +
-         wanted;
-}
-
-std::string gap_words(const Words& w) {
-  if (w.contact.how->by == Fitting::clear) return clear_words(w);
-  const GapRange& gap = w.contact.gap;
-  const double step = w.half_step();
-  if (gap.most < -step) return "too big by " + w.length(-gap.least) + w.about(w.contact.gap_sd);
-  if (gap.least < -step)
-    return fmt::format("overlaps by {}, open {} at {}{}", w.length(-gap.least), w.widest(),
-                       spot(w, widest_at(w.contact)), w.about(w.contact.gap_sd));
-  const bool alike = w.length(std::max(0.0, gap.least)) == w.length(gap.most);
-  if (gap.most - gap.least < step || alike) return "gap " + w.widest() + w.about(w.contact.gap_sd);
-  return fmt::format("gap {} to {}{}, widest {}", w.length(std::max(0.0, gap.least)), w.widest(),
-                     w.about(w.contact.gap_sd), spot(w, widest_at(w.contact)));
-}
 
 std::string joined(const std::vector<std::string>& words) {
   std::string text;
@@ -103,23 +22,23 @@ std::string joined(const std::vector<std::string>& words) {
   return text;
 }
 
-std::string bevel_words(const Words& w) {
+std::string bevel_words(const ContactWords& w) {
   if (w.contact.bevel_mm <= kBevel) return "";
   return fmt::format("; the faces differ by {}: bevel it", w.length(w.contact.bevel_mm));
 }
 
 // With a semicolon before it, as more words of an advice.
-std::string missing_words(const Words& w) {
+std::string missing_words(const ContactWords& w) {
   const std::string text = missing_wood(w.fit, w.contact, w.style);
   return text.empty() ? "" : "; " + text;
 }
 
 // The gap is as wide all along: no straight cut closes it.
-bool parallel(const Words& w) {
+bool parallel(const ContactWords& w) {
   return w.contact.taper_mm < w.half_step();
 }
 
-std::string taper_words(const Words& w) {
+std::string taper_words(const ContactWords& w) {
   if (!parallel(w))
     return fmt::format("taper {} over the edge, nothing {}{}{}", w.length(w.contact.taper_mm),
                        spot(w, widest_at(w.contact)), missing_words(w), bevel_words(w));
@@ -131,25 +50,25 @@ std::string taper_words(const Words& w) {
 }
 
 // Whether the piece meets walls at both ends.
-bool trapped(const Words& w) {
+bool trapped(const ContactWords& w) {
   const ContactFit* other = across_from(w.fit, w.contact);
   return other && !wall_named(w.contact.meets).empty() && !wall_named(other->meets).empty();
 }
 
-std::string easier_words(const Words& w) {
+std::string easier_words(const ContactWords& w) {
   if (trapped(w)) return "; both ends are trapped: a filler strip or cover trim is less work";
   if (w.contact.scribe_mm > kEasyScribe) return "; a filler strip or cover trim is less work";
   return "";
 }
 
 // Where the piece is in the wall: what to take off, following it.
-std::string cut_back_words(const Words& w) {
+std::string cut_back_words(const ContactWords& w) {
   return fmt::format("cut it back along the {}, up to {} at {}{}{}", w.contact.meets,
                      w.length(-w.contact.gap.least), spot(w, narrowest(w.contact).at),
                      bevel_words(w), easier_words(w));
 }
 
-std::string scribe_words(const Words& w) {
+std::string scribe_words(const ContactWords& w) {
   if (w.contact.gap.least < -w.half_step()) return cut_back_words(w);
   if (w.contact.scribe_mm < w.half_step()) return "push it home; nothing to scribe";
   std::string text = fmt::format("{}, touching at {}, set the scribers to {}",
@@ -169,7 +88,7 @@ std::string scribe_words(const Words& w) {
 }
 
 // What closes a gap that is too wide for its butt.
-std::string close_words(const Words& w) {
+std::string close_words(const ContactWords& w) {
   const std::string missing = missing_words(w);
   const std::string larger = missing.empty() ? "" : ", or make the piece larger" + missing;
   if (w.contact.gap.most <= kMillimetresPerInch / 4) return "caulk it, or scribe the edge";
@@ -182,35 +101,35 @@ std::string close_words(const Words& w) {
 }
 
 // An end that stands askew on the floor, as that of a leg that leans.
-bool askew_foot(const Words& w) {
+bool askew_foot(const ContactWords& w) {
   constexpr double kLeans = 1;  // degree; chosen
   return w.contact.meets == "floor" && w.contact.taper_deg >= kLeans;
 }
 
-std::string foot_words(const Words& w) {
+std::string foot_words(const ContactWords& w) {
   return fmt::format("cut this end to the floor, {} over the edge, nothing {}",
                      w.length(w.contact.taper_mm), spot(w, widest_at(w.contact)));
 }
 
-std::string butt_words(const Words& w) {
+std::string butt_words(const ContactWords& w) {
   if (w.contact.gap.least < -w.half_step())
     return fmt::format("take {} off this edge, or move the piece", w.length(-w.contact.gap.least));
   if (w.contact.gap.least < -0.1) return "ease this edge with a plane until it goes in";
   return askew_foot(w) ? foot_words(w) : close_words(w);
 }
 
-std::string shim_words(const Words& w) {
+std::string shim_words(const ContactWords& w) {
   if (w.contact.gap.most < w.half_step()) return "";
   return fmt::format("shim it, up to {} at the widest spot", w.length(w.contact.gap.most));
 }
 
-std::string move_away_words(const Words& w) {
+std::string move_away_words(const ContactWords& w) {
   const double by = w.contact.allow - narrowest(w.contact).gap;
   if (by < w.half_step()) return "move it a hair further away, less than the tape tells";
   return fmt::format("move it {} further away, or take that off", w.length(by));
 }
 
-std::string cut_words(const Words& w) {
+std::string cut_words(const ContactWords& w) {
   switch (w.contact.how->by) {
     case Fitting::taper:
       return taper_words(w);
@@ -224,7 +143,7 @@ std::string cut_words(const Words& w) {
 }
 
 // What does not fit.
-std::string remedy_words(const Words& w) {
+std::string remedy_words(const ContactWords& w) {
   switch (w.contact.how->by) {
     case Fitting::clear:
       return move_away_words(w);
@@ -253,7 +172,7 @@ std::string remedy_words(const Words& w) {
 }
 
 // What the readings do not decide: be ready for it.
-std::string ready_words(const Words& w) {
+std::string ready_words(const ContactWords& w) {
   const ContactFit& c = w.contact;
   const bool wide = c.gap.most + kTwoSided95 * c.gap_sd > c.allow;
   switch (c.how->by) {
@@ -280,10 +199,16 @@ std::string ready_words(const Words& w) {
   return "it may bind: be ready to ease the edge with a plane";
 }
 
-Finding cannot_meet(const ContactFit& contact) {
+// The farthest that an edge is looked out from: 300 mm.
+std::string reach_words(const Style& style) {
+  const Unit unit = style.rounding.unit;
+  return with_unit(millimetres(300), {unit, unit == Unit::inch ? inches(1) : millimetres(10)});
+}
+
+Finding cannot_meet(const ContactFit& contact, const Style& style) {
   return {Verdict::does_not_fit, 0, contact_place(contact),
-          "this edge cannot meet it: no ray square to the edge gets there within 12\" (300 mm) "
-          "[edge-cannot-meet]",
+          "this edge cannot meet it: no ray square to the edge gets there within " +
+              reach_words(style) + " [edge-cannot-meet]",
           "name another edge, or the face that lies against it"};
 }
 
@@ -297,9 +222,10 @@ Finding contact_finding(const FitAnswer& fit, const ContactFit& contact, const S
     return {Verdict::cannot_tell, 0, contact_place(contact), "nothing says how high it is",
             "measure from the level line up to the ceiling there"};
   if (!contact.meets_anything && contact.verdict == Verdict::fits)
-    return {Verdict::fits, 0, contact_place(contact), "nothing of it within 12\" (300 mm)", ""};
-  if (!contact.meets_anything) return cannot_meet(contact);
-  const Words w{fit, contact, style};
+    return {Verdict::fits, 0, contact_place(contact), "nothing of it within " + reach_words(style),
+            ""};
+  if (!contact.meets_anything) return cannot_meet(contact, style);
+  const ContactWords w{fit, contact, style};
   // Equally wide gaps stay in their order: the weight goes by what is printed.
   const double weight = std::round(contact.gap.most / style.rounding.step.mm);
   Finding finding{contact.verdict, weight * style.rounding.step.mm, contact_place(contact),

@@ -135,7 +135,7 @@ SheetSection poles_section(const SheetJob& job) {
     if (!needs_stick) continue;
     SheetTable table{fmt::format("{}, all from {}", pole.of, pole.start), {"Mark", "What"}, {}};
     for (const StoryPole::Mark& mark : pole.marks)
-      table.rows.push_back({job.bare(mark.at_mm), mark.what});
+      table.rows.push_back({mark_at(mark, job.style.rounding), mark.what});
     section.blocks.push_back(std::move(table));
   }
   return section;

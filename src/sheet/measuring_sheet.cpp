@@ -97,8 +97,10 @@ SheetSection wall_section(const SheetJob& job, int wall) {
 SheetSection readings_section(const SheetJob& job) {
   SheetSection section{"Readings, in walking order", {}};
   section.blocks.push_back(SheetWords{
-      "Along counts from the corner, height from the floor. Write what the tape says: 41 3/8 "
-      "strong, 3' 5 3/8\", 104.2 cm. Look first: list outlets, switches, vents, pipes."});
+      fmt::format("Along counts from the corner, height from the floor. Write what the tape says: "
+                  "{}. Look first: list outlets, switches, vents, pipes.",
+                  job.style.rounding.unit == Unit::inch ? "41 3/8 strong, 3' 5 3/8\""
+                                                        : "1042, 104.2 cm, 1.042 m")});
   for (const ReadingGroup& group :
        readings_in_walking_order(job.scene.survey, job.style.rounding)) {
     SheetTable table{group.name, {"What", "Where", "Read", "Again"}, {}};

@@ -101,7 +101,7 @@ std::string measuring_text(const MeasuringJob& job, Verdict room, const Style& s
 }
 
 std::string measuring_json(const MeasuringJob& job, Verdict room, const std::string& folder) {
-  const auto stops = measuring_stops(job, usual_rounding(job.survey.units));
+  const auto stops = measuring_stops(job, job.survey.said());
   Json list = Json::array();
   for (const MeasuringStop& stop : stops) {
     Json steps = Json::array();

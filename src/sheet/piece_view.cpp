@@ -156,8 +156,7 @@ bool names_edge(const CutPiece& piece, const std::string& edge) {
 
 Polygon blank_of(const JobScene& scene, int piece) {
   const NeededPiece needed = needed_pieces(*scene.design, *scene.fit)[piece];
-  return blank_outline({*scene.design, *scene.fit, scene.drill, scene.rounding.unit}, piece,
-                       needed);
+  return blank_outline({*scene.design, *scene.fit, scene.drill}, piece, needed);
 }
 
 // A level piece has none; one that stands as it is drawn needs none.

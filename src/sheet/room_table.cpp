@@ -5,6 +5,8 @@
 
 #include <cmath>
 
+#include "survey/room_report.h"
+
 namespace nook {
 namespace {
 
@@ -40,6 +42,8 @@ std::string readings_table(const RoomReport& report, const Style&) {
     text += fmt::format("chi-squared {:.1f} with {} to spare; below {:.1f} all is well\n",
                         report.chi2, report.dof, report.chi2_limit);
   text += "r: share of a slip that shows; w: beyond 3.29 suspect; slip: least that is found\n";
+  if (const auto limit = w_limit_by_scatter(report))
+    text += fmt::format("by the readings' own scatter (tau), w is suspect beyond {:.2f}\n", *limit);
   return text;
 }
 

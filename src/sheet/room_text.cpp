@@ -9,6 +9,7 @@
 #include "sheet/reading_name.h"
 #include "sheet/room_table.h"
 #include "sheet/wrap.h"
+#include "survey/missing.h"
 
 namespace nook {
 namespace {
@@ -38,6 +39,7 @@ std::string corner_line(const CornerReport& corner, const Style&) {
 // How far the wall leans over the height of a level.
 std::string lean_words(const WallReport& wall, const Survey& survey, const Style& style) {
   const double high = survey.level.length.mm / 1000;
+  if (!lean_known(wall)) return "may lean: nothing says how far";
   const double lean = wall.lean_mm_per_m.value * high, sd = wall.lean_mm_per_m.sd * high;
   const std::string over = length(survey.level.length.mm, style);
   if (std::abs(lean) < style.rounding.step.mm / 2)
@@ -58,18 +60,41 @@ std::string wall_line(const WallReport& wall, const Survey& survey, const Style&
   return text + ".";
 }
 
+std::string flatness_line(const RoomReport& report, const Style& style) {
+  const char* source = report.flatness_from_file ? "as the file says" : "as the readings have it";
+  if (report.flatness_sd_mm == 0) return fmt::format("The walls are taken as flat ({}).", source);
+  return fmt::format("Walls usually stray {} from flat over {} ({}).",
+                     length(report.flatness_sd_mm, style), length(report.flatness_reach_mm, style),
+                     source);
+}
+
+// An opening between what is up, as measured: its readings as typed.
+std::string opening_line(const Opening& opening, const Style& style) {
+  std::vector<std::string> read;
+  for (const Reading& reading : opening.is)
+    read.push_back(length(reading.value.mm, style) + (reading.struck ? " (struck)" : ""));
+  std::string at = length(opening.out.mm, style) + " out";
+  if (opening.height) {
+    const double up = opening.height->value.mm;
+    const char* from = !opening.height->from_line ? "up"
+                       : up < 0                   ? "below the line"
+                                                  : "above the line";
+    at += fmt::format(", {} {}", length(std::abs(up), style), from);
+  }
+  return fmt::format("Between the {} and the {}, {}: {} as measured.", opening.between[0],
+                     opening.between[1], at, fmt::join(read, ", again "));
+}
+
 std::string room_lines(const RoomReport& report, const Survey& survey, const Style& style) {
   std::string text;
   for (const CornerReport& corner : report.corners)
     text += wrapped(corner_line(corner, style), kPageWidth, "");
   for (const WallReport& wall : report.walls)
     text += wrapped(wall_line(wall, survey, style), kPageWidth, "");
-  if (!report.walls.empty())
-    text += wrapped(
-        fmt::format("Walls usually stray {} from flat over {} ({}).",
-                    length(report.flatness_sd_mm, style), length(report.flatness_reach_mm, style),
-                    report.flatness_from_file ? "as the file says" : "as the readings have it"),
-        kPageWidth, "");
+  if (!report.walls.empty()) text += wrapped(flatness_line(report, style), kPageWidth, "");
+  for (const Installed& up : survey.installed)
+    for (const Opening& opening : up.openings)
+      text += wrapped(opening_line(opening, style), kPageWidth, "");
   return text;
 }
 

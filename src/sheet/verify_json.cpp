@@ -38,6 +38,10 @@ const char* name_of(CutFault::Kind kind) {
       return "not measured";
     case CutFault::Kind::disagree:
       return "readings disagree";
+    case CutFault::Kind::figures_swapped:
+      return "figures swapped";
+    case CutFault::Kind::taken_beyond:
+      return "taken beyond the piece";
   }
   return "";
 }
@@ -58,6 +62,8 @@ const char* name_of(Remedy::Do what) {
       return "cut again";
     case Remedy::Do::measure:
       return "measure";
+    case Remedy::Do::mend_file:
+      return "mend pieces.toml";
   }
   return "";
 }
@@ -96,10 +102,10 @@ Json json_of(const PieceVerify& piece, Rounding rounding) {
 }  // namespace
 
 Json verify_json(const VerifyAnswer& verify, const std::string& job) {
-  const Rounding rounding = usual_rounding(verify.units);
   Json json = opening("verify", job, verify.verdict);
   json["pieces"] = Json::array();
-  for (const PieceVerify& piece : verify.pieces) json["pieces"].push_back(json_of(piece, rounding));
+  for (const PieceVerify& piece : verify.pieces)
+    json["pieces"].push_back(json_of(piece, verify.said));
   json["not_measured"] = verify.not_measured;
   json["room_known"] = verify.known;
   return json;

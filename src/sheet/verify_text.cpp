@@ -109,6 +109,9 @@ std::string done(const Remedy& remedy, Rounding rounding) {
     case Remedy::Do::measure:
       return "measure that and write it into pieces.toml, as finely as the "
              "tape is marked";
+    case Remedy::Do::mend_file:
+      return "put it right in pieces.toml: widths are [height, width there], heights [from the "
+             "left, height there]";
   }
   return {};
 }
@@ -188,6 +191,13 @@ std::string told(const CutFault& fault, Rounding rounding) {
       return fmt::format(
           "its readings do not agree: with the others right, {} would be {} instead of {}",
           fault.where, size(fault.wanted_mm, rounding), size(fault.measured_mm, rounding));
+    case Kind::figures_swapped:
+      return fault.other == "keys"
+                 ? "its numbers look swapped: its widths fit as heights, its heights as widths"
+                 : "its numbers look swapped: each size stands before the place where it was taken";
+    case Kind::taken_beyond:
+      return fmt::format("{} is said to be taken at {}, and the piece ends at {}", fault.where,
+                         size(fault.measured_mm, rounding), size(fault.wanted_mm, rounding));
   }
   return {};
 }

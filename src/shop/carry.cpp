@@ -101,7 +101,7 @@ void carry_all(const CarryInput& input, CarryAnswer& answer) {
 
 CarryAnswer carry(const CarryInput& input) {
   CarryAnswer answer;
-  answer.units = input.survey.units;
+  answer.said = input.survey.said();
   answer.room_known = input.fit.known;
   answer.way_known = !input.survey.doorways.empty() || !input.survey.turns.empty();
   carry_all(input, answer);

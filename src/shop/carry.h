@@ -64,9 +64,9 @@ struct CarryAnswer {
   Verdict verdict = Verdict::fits;  // of the worst piece
   bool room_known = true;           // false: ceiling and alcove were not looked at
   bool way_known = true;            // false: no door and no turn was measured
-  Unit units = Unit::inch;
-  std::vector<PieceCarry> pieces;  // in file order, each copy by itself
-  std::vector<GroupCarry> groups;  // those of more than one piece, in the order they go in
+  Rounding said;                    // how its lengths are told
+  std::vector<PieceCarry> pieces;   // in file order, each copy by itself
+  std::vector<GroupCarry> groups;   // those of more than one piece, in the order they go in
 };
 
 /// `room` and `draws` are in the frame of `fit`, whose pieces and frames say what stands where.

@@ -4,28 +4,12 @@
 #include <algorithm>
 #include <limits>
 
+#include "design/side.h"
+
 namespace nook {
 namespace {
 
 constexpr double kNoLimit = std::numeric_limits<double>::infinity();
-
-bool across(EdgeSide side) {
-  return side == EdgeSide::left || side == EdgeSide::right;
-}
-
-EdgeSide opposite(EdgeSide side) {
-  switch (side) {
-    case EdgeSide::left:
-      return EdgeSide::right;
-    case EdgeSide::right:
-      return EdgeSide::left;
-    case EdgeSide::bottom:
-      return EdgeSide::top;
-    case EdgeSide::top:
-      return EdgeSide::bottom;
-  }
-  return side;
-}
 
 double longest(const Stock& stock) {
   double most = stock.lengths.empty() ? kNoLimit : 0;
@@ -65,8 +49,8 @@ bool means(const std::string& part, const Piece& piece) {
 double wood_beyond(const Piece& piece, const Design& design, EdgeSide side) {
   const Bounds b = bounds_of(piece.drawn->outline);
   const Vec2 size = b.high - b.low;
-  const double own = across(side) ? size.x : size.y, other = across(side) ? size.y : size.x;
-  const double most = limit(design.stock[piece.drawn->stock], across(side), other);
+  const double own = upright(side) ? size.x : size.y, other = upright(side) ? size.y : size.x;
+  const double most = limit(design.stock[piece.drawn->stock], upright(side), other);
   const double beyond = std::max(0.0, most - own);
   return is_cut_to_room(piece, design, opposite(side)) ? beyond / 2 : beyond;
 }

@@ -102,7 +102,6 @@ StockCut laid_out(const Stock& stock, const std::vector<CutPiece>& pieces) {
 CutAnswer cut(const CutInput& input) {
   CutAnswer answer;
   answer.verdict = input.fit.verdict;
-  answer.units = input.units;
   answer.known = input.fit.known;
   answer.pieces = gathered(input);
   sort_by_stock(answer.pieces, input.design);

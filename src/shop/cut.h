@@ -109,10 +109,9 @@ struct StockCut {
 
 struct CutAnswer {
   Verdict verdict = Verdict::fits;  // as the fit
-  Unit units = Unit::inch;
-  bool known = true;             // false: sizes are as drawn, the room is not known
-  std::vector<CutPiece> pieces;  // by stock, longest first
-  std::vector<StockCut> stock;   // in the order of the design
+  bool known = true;                // false: sizes are as drawn, the room is not known
+  std::vector<CutPiece> pieces;     // by stock, longest first
+  std::vector<StockCut> stock;      // in the order of the design
   std::vector<Purchase> shopping;
 };
 
@@ -120,7 +119,6 @@ struct CutInput {
   const Design& design;
   const FitAnswer& fit;
   const DrillAnswer* drill = nullptr;  // none: no holes for screws are listed
-  Unit units = Unit::inch;
 };
 
 /// 1. Pieces that come out alike within 0.5 mm (chosen) are one entry.

@@ -4,6 +4,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "design/side.h"
+
 namespace nook {
 namespace {
 
@@ -21,23 +23,6 @@ struct Trim {
   double most() const { return std::max(first, last); }
 };
 
-const char* name_of(EdgeSide side) {
-  switch (side) {
-    case EdgeSide::left:
-      return "left";
-    case EdgeSide::right:
-      return "right";
-    case EdgeSide::bottom:
-      return "bottom";
-    case EdgeSide::top:
-      return "top";
-  }
-  return "";
-}
-
-bool upright(EdgeSide side) {
-  return side == EdgeSide::left || side == EdgeSide::right;
-}
 // A trim of the side that cutouts are laid off from moves them.
 bool reference(const NeededPiece& piece, EdgeSide side) {
   const LaidFrom from = laid_from(piece);
@@ -201,6 +186,8 @@ void add_for(std::vector<Remedy>& remedies, const Judged& judged, const CutFault
     case Kind::taper_reversed:
     case Kind::not_measured:
     case Kind::disagree:
+    case Kind::figures_swapped:
+    case Kind::taken_beyond:
       return;
   }
 }
@@ -218,6 +205,8 @@ bool lacks_wood(Kind kind) {
 
 // What mends one fault, the one that spoils least first; to cut again or to measure comes last.
 std::vector<Remedy> for_fault(const Judged& judged, const CutFault& fault) {
+  if (fault.kind == Kind::figures_swapped || fault.kind == Kind::taken_beyond)
+    return {plain(Remedy::Do::mend_file)};
   std::vector<Remedy> all;
   if (fault.verdict == Verdict::does_not_fit) add_for(all, judged, fault);
   std::stable_sort(all.begin(), all.end(), [](const Remedy& a, const Remedy& b) {

@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "shop/cut_faults.h"
+#include "shop/mixed_figures.h"
 #include "shop/remedies.h"
 #include "shop/taped.h"
 
@@ -62,6 +63,36 @@ CutFault swap_fault(const Measuring& piece, const std::string& other) {
   return fault;
 }
 
+constexpr double kFarOff = 50.8;      // mm, 2 in: further off than a cut goes wrong. Chosen
+constexpr double kMuchBetter = 0.25;  // of that: the figures were swapped. Chosen
+
+// The furthest that a size is off; notches and squareness say nothing about swapped figures.
+double furthest_off(const Judged& judged) {
+  double most = 0;
+  for (const CutFigure& figure : judged.figures)
+    if (figure.known() && !figure.of_notch() && figure.of != CutFigure::Of::square)
+      most = std::max(most, std::abs(figure.off.value));
+  return most;
+}
+
+// Figures that cannot be of this piece as they stand: swapped, or taken where there is no piece.
+std::optional<CutFault> written_wrong(const Measuring& piece, CutScale scale) {
+  const double as_given = furthest_off(piece.judged);
+  for (const MixUp& mixed : mix_ups(*piece.cut)) {
+    if (as_given < kFarOff) break;
+    const Judged meant = judged_for(mixed.meant, piece.needed, scale);
+    if (furthest_off(meant) > kMuchBetter * as_given) continue;
+    CutFault fault;
+    fault.kind = CutFault::Kind::figures_swapped;
+    fault.of = CutFault::Of::whole;
+    fault.verdict = Verdict::cannot_tell;
+    fault.other = mixed.keys ? "keys" : "pairs";
+    fault.off.value = as_given;
+    return fault;
+  }
+  return taken_beyond(*piece.cut, *piece.judged.needed);
+}
+
 // The figure that uses up most of what is accepted.
 Measured worst_off(const Judged& judged) {
   Measured worst;
@@ -85,6 +116,8 @@ PieceVerify verified(const Measuring& piece, const std::vector<Measuring>& all, 
                      {}};
   if (const Measuring* other = swapped_with(piece, all, scale))
     answer.faults = {swap_fault(piece, other->cut->part)};
+  else if (const auto wrong = written_wrong(piece, scale))
+    answer.faults = {*wrong}, answer.verdict = Verdict::cannot_tell;
   if (!answer.faults.empty()) answer.off = answer.faults.front().off;
   answer.remedies = remedies_for(judged, answer.faults);
   return answer;
@@ -108,7 +141,7 @@ VerifyAnswer verify(const VerifyInput& input) {
   const CutScale scale{sd_between_edges(input.survey), input.sure};
   VerifyAnswer answer;
   answer.known = input.known;
-  answer.units = input.survey.units;
+  answer.said = input.survey.said();
   answer.not_measured = unmeasured(input);
   std::vector<Measuring> all;
   for (const PieceAsCut& cut : input.cut.pieces) {

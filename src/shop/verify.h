@@ -29,7 +29,9 @@ struct CutFault {
     notch_not_wanted,
     swapped,  // it is `other`, and `other` is it
     not_measured,
-    disagree  // its readings cannot all be right: `where` names the one to take again
+    disagree,         // its readings cannot all be right: `where` names the one to take again
+    figures_swapped,  // written down in each other's place: `other` is "keys" or "pairs"
+    taken_beyond      // `where` is said to be taken at `measured_mm`, and it ends at `wanted_mm`
   };
   /// What of the piece it is about.
   enum class Of { width, height, square, notch, whole };
@@ -59,7 +61,7 @@ struct Spoil {
   double by_mm = 0;
 };
 struct Remedy {
-  enum class Do { trim, recut_notch, turn_over, change_marks, fill, cut_again, measure };
+  enum class Do { trim, recut_notch, turn_over, change_marks, fill, cut_again, measure, mend_file };
   Do what = Do::trim;
   int fault = 0;     // the first of the piece's faults that it mends
   std::string edge;  // trim: "left"; a notch: its corner; change_marks: the other piece
@@ -77,9 +79,9 @@ struct PieceVerify {
   std::vector<Remedy> remedies;  // fault by fault, the one that spoils least first
 };
 struct VerifyAnswer {
-  bool known = true;                // false: held against the drawing alone
-  Verdict verdict = Verdict::fits;  // of the worst piece
-  Unit units = Unit::inch;
+  bool known = true;                      // false: held against the drawing alone
+  Verdict verdict = Verdict::fits;        // of the worst piece
+  Rounding said;                          // how its lengths are told
   std::vector<PieceVerify> pieces;        // in the order of pieces.toml
   std::vector<std::string> not_measured;  // pieces of the design that nobody measured
 };

@@ -56,7 +56,7 @@ double least_clear(const Wall& wall, const Obstacle& box, const std::vector<doub
 
 std::vector<std::string> facts_beside(const Survey& survey) {
   std::vector<std::string> out;
-  const Rounding rounding = usual_rounding(survey.units);
+  const Rounding rounding = survey.said();
   for (const Wall& wall : survey.walls)
     for (const Obstacle& box : wall.obstacles) {
       if (!wall.studs || !is_box(box)) continue;

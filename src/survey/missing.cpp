@@ -57,6 +57,8 @@ void add_leans(const RoomModel& model, const Solution& solution, std::vector<Mis
 
 std::vector<Missing> missing(const RoomModel& model, const Solution& solution) {
   std::vector<Missing> out;
+  if (model.walls() == 0 && model.observations.empty())
+    out.push_back({"nothing is measured yet: 'nookfit survey' asks for one reading after another"});
   for (std::size_t j = 0; j < model.unknowns.size(); ++j)
     if (last_resort(model, solution, static_cast<int>(j)))
       if (auto what = said(model, model.unknowns[j])) out.push_back(*what);
@@ -87,6 +89,10 @@ std::vector<Missing> missing_heights(const Survey& survey, HeightsWanted wanted)
   if (wanted.floor && floor < kHeights) out.push_back(said(floor, "the floor", "down"));
   if (wanted.ceiling && ceiling < kHeights) out.push_back(said(ceiling, "the ceiling", "up"));
   return out;
+}
+
+bool lean_known(const WallReport& wall) {
+  return wall.lean_mm_per_m.sd <= kHardly * 1000 * kLeanPrior;
 }
 
 bool nothing_blocks(const RoomReport& report) {

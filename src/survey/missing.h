@@ -17,6 +17,12 @@ struct HeightsWanted {
 };
 std::vector<Missing> missing_heights(const Survey& survey, HeightsWanted wanted);
 
+/// A wall leans N(0, kLeanPrior^2) before anything is read, mm per mm. Chosen.
+inline constexpr double kLeanPrior = 0.01;
+
+/// Whether the readings say how far a wall leans; false where they hardly narrow what walls do.
+bool lean_known(const WallReport& wall);
+
 /// Whether the room's figures stand.
 bool nothing_blocks(const RoomReport& report);
 

@@ -71,12 +71,12 @@ Suspect suspect(const RoomModel& model, const Solution& solution, int k, const B
   for (std::size_t i = 0; i < bend.shift.size(); ++i)
     if (std::abs(bend.shift[i] * bend.proud) > kBends)
       out.ids.push_back(model.observations[solution.rows[i]].id);
-  const Rounding rounding = usual_rounding(model.survey->units);
+  const Rounding rounding = model.survey->said();
   out.reason = fmt::format(
       "these bend together near the {} corner: {} of mud built up there, not a slip; say so with "
       "buildup = {{ proud = '{}', reach = '{}' }} or take readings further out",
       corner_name(*model.survey, k), with_unit(millimetres(bend.proud), rounding),
-      written(millimetres(bend.proud), rounding), written(millimetres(kReach), rounding));
+      with_unit(millimetres(bend.proud), rounding), with_unit(millimetres(kReach), rounding));
   out.likely_mm = bend.proud;
   out.odds = std::min(kMostOdds, std::exp(std::min(bend.log_odds, 100.0)));
   return out;

@@ -65,6 +65,7 @@ Outlook::Outlook(const RoomModel& model, const Solution& solution, std::vector<F
     all.insert(all.end(), t.of.begin(), t.of.end());
     takable_.push_back(std::move(t));
   }
+  taken_.resize(takable_.size());
   covariance_ = linear->covariance(all);
 }
 
@@ -125,10 +126,11 @@ double Outlook::relief(int reading) const {
   return sum;
 }
 
-int Outlook::best_by(double (Outlook::*worth)(int) const) const {
+int Outlook::best_by(double (Outlook::*worth)(int) const, bool once) const {
   int best = -1;
   double most = 0;
   for (int i = 0; i < static_cast<int>(takable_.size()); ++i) {
+    if (once && taken_[i]) continue;
     const double now = (this->*worth)(i) / takable_[i].minutes;
     if (now > most * (1 + 1e-9)) most = now, best = i;
   }
@@ -136,14 +138,15 @@ int Outlook::best_by(double (Outlook::*worth)(int) const) const {
 }
 
 int Outlook::best() const {
-  return best_by(&Outlook::drop);
+  return best_by(&Outlook::drop, true);
 }
 
 int Outlook::most_relief() const {
-  return best_by(&Outlook::relief);
+  return best_by(&Outlook::relief, false);
 }
 
 void Outlook::take(int reading) {
+  taken_[reading] = true;
   const Gain g = gain(reading, covariance_.rows);
   const Eigen::MatrixXd less = g.by * g.against.transpose();
   for (int i = 0; i < covariance_.rows; ++i)

@@ -39,21 +39,22 @@ class Outlook {
   double excess() const;
   /// How much of excess() a reading would take away.
   double relief(int reading) const;
-  /// The reading that takes away most of open(), a minute; -1 where none takes any.
+  /// The reading not taken yet that takes away most of open(), a minute; -1 where none takes any.
   int best() const;
-  /// The same for excess().
+  /// The same for excess(), among all: one may be taken again.
   int most_relief() const;
   void take(int reading);
   /// The least redundancy that a number of a reading taken just now would have.
   double redundancy(int reading) const;
 
  private:
-  int best_by(double (Outlook::*worth)(int) const) const;
+  int best_by(double (Outlook::*worth)(int) const, bool once) const;
   std::vector<double> drops(int reading) const;
   struct Gain;
   Gain gain(int reading, int rows) const;
 
   std::vector<Takable> takable_;
+  std::vector<bool> taken_;
   std::vector<int> first_;  // column of each reading's first number
   int wanted_ = 0;
   Table covariance_;  // wanted first

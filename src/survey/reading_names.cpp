@@ -10,7 +10,7 @@ namespace {
 
 class Namer {
  public:
-  explicit Namer(const Survey& survey) : survey_(survey), rounding_(usual_rounding(survey.units)) {}
+  explicit Namer(const Survey& survey) : survey_(survey), rounding_(survey.said()) {}
 
   std::map<std::string, std::string> all() {
     for (const Wall& wall : survey_.walls) on_wall(wall);

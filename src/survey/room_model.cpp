@@ -6,12 +6,12 @@
 #include "survey/base_lines.h"
 #include "survey/extents.h"
 #include "survey/first_values.h"
+#include "survey/missing.h"
 #include "survey/observations.h"
 
 namespace nook {
 namespace {
 
-constexpr double kLeanPrior = 0.01;    // mm per mm. Chosen
 constexpr double kSlopePrior = 0.005;  // of floor and ceiling, mm per mm. Chosen
 constexpr double kLevelRest = 2;       // sd of what is left of floor and ceiling, mm. Chosen
 constexpr double kLevelReach = 1000;   // mm. Chosen

@@ -118,6 +118,12 @@ double w_limit() {
   return value;
 }
 
+std::optional<double> w_limit_by_scatter(const RoomReport& report) {
+  constexpr int kLeastFreedom = 5;  // chosen
+  if (report.dof < kLeastFreedom) return {};
+  return tau_limit(kAlpha, report.dof) * std::sqrt(report.chi2 / report.dof);
+}
+
 RoomReport room_report(const RoomModel& model, const Solution& solution, const RoomShape& room) {
   RoomReport report;
   add_room(model, solution, room, report);

@@ -19,6 +19,10 @@ inline constexpr double kNotChecked = 1e-6;
 double noncentrality();
 /// 3.29: the limit of |w|.
 double w_limit();
+/// The same where what a reading is worth were not known and the readings' own scatter had to say:
+/// Pope's tau (1976) times sqrt(chi2 / dof). None with fewer than 5 readings to spare, where tau
+/// tells nothing.
+std::optional<double> w_limit_by_scatter(const RoomReport& report);
 
 /// Everything but suspects, missing and what to measure next.
 RoomReport room_report(const RoomModel& model, const Solution& solution, const RoomShape& room);

@@ -126,12 +126,12 @@ bool passes(const Solution& solution) {
 
 std::string said(const RoomModel& model, const Observation& reading, double value) {
   if (reading.blade > 0) return fmt::format("{:.1f} degrees", in_degrees({value}));
-  return with_unit(millimetres(value), usual_rounding(model.survey->units));
+  return with_unit(millimetres(value), model.survey->said());
 }
 
 std::string give_or_take_of(const RoomModel& model, const Observation& reading, double sd) {
   if (reading.blade > 0) return fmt::format("{:.1f}", in_degrees({kTwoSided95 * sd}));
-  return give_or_take(millimetres(kTwoSided95 * sd), usual_rounding(model.survey->units));
+  return give_or_take(millimetres(kTwoSided95 * sd), model.survey->said());
 }
 
 std::string reason(const RoomModel& model, const Candidate& candidate, bool alone) {

@@ -82,6 +82,46 @@ class RoomWords(unittest.TestCase):
         self.assertIn("mud", said["suspects"][0]["reason"])
         self.assertAlmostEqual(said["suspects"][0]["likely_mm"], 6.4, delta=2.5)
 
+    def test_nothing_is_asked_for_twice(self):
+        thin = corner_with().replace("[['36', '48', ['60', '60']], ['48', '36', ['60', '60']], ['60', '60', ['84 7/8', '84 7/8']]]",
+                                     "[['36', '48', '60']]")
+        for files in ({"room": thin}, {"room": corner_with()}):
+            with JobFolder(**files) as folder:
+                next_ones = [entry["reading"] for entry in answer("room", folder)["measure_next"]]
+            self.assertGreater(len(next_ones), 1)
+            self.assertEqual(len(set(next_ones)), len(next_ones))
+
+    def test_flat_walls_and_walls_that_nobody_held_a_level_to_are_said_in_words(self):
+        flat_walls = corner_with().replace("[tape]", "[flatness]\nsd = '0'\n[tape]")
+        with JobFolder(room=flat_walls) as folder:
+            page = flat(nookfit("room", folder).stdout)
+        self.assertIn("The walls are taken as flat (as the file says).", page)
+        self.assertNotIn("usually stray", page)
+        bare = corner_with().replace(PLUMB, "")
+        with JobFolder(room=bare) as folder:
+            page = flat(nookfit("room", folder).stdout)
+        self.assertIn("; may lean: nothing says how far", page)
+        self.assertNotIn("stands plumb", page)
+        with JobFolder(room=corner_with()) as folder:
+            self.assertIn('stands plumb in 48"', flat(nookfit("room", folder).stdout))
+
+    def test_an_empty_room_is_not_known(self):
+        with JobFolder(room='units = "inch"\n') as folder:
+            run = nookfit("room", folder)
+            said = answer("room", folder)
+        self.assertEqual((run.returncode, said["verdict"]), (1, "cannot tell"))
+        self.assertIn("nothing is measured yet -> 'nookfit survey' asks", flat(run.stdout))
+
+    def test_openings_between_what_is_up_are_listed_as_found(self):
+        up = ('[[installed]]\nparts = ["left ledger"]\nopenings = [{ between = ["left ledger", "right wall"], out = "1", '
+              'height = "40", is = ["46 1/16", "46"] },\n  { between = ["left wall", "right ledger"], out = "30", from_line = "-2", is = "45 1/2" }]\n')
+        with JobFolder(room=corner_with(extra=up)) as folder:
+            page = flat(nookfit("room", folder).stdout)
+            metric = flat(nookfit("room", folder, "--units", "mm").stdout)
+        self.assertIn('Between the left ledger and the right wall, 1" out, 40" up: 46 1/16", again 46" as measured.', page)
+        self.assertIn('Between the left wall and the right ledger, 30" out, 2" below the line: 45 1/2" as measured.', page)
+        self.assertIn("Between the left ledger and the right wall, 25 mm out, 1016 mm up: 1170 mm, again 1168 mm as measured.", metric)
+
     def test_the_one_tape_that_must_come_out_right(self):
         page = flat(nookfit("check", "rooms/lookout").stdout)
         found = re.search(r'a straight tape from (\S+)" along the left wall to (\S+)" along the right wall, both (\S+)" up '

@@ -181,6 +181,37 @@ class Verify(unittest.TestCase):
         self.fault(cut(panel=(kerf, kerf, "70", "70", "78 11/16", "78 11/16", RIGHT["panel"][6])),
                    "panel", "off by a kerf")
 
+    def written(self, part, widths, heights):
+        """The entry of a piece with sizes as given: [where, size] pairs."""
+        pairs = lambda sizes: "[" + ", ".join(f'["{at}", "{size}"]' for at, size in sizes) + "]"
+        return f'units = "inch"\n[[piece]]\npart = "{part}"\nwidths = {pairs(widths)}\nheights = {pairs(heights)}\n'
+
+    def mended(self, lines, part, kind):
+        found = self.verified(lines, part)
+        self.assertEqual(found["verdict"], "cannot tell", found)
+        self.assertEqual([f["kind"] for f in found["faults"]], [kind], found)
+        self.assertEqual([r["do"] for r in found["remedy"]], ["mend pieces.toml"])
+        return found["faults"][0]["text"]
+
+    def test_widths_and_heights_in_each_others_place_are_told_and_no_saw_is_set(self):
+        swapped = self.written("panel", [("1", "70"), ("34", "70")], [("1", "36"), ("69", "36")])
+        self.assertIn("its widths fit as heights", self.mended(swapped, "panel", "figures swapped"))
+        turned = self.written("panel", [("36", "1"), ("36", "69")], [("70", "1"), ("70", "34")])
+        self.assertIn("before the place", self.mended(turned, "panel", "figures swapped"))
+        # A sheet that is still whole fits no better the other way round.
+        whole = self.written("panel", [("1", "48"), ("95", "48")], [("1", "96"), ("47", "96")])
+        self.assertIn("forgotten cut", [f["kind"] for f in self.verified(whole, "panel")["faults"]])
+        one = self.written("panel", [("1", "48")], [])
+        self.assertEqual(self.verified(one, "panel")["faults"][0]["kind"], "forgotten cut")
+
+    def test_a_size_taken_where_there_is_no_piece_is_told(self):
+        off = self.written("panel", [("1", "36"), ("96", "36")], [("1", "70"), ("34", "70")])
+        text = self.mended(off, "panel", "taken beyond the piece")
+        self.assertEqual(text, 'the second width is said to be taken at 96", and the piece ends at 70"')
+        # Not ripped yet it is as wide as its sheet: a height at 46 from the left can be taken.
+        wide = self.written("panel", [("1", "48"), ("68", "48")], [("1", "70"), ("46", "70")])
+        self.assertNotIn("taken beyond the piece", [f["kind"] for f in self.verified(wide, "panel")["faults"]])
+
     def test_the_page_says_what_to_do_in_80_columns(self):
         job = Job(self.ROOM, DESIGN, cut(
             panel=("48", "48", "70", "70", "84 7/8", "84 7/8", RIGHT["panel"][6])))

@@ -213,7 +213,7 @@ TEST_CASE("holes: shims count into the depth and the strength") {
 
 TEST_CASE("holes: metric jobs stand on whole millimetres") {
   Bench bench = two_studs();
-  bench.design.units = Unit::mm;
+  bench.survey.units = Unit::mm;
   const DrillAnswer drilled = bench.drilled();
   for (const Hole& h : drilled.walls[0].holes) {
     CHECK(on_grid(h.from_end_mm, 1));

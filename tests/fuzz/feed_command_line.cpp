@@ -28,7 +28,8 @@ void ask(const std::vector<std::string>& words) {
   if (!command) throw unknown_command(words.front());
   const Request request = asked(*command, {words.begin() + 1, words.end()});
   if (request.has("--help")) require(!help_of(*command).empty(), "each command has help");
-  const Style style = style_of(request, Unit::inch);
+  Survey survey;
+  const Style style = style_of(request, survey);
   require(style.sure > 0.5 && style.sure < 1, "--sure is a chance");
   require(style.rounding.step > millimetres(0), "--round is a length");
 }

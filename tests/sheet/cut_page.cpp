@@ -110,8 +110,8 @@ rail, 1 1/4 x 3" lumber
 Besides the stock, buy:
   12 #10 wood screw x 3"
 
-Sizes are bare wood: paint adds about 1/64 in (0.4 mm) a face and is not taken
-off. Cut to the waste side of the line.
+Sizes are bare wood: paint adds about 1/64" a face and is not taken off. Cut to
+the waste side of the line.
 )");
 }
 

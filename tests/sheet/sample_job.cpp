@@ -32,7 +32,7 @@ SampleJob::SampleJob(const std::string& name)
   const Design& design = *read_.design;
   fit_ = fit({read_.survey, design, room, draws_});
   drill_ = drill({read_.survey, design, room, draws_, fit_.pieces, fit_.frames});
-  cut_ = cut({design, fit_, &drill_, read_.survey.units});
+  cut_ = cut({design, fit_, &drill_});
   carry_ = carry({read_.survey, design, room, draws_, fit_});
   safety_ = safety({read_.survey, design, room, draws_, fit_.pieces, fit_.frames, &fit_});
   const Rounding rounding = usual_rounding(read_.survey.units);

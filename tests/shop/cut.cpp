@@ -43,7 +43,7 @@ struct List {
     fit.contacts.push_back(made);
     return fit.contacts.back();
   }
-  CutAnswer answer() const { return cut({drawn.design, fit, nullptr, Unit::inch}); }
+  CutAnswer answer() const { return cut({drawn.design, fit}); }
 };
 
 }  // namespace

@@ -26,6 +26,16 @@ TEST_CASE("tau limits: Pope 1976, The statistics of residuals and the detection 
   CHECK(tau_limit(0.001, freedom) <= std::sqrt(double(freedom)) + 1e-12);
 }
 
+TEST_CASE("tau: tells the limit of w where only the readings' scatter says what they are worth") {
+  RoomReport report;
+  report.dof = 7, report.chi2 = 7;
+  CHECK(w_limit_by_scatter(report).value() == Approx(2.447).margin(6e-4));
+  report.chi2 = 28;  // twice as rough as stated
+  CHECK(w_limit_by_scatter(report).value() == Approx(2 * 2.447).margin(2e-3));
+  report.dof = 4;
+  CHECK_FALSE(w_limit_by_scatter(report).has_value());
+}
+
 TEST_CASE("Baarda 1968: limits of w and the least slip that is found", "[reference]") {
   // From memory; alpha .001, power .80.
   CHECK(w_limit() == Approx(3.29).margin(0.005));
