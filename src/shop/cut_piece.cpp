@@ -93,8 +93,11 @@ bool is_shaped(const Polygon& outline) {
   return simplified(outline, kInLine).size() > 4;
 }
 
+// A clearance at one of its sides, or something beside both: rounded up it would not go in.
 bool exact(const NeededPiece& needed, EdgeSide a, EdgeSide b) {
-  return needed.sides[static_cast<size_t>(a)].exact || needed.sides[static_cast<size_t>(b)].exact;
+  const SideAllowance &one = needed.sides[static_cast<size_t>(a)],
+                      &other = needed.sides[static_cast<size_t>(b)];
+  return one.exact || other.exact || (one.met && other.met);
 }
 
 }  // namespace

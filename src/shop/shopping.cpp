@@ -57,7 +57,7 @@ int holes_of(const Fastening& fastening, const FitAnswer& fit, const DrillAnswer
     if (wall_named(fastening.to) == wall.name)
       for (const Hole& hole : wall.holes) count += is_of(hole.part, fastening.part, fit);
   for (const JointDrill& joint : drill.parts)
-    if (joint.to == fastening.to && is_of(joint.part, fastening.part, fit))
+    if (is_of(joint.to, fastening.to, fit) && is_of(joint.part, fastening.part, fit))
       count += static_cast<int>(joint.holes.size());
   return count;
 }
@@ -72,9 +72,12 @@ std::string where(const ContactFit& found) {
   return fmt::format("{} at the {}", found.part, found.meets);
 }
 
+constexpr double kNoGap = 0.5;  // mm; no shim and no strip goes into less. Chosen
+
 void add_closers(std::vector<Purchase>& all, const FitAnswer& fit) {
   using Kind = Purchase::Kind;
   for (const ContactFit& found : fit.contacts) {
+    const bool open = found.gap.most >= kNoGap;
     const double length = edge_length(fit.pieces[found.piece].drawn->outline, found.how->edge);
     switch (found.how->by) {
       case Fitting::trim:
@@ -82,13 +85,13 @@ void add_closers(std::vector<Purchase>& all, const FitAnswer& fit) {
             {Kind::trim, where(found), 0, length, found.how->trim ? found.how->trim->mm : 0});
         break;
       case Fitting::filler:
-        all.push_back({Kind::filler, where(found), 0, length, found.gap.most});
+        if (open) all.push_back({Kind::filler, where(found), 0, length, found.gap.most});
         break;
       case Fitting::caulk:
         all.push_back({Kind::caulk, where(found), 0, length, 0});
         break;
       case Fitting::shim:
-        all.push_back({Kind::shim, where(found), 0, 0, found.gap.most});
+        if (open) all.push_back({Kind::shim, where(found), 0, 0, found.gap.most});
         break;
       default:
         break;

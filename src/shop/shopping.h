@@ -19,8 +19,8 @@ struct Purchase {
   double width_mm = 0;   // of trim; the widest gap of filler
 };
 
-/// Screws by kind and length; shims, trim, filler and caulk by the contacts that ask for them; a
-/// blade where an edge is scribed or a notch is cut.
+/// Screws by kind and length; shims, trim, filler and caulk by the contacts that ask for them,
+/// shims and filler only where a gap is left; a blade where an edge is scribed or a notch is cut.
 std::vector<Purchase> shopping(const Design& design, const FitAnswer& fit,
                                const DrillAnswer* drill);
 
