@@ -50,24 +50,26 @@ const Node* Table::find(Ask ask) const {
   return value;
 }
 
-std::optional<std::string> Table::text(Ask ask) const {
+template <class T>
+std::optional<T> Table::read(Ask ask, Reader<T> as) const {
   const Node* value = find(ask);
-  return value ? source_.text(*value, ask.key) : std::nullopt;
+  return value ? (source_.*as)(*value, ask.key) : std::nullopt;
+}
+
+std::optional<std::string> Table::text(Ask ask) const {
+  return read(ask, &Source::text);
 }
 
 std::optional<bool> Table::flag(Ask ask) const {
-  const Node* value = find(ask);
-  return value ? source_.flag(*value, ask.key) : std::nullopt;
+  return read(ask, &Source::flag);
 }
 
 std::optional<int> Table::whole(Ask ask) const {
-  const Node* value = find(ask);
-  return value ? source_.whole(*value, ask.key) : std::nullopt;
+  return read(ask, &Source::whole);
 }
 
 std::optional<double> Table::plain_number(Ask ask) const {
-  const Node* value = find(ask);
-  return value ? source_.plain_number(*value, ask.key) : std::nullopt;
+  return read(ask, &Source::plain_number);
 }
 
 std::optional<Length> Table::length(Ask ask) const {
@@ -76,13 +78,11 @@ std::optional<Length> Table::length(Ask ask) const {
 }
 
 std::optional<double> Table::load(Ask ask) const {
-  const Node* value = find(ask);
-  return value ? source_.load(*value, ask.key) : std::nullopt;
+  return read(ask, &Source::load);
 }
 
 std::optional<Angle> Table::angle(Ask ask) const {
-  const Node* value = find(ask);
-  return value ? source_.angle(*value, ask.key) : std::nullopt;
+  return read(ask, &Source::angle);
 }
 
 std::optional<std::vector<Length>> Table::lengths(Ask ask, Values values) const {

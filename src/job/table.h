@@ -70,6 +70,10 @@ class Table {
   Remarks remarks() const;
 
  private:
+  template <class T>
+  using Reader = std::optional<T> (Source::*)(const Node&, std::string_view);
+  template <class T>
+  std::optional<T> read(Ask ask, Reader<T> as) const;
   const Node* at(std::string_view key) const;
   bool knows(std::string_view key) const;
 

@@ -62,8 +62,8 @@ TEST_CASE("guard: a side without a panel is told with its length and its drop") 
   CHECK(answer.verdict == Verdict::does_not_fit);
   const std::string text = spoken(missing->text, usual_rounding(Unit::inch));
   CHECK(text ==
-        "Nothing guards 46\" of the edge, 42\" above the floor. Over 30 in it wants a guard "
-        "that is 38 in high; only the way up stays open.");
+        "Nothing guards 46\" of the edge, 42\" above the floor. Over 30\" it wants a guard "
+        "that is 38\" high; only the way up stays open.");
 }
 
 TEST_CASE("guard: the way up stays open where the ladder is, and nowhere else") {

@@ -29,7 +29,7 @@ TEST_CASE("ladder: carpet that gives 3/8 makes the last rise 11 3/8, over the 1/
   CHECK(spoken(uneven->text, usual_rounding(Unit::inch)) ==
         "Rungs rise by 11\", 11\", 11\"; the deck is 11 3/8\" above the last. They differ by "
         "3/8\"; at "
-        "most 0.25 in. Lengthen the rails by 3/8\" below the first rung.");
+        "most 1/4\". Lengthen the rails by 3/8\" below the first rung.");
   CHECK(severity_of(on_carpet(0.25).answer(), "rungs-uneven").empty());
   CHECK(severity_of(on_carpet(0.375).answer(), "press-carpet") == "note");
 }
