@@ -56,6 +56,12 @@ std::string notch_told(const CutFault& fault, const std::string& why, Rounding r
                      size(fault.measured_mm, rounding), size(fault.wanted_mm, rounding), why);
 }
 
+std::string swapped_told(const std::string& what) {
+  if (what == "keys") return "its widths fit as heights, its heights as widths";
+  if (what == "notches") return "its notch fits with width and height changed";
+  return "each size stands before the place where it was taken";
+}
+
 std::string unmeasured_told(const CutFault& fault) {
   switch (fault.of) {
     case CutFault::Of::width:
@@ -110,8 +116,8 @@ std::string done(const Remedy& remedy, Rounding rounding) {
       return "measure that and write it into pieces.toml, as finely as the "
              "tape is marked";
     case Remedy::Do::mend_file:
-      return "put it right in pieces.toml: widths are [height, width there], heights [from the "
-             "left, height there]";
+      return "look at the piece and put it right in pieces.toml: widths are [height, width there], "
+             "heights [from the left, height there]";
   }
   return {};
 }
@@ -192,9 +198,7 @@ std::string told(const CutFault& fault, Rounding rounding) {
           "its readings do not agree: with the others right, {} would be {} instead of {}",
           fault.where, size(fault.wanted_mm, rounding), size(fault.measured_mm, rounding));
     case Kind::figures_swapped:
-      return fault.other == "keys"
-                 ? "its numbers look swapped: its widths fit as heights, its heights as widths"
-                 : "its numbers look swapped: each size stands before the place where it was taken";
+      return "its numbers look swapped: " + swapped_told(fault.other);
     case Kind::taken_beyond:
       return fmt::format("{} is said to be taken at {}, and the piece ends at {}", fault.where,
                          size(fault.measured_mm, rounding), size(fault.wanted_mm, rounding));

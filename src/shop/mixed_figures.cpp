@@ -56,12 +56,17 @@ std::optional<CutFault> beyond(const std::vector<CheckedAt>& sizes, double end, 
 std::vector<MixUp> mix_ups(const PieceAsCut& piece) {
   std::vector<MixUp> found;
   if (!piece.widths.empty() && !piece.heights.empty()) {
-    found.push_back({true, piece});
+    found.push_back({"keys", piece});
     std::swap(found.back().meant.widths, found.back().meant.heights);
   }
-  found.push_back({false, piece});
+  found.push_back({"pairs", piece});
   change_pair(found.back().meant.widths), change_pair(found.back().meant.heights);
   return found;
+}
+
+PieceAsCut with_notches_turned(PieceAsCut piece) {
+  for (NotchAsCut& notch : piece.notches) std::swap(notch.width, notch.height);
+  return piece;
 }
 
 std::optional<CutFault> taken_beyond(const PieceAsCut& piece, const NeededPiece& needed) {

@@ -66,13 +66,18 @@ void spoil_cutouts(Remedy& remedy, const NeededPiece& piece, const Trim& trim) {
     remedy.spoils.push_back({Spoil::Kind::not_centered, "", trim.most()});
 }
 
+// A notch at the trimmed edge loses what comes off at its own end of it.
 void spoil_notches(Remedy& remedy, const PieceAsCut& piece, const Trim& trim) {
   const std::string side = trim.side == EdgeSide::bottom ? "lower"
                            : trim.side == EdgeSide::top  ? "upper"
                                                          : name_of(trim.side);
-  for (const NotchAsCut& notch : piece.notches)
-    if (notch.corner.find(side) != std::string::npos)
-      remedy.spoils.push_back({Spoil::Kind::notch_narrows, notch.corner, trim.most()});
+  const std::string last_end = upright(trim.side) ? "upper" : "right";
+  for (const NotchAsCut& notch : piece.notches) {
+    if (notch.corner.find(side) == std::string::npos) continue;
+    const bool at_last = notch.corner.find(last_end) != std::string::npos;
+    const double off = at_last ? trim.last : trim.first;
+    if (off > kSame) remedy.spoils.push_back({Spoil::Kind::notch_narrows, notch.corner, off});
+  }
 }
 
 Remedy trimmed(const Judged& judged, const Trim& trim) {
@@ -175,7 +180,7 @@ void add_for(std::vector<Remedy>& remedies, const Judged& judged, const CutFault
     case Kind::notch_too_large:
     case Kind::notch_not_wanted:
       remedies.push_back(plain(Remedy::Do::fill));
-      remedies.back().edge = fault.where;
+      remedies.back().edge = fault.where.substr(0, fault.where.find(','));
       remedies.back().by_mm = std::max(fault.off.value, 0.0);
       remedies.back().spoils = {{Spoil::Kind::filled, fault.where, remedies.back().by_mm}};
       return;

@@ -66,30 +66,37 @@ CutFault swap_fault(const Measuring& piece, const std::string& other) {
 constexpr double kFarOff = 50.8;      // mm, 2 in: further off than a cut goes wrong. Chosen
 constexpr double kMuchBetter = 0.25;  // of that: the figures were swapped. Chosen
 
-// The furthest that a size is off; notches and squareness say nothing about swapped figures.
-double furthest_off(const Judged& judged) {
+// The furthest that a size is off, or a notch's; squareness says nothing about swapped figures.
+double furthest_off(const Judged& judged, bool notches) {
   double most = 0;
   for (const CutFigure& figure : judged.figures)
-    if (figure.known() && !figure.of_notch() && figure.of != CutFigure::Of::square)
+    if (figure.known() && figure.of_notch() == notches && figure.of != CutFigure::Of::square)
       most = std::max(most, std::abs(figure.off.value));
   return most;
 }
 
+CutFault swapped_figures(const std::string& what, double off) {
+  CutFault fault;
+  fault.kind = CutFault::Kind::figures_swapped;
+  fault.of = CutFault::Of::whole;
+  fault.verdict = Verdict::cannot_tell;
+  fault.other = what;
+  fault.off.value = off;
+  return fault;
+}
+
 // Figures that cannot be of this piece as they stand: swapped, or taken where there is no piece.
 std::optional<CutFault> written_wrong(const Measuring& piece, CutScale scale) {
-  const double as_given = furthest_off(piece.judged);
-  for (const MixUp& mixed : mix_ups(*piece.cut)) {
-    if (as_given < kFarOff) break;
-    const Judged meant = judged_for(mixed.meant, piece.needed, scale);
-    if (furthest_off(meant) > kMuchBetter * as_given) continue;
-    CutFault fault;
-    fault.kind = CutFault::Kind::figures_swapped;
-    fault.of = CutFault::Of::whole;
-    fault.verdict = Verdict::cannot_tell;
-    fault.other = mixed.keys ? "keys" : "pairs";
-    fault.off.value = as_given;
-    return fault;
-  }
+  const auto meant_better = [&](const PieceAsCut& meant, bool notches) {
+    const double as_given = furthest_off(piece.judged, notches);
+    return as_given >= kFarOff &&
+           furthest_off(judged_for(meant, piece.needed, scale), notches) <= kMuchBetter * as_given;
+  };
+  for (const MixUp& mixed : mix_ups(*piece.cut))
+    if (meant_better(mixed.meant, false))
+      return swapped_figures(mixed.what, furthest_off(piece.judged, false));
+  if (meant_better(with_notches_turned(*piece.cut), true))
+    return swapped_figures("notches", furthest_off(piece.judged, true));
   return taken_beyond(*piece.cut, *piece.judged.needed);
 }
 

@@ -30,7 +30,7 @@ struct CutFault {
     swapped,  // it is `other`, and `other` is it
     not_measured,
     disagree,         // its readings cannot all be right: `where` names the one to take again
-    figures_swapped,  // written down in each other's place: `other` is "keys" or "pairs"
+    figures_swapped,  // written down in each other's place: `other` is "keys", "pairs" or "notches"
     taken_beyond      // `where` is said to be taken at `measured_mm`, and it ends at `wanted_mm`
   };
   /// What of the piece it is about.

@@ -181,6 +181,13 @@ class Verify(unittest.TestCase):
         self.fault(cut(panel=(kerf, kerf, "70", "70", "78 11/16", "78 11/16", RIGHT["panel"][6])),
                    "panel", "off by a kerf")
 
+    def test_a_trim_spoils_a_notch_by_what_comes_off_at_its_own_end(self):
+        for low, high, spoiled in (("36", "36 3/8", 0), ("36 3/8", "36", 1)):
+            diagonals = ("78 7/8", "78 3/4") if high > low else ("78 3/4", "78 7/8")
+            found, _ = self.fault(cut(panel=(low, high, "70", "70", *diagonals, RIGHT["panel"][6])), "panel", "too large")
+            left = next(r for r in found["remedy"] if r["trim_edge"] == "left")
+            self.assertEqual(sum("notch" in s for s in left["spoils"]), spoiled, found)
+
     def written(self, part, widths, heights):
         """The entry of a piece with sizes as given: [where, size] pairs."""
         pairs = lambda sizes: "[" + ", ".join(f'["{at}", "{size}"]' for at, size in sizes) + "]"
@@ -198,6 +205,8 @@ class Verify(unittest.TestCase):
         self.assertIn("its widths fit as heights", self.mended(swapped, "panel", "figures swapped"))
         turned = self.written("panel", [("36", "1"), ("36", "69")], [("70", "1"), ("70", "34")])
         self.assertIn("before the place", self.mended(turned, "panel", "figures swapped"))
+        notch = cut(panel=(*RIGHT["panel"][:6], [("lower left", "5 3/8", "11/16")]))
+        self.assertIn("width and height changed", self.mended(notch, "panel", "figures swapped"))
         # A sheet that is still whole fits no better the other way round.
         whole = self.written("panel", [("1", "48"), ("95", "48")], [("1", "96"), ("47", "96")])
         self.assertIn("forgotten cut", [f["kind"] for f in self.verified(whole, "panel")["faults"]])
