@@ -212,7 +212,8 @@ class DrillPage {
   }
   std::string pole_words(const StoryPole& pole) const {
     std::vector<std::string> marks;
-    for (const auto& m : pole.marks) marks.push_back(mark_at(m, style_.rounding) + " " + m.what);
+    for (const auto& m : pole.marks)
+      marks.push_back(mark_at(m, style_.rounding) + (m.at_mm < 0 ? ": " : " ") + m.what);
     return wrapped(fmt::format("{}, from {}: {}", pole.of, pole.start, fmt::join(marks, "; ")),
                    kPageWidth, "  ");
   }
