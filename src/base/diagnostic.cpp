@@ -120,10 +120,10 @@ int distance(std::string_view a, std::string_view b) {
   return above.back();
 }
 
-// Twice the slips between two words; the same letters in another order are half a slip nearer.
+// Twice the slips between two words; the same letters in another order, or a known word with an
+// ending ("inches" for "inch"), are half a slip nearer.
 int unlikeness(std::string_view word, std::string_view candidate) {
-  // A known word with an ending is meant too: "inches" for "inch".
-  if (candidate.size() >= 4 && word.starts_with(candidate)) return 2;
+  if (candidate.size() >= 4 && word.starts_with(candidate)) return 1;
   std::string a(word), b(candidate);
   std::sort(a.begin(), a.end());
   std::sort(b.begin(), b.end());

@@ -12,9 +12,10 @@ namespace {
 using Of = CutFigure::Of;
 using Kind = CutFault::Kind;
 
-constexpr double kLeastWood = 25.4;  // mm beside a cutout. Chosen
-constexpr double kHides = 9.525;     // 3/8 in: what a filler or trim closes; common practice
-constexpr double kSame = 0.01;       // mm; two sides so alike are symmetric. Chosen
+constexpr double kLeastWood = 25.4;      // mm beside a cutout. Chosen
+constexpr double kHides = 9.525;         // 3/8 in: what a filler or trim closes; common practice
+constexpr double kNotchShort = 0.79375;  // mm, 1/32 in that a notch may fall short. Chosen
+constexpr double kSame = 0.01;           // mm; two sides so alike are symmetric. Chosen
 
 // A trim of one side: how much at its bottom or left end, and at its top or right end.
 struct Trim {
@@ -76,7 +77,7 @@ void spoil_notches(Remedy& remedy, const PieceAsCut& piece, const Trim& trim) {
     if (notch.corner.find(side) == std::string::npos) continue;
     const bool at_last = notch.corner.find(last_end) != std::string::npos;
     const double off = at_last ? trim.last : trim.first;
-    if (off > kSame) remedy.spoils.push_back({Spoil::Kind::notch_narrows, notch.corner, off});
+    if (off > kNotchShort) remedy.spoils.push_back({Spoil::Kind::notch_narrows, notch.corner, off});
   }
 }
 

@@ -262,7 +262,7 @@ TEST_CASE("holes: BS 7671 522.6.202 - near the corner a cable may run unmarked",
   for (const Hole& h : drilled.walls[0].holes) CHECK_FALSE(warns(h, "150 mm"));
   bench.nailed(0, 4.5);
   const auto holes = bench.drilled().walls[0].holes;
-  CHECK(warns(holes.front(), "within 150 mm of the corner"));
+  CHECK(warns(holes.front(), "within 5 7/8\" of the corner"));
   CHECK_FALSE(warns(holes.back(), "150 mm"));
 }
 
