@@ -196,3 +196,11 @@ TEST_CASE("drill page: the JSON of strength has null where there is no figure") 
   CHECK(findings[0].next == "let in blocking");
   CHECK(findings[1].what.find("steel studs") != std::string::npos);
 }
+
+TEST_CASE("drill page: marks behind a story pole's start say so, without a minus") {
+  const Rounding inch = usual_rounding(Unit::inch);
+  CHECK(mark_at({inches(15.3125).mm, ""}, inch) == "15 5/16");
+  CHECK(mark_at({-inches(15.3125).mm, ""}, inch) == "15 5/16 back");
+  CHECK(mark_at({-0.2, ""}, inch) == "0");
+  CHECK(mark_at({-59, ""}, usual_rounding(Unit::mm)) == "59 back");
+}

@@ -56,7 +56,7 @@ TEST_CASE("safety page: verdict and counts, each caution with its source, who de
         "Safety: DOES NOT FIT - 1 danger, 1 caution, 1 note\n"
         "\n"
         "danger   porthole of front panel, as crossed by deck: An opening of 5 7/8\" (give\n"
-        "         or take 1/16\"): over 3.5 in a body goes through, under 9 in a head does\n"
+        "         or take 1/16\"): over 3 1/2\" a body goes through, under 9\" a head does\n"
         "         not follow.\n"
         "         [head-trap] CPSC 325, B.2.5.1\n"
         "caution  rung 1 to rung 3: They differ by 1/4\" (give or take 1/16\").\n"
@@ -73,7 +73,7 @@ TEST_CASE("safety page: in millimetres limits keep their published figure") {
   style.rounding = usual_rounding(Unit::mm);
   const std::string text = safety_text({Verdict::does_not_fit, {trap()}}, style);
   CHECK(text.find("An opening of 149 mm (") != std::string::npos);
-  CHECK(text.find("3.5 in (89 mm)") != std::string::npos);
+  CHECK(text.find("89 mm (3.5 in)") != std::string::npos);
 }
 
 TEST_CASE("safety findings: dangers and what cannot be told, the rest counted") {
@@ -99,9 +99,8 @@ TEST_CASE("safety JSON: the opening, the keys of each caution, millimetres not r
   CHECK(first["source"] == "CPSC 325, B.2.5.1");
   CHECK(first["where"] == "porthole of front panel, as crossed by deck");
   CHECK(first["text"] ==
-        "An opening of 149.2 mm (give or take 1.6 mm): over 3.5 in (88.9 mm) a body goes through, "
-        "under 9 "
-        "in (228.6 mm) a head does not follow.");
+        "An opening of 149.2 mm (give or take 1.6 mm): over 88.9 mm (3.5 in) a body goes through, "
+        "under 228.6 mm (9 in) a head does not follow.");
   CHECK(first["value_mm"] == 149.225);
   CHECK(first["sd_mm"] == 0.8);
   CHECK(json["cautions"][1]["decided"] == false);
