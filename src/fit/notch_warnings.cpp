@@ -18,7 +18,9 @@ constexpr double kOnBorder = 0.01;  // mm; an edge this near the outline is not 
 class Weakness {
  public:
   Weakness(const Trials& trials, const std::vector<NotchFit>& all, const NotchFit& notch)
-      : piece_(trials.layout.scene.pieces[notch.piece]), notch_(notch) {
+      : piece_(trials.layout.scene.pieces[notch.piece]),
+        notch_(notch),
+        little_(with_unit(millimetres(kLittleWood), trials.layout.scene.survey.said())) {
     std::vector<Polygon> others;
     for (const NotchFit& other : all)
       if (&other != &notch && other.piece == notch.piece) others.push_back(other.polygon);
@@ -35,7 +37,7 @@ class Weakness {
     else if (parts_without(wood_, notch_.polygon) > wood_.size())
       words.push_back("cuts the piece in two, together with its other notches");
     else if (!add_thin_wood(words) && parts_without(alone_, wide()) > alone_.size())
-      words.push_back("leaves a narrow neck that breaks easily");
+      words.push_back("leaves a neck of less than " + little_);
     return words;
   }
 
@@ -53,7 +55,7 @@ class Weakness {
       if (!intersect(opening, Regions{{notch_.polygon, {}}}).empty())
         words.push_back("runs into " + name);
       else if (!intersect(opening, Regions{{wide(), {}}}).empty())
-        words.push_back("leaves little wood beside " + name);
+        words.push_back("comes within " + little_ + " of " + name);
     }
   }
 
@@ -72,7 +74,7 @@ class Weakness {
     }
     static const char* kWhere[] = {"right of", "above", "left of", "below"};
     for (int q = 0; q < 4; ++q)
-      if (thin[q]) words.push_back(std::string("leaves little wood ") + kWhere[q] + " it");
+      if (thin[q]) words.push_back("leaves less than " + little_ + " of wood " + kWhere[q] + " it");
     return std::any_of(std::begin(thin), std::end(thin), [](bool t) { return t; });
   }
 
@@ -89,6 +91,7 @@ class Weakness {
 
   const Piece& piece_;
   const NotchFit& notch_;
+  std::string little_;    // kLittleWood in words
   Regions wood_, alone_;  // what is left without the other notches, and the piece as drawn
 };
 

@@ -168,7 +168,7 @@ class Notches(KindCase):
             notch = self.fit(text, design)["notches"][0]
             self.assertEqual(notch["warnings"] != [], warned, height)
             if warned:
-                self.assertIn('leaves less than 3/4" (19 mm) of wood above it', self.text(text, design))
+                self.assertIn('leaves less than 3/4" of wood above it', self.text(text, design))
                 self.assertIn('of wood above it', self.text(text, design, "check"))
 
     def test_warned_where_a_toe_is_left_beside_the_notch(self):
@@ -199,7 +199,7 @@ class Notches(KindCase):
                   + group("shelf", height_from='"floor"')
                   + meet("shelf", "bottom", "left wall", by='["notch", "scribe"]'))
         for out, words in (("4 1/4", "cuts the piece in two"), ("3", ""),
-                           ("3 1/4", 'leaves less than 3/4" (19 mm) of wood above it')):
+                           ("3 1/4", 'leaves less than 3/4" of wood above it')):
             text = with_obstacle(room(90, extra=LEVEL_FLOOR), "heater", (20, 30), (20, 40), out)
             warnings = self.fit(text, design)["notches"][0]["warnings"]
             self.assertEqual(warnings, [words] if words else [], out)
@@ -208,7 +208,7 @@ class Notches(KindCase):
         # A hole from 1/2 to 3 in, beside the board's notch of 11/16: it runs into the hole; a hole
         # from 1 in is 5/16 away; one from 2 in is far enough.
         for left, words in (("1/2", "runs into the porthole"),
-                            ("1", 'comes within 3/4" (19 mm) of the porthole'), ("2", "")):
+                            ("1", 'comes within 3/4" of the porthole'), ("2", "")):
             design = self.corner_panel().replace(
                 'shape = {', f'cutouts = [{{ name = "porthole", rect = ["{left}", "1", "2", "3"] }}]\n'
                 'shape = {', 1)
