@@ -23,9 +23,6 @@ struct Trial {
 /// and where it does not fit, by how much to 1/64 in (both chosen). The joint verdict too.
 bool as_good(const Trial& next, const Trial& wanted);
 
-/// What came of a candidate against a flaw.
-enum class Outcome { no_help, lessens, settles, spoils };
-
 /// Fits designs for one room and compares them.
 class Bench {
  public:
