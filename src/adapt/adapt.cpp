@@ -156,7 +156,7 @@ class Search {
                                     std::floor(100 * now().answer.chance));
         for (const Ladder& ladder : candidates(bench_.workbench(now()), finding, work))
           for (std::size_t i = 0; i < std::min(kFewSteps, ladder.steps.size()); ++i)
-            if (attempts_.keep_joining(ladder.steps[i])) return true;
+            if (attempts_.keep_joining(finding, ladder.steps[i])) return true;
       }
     return false;
   }

@@ -18,6 +18,29 @@ bool cuts_in_something(const Trial& next, const Candidate& candidate) {
                      [&](const NotchFit& n) { return n.part == candidate.part; });
 }
 
+// A side of a symmetric part that is cut to what it meets is not like the other one any more.
+bool cuts_one_side(const Design& design, const Candidate& candidate) {
+  return std::any_of(candidate.steps.begin(), candidate.steps.end(), [&](const Step& step) {
+    const auto* refitted = std::get_if<ContactRefitted>(&step);
+    if (!refitted || (refitted->by != Fitting::taper && refitted->by != Fitting::scribe))
+      return false;
+    const Contact& contact = design.contacts[refitted->contact];
+    const EdgeSide* side = std::get_if<EdgeSide>(&contact.edge);
+    const bool level = side && (*side == EdgeSide::bottom || *side == EdgeSide::top);
+    return !level && contact.by != refitted->by &&
+           std::any_of(design.parts.begin(), design.parts.end(), [&](const Part& part) {
+             return part.symmetric && part.name == contact.part;
+           });
+  });
+}
+
+// The chance that all hold at once, if they were independent.
+double all_hold(const std::vector<Flaw>& findings) {
+  double chance = 1;
+  for (const Flaw& finding : findings) chance *= finding.chance;
+  return chance;
+}
+
 }  // namespace
 
 // Whether a flaw is gone or lesser, with nothing else spoiled.
@@ -34,7 +57,10 @@ Outcome Attempts::outcome(const Flaw& flaw, const std::vector<Flaw>& before,
 
 // The design that a candidate makes; nothing where it is no sound one.
 std::optional<Draft> Attempts::drafted(const Flaw& flaw, const Candidate& candidate) {
-  auto draft = redrawn(now().draft, edits_of(*now().draft.design, candidate.steps));
+  const Design& design = *now().draft.design;
+  auto draft = cuts_one_side(design, candidate)
+                   ? tl::unexpected(candidate.part + " would not be alike on both sides any more")
+                   : redrawn(now().draft, edits_of(design, candidate.steps));
   if (draft) return std::move(*draft);
   set_against(flaw, {flaw.text, draft.error(), kNoMeeting, candidate.kind, candidate.part});
   return std::nullopt;
@@ -107,12 +133,13 @@ bool Attempts::keep_lessening(double likely) {
   return lessening_ && lessening_->chance >= likely && kept(lessening_);
 }
 
-bool Attempts::keep_joining(const Candidate& candidate) {
-  auto draft = redrawn(now().draft, edits_of(*now().draft.design, candidate.steps));
-  if (!draft ||
-      worsened(flaws_among(bench_.roughly(now().draft)), flaws_among(bench_.roughly(*draft))))
-    return false;
-  Trial next = bench_.fully(std::move(*draft));
+bool Attempts::keep_joining(const Flaw& finding, const Candidate& candidate) {
+  const auto draft = drafted(finding, candidate);
+  if (!draft) return false;
+  const auto before = foretold(now().findings, now().findings, sure_);
+  const auto after = foretold(bench_.roughly(*draft), now().findings, sure_);
+  if (all_hold(after) <= all_hold(before)) return false;
+  Trial next = bench_.fully(*draft);
   if (next.answer.verdict != Verdict::fits || !as_good(next, now())) return false;
   make(progress_, candidate, std::move(next));
   forget();

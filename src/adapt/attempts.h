@@ -38,7 +38,7 @@ class Attempts {
   bool keep_settling() { return kept(settling_); }
   bool keep_lessening(double likely);
   /// Makes a change after which everything holds at once, with each finding as good as it is.
-  bool keep_joining(const Candidate& candidate);
+  bool keep_joining(const Flaw& finding, const Candidate& candidate);
 
   /// Forgets what was tried: against another design it may come out otherwise.
   void forget();

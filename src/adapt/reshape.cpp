@@ -7,6 +7,7 @@
 #include <cmath>
 
 #include "design/piece.h"
+#include "design/symmetry.h"
 
 namespace nook {
 namespace {
@@ -128,6 +129,14 @@ Polygon shifted(const Polygon& outline, const EdgeRun& run, double first_mm, dou
     moved[i] = outline[i] + (first_mm + share * (last_mm - first_mm)) * outward;
   }
   return moved;
+}
+
+Polygon set_out(const Part& part, const EdgeRun& run, Vec2 ends) {
+  const Polygon outline = shifted(part.outline, run, ends.x, ends.y);
+  if (!part.symmetric) return outline;
+  const EdgeRun other = run_across(part.outline, run);
+  if (other.first == run.first && other.last == run.last) return outline;
+  return shifted(outline, other, ends.y, ends.x);
 }
 
 std::vector<Edit> reshape(const Design& design, int part, const Polygon& outline) {

@@ -15,6 +15,10 @@ EdgeRun edges_meant(const EdgeChoice& edge, const Polygon& outline);
 /// `last_mm` at its last, straight between. Negative: inward.
 Polygon shifted(const Polygon& outline, const EdgeRun& run, double first_mm, double last_mm);
 
+/// A part's outline with a run of edges set out by `ends` at its two ends; where the part is to
+/// stay symmetric, the run across from it too.
+Polygon set_out(const Part& part, const EdgeRun& run, Vec2 ends);
+
 /// Gives a part a new outline of as many points; what lies on the piece (cutouts, loads) and the
 /// piece itself stay where they are in the room, although u and v count from the new lower left
 /// corner.

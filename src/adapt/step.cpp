@@ -17,8 +17,7 @@ struct Editor {
   }
   std::vector<Edit> operator()(const PartMoved& s) const { return move_part(design, s.part, s.by); }
   std::vector<Edit> operator()(const RunSetOut& s) const {
-    return reshape(design, s.part,
-                   shifted(design.parts[s.part].outline, s.run, s.ends.x, s.ends.y));
+    return reshape(design, s.part, set_out(design.parts[s.part], s.run, s.ends));
   }
   std::vector<Edit> operator()(const ContactRefitted& s) const {
     return refit(design, s.contact, s.by, s.notch);

@@ -92,9 +92,10 @@ struct Teller {
   }
   Words operator()(const RunSetOut& s) const {
     const Part& part = writer.design.parts[s.part];
-    const Polygon outline = shifted(part.outline, s.run, s.ends.x, s.ends.y);
+    const Polygon outline = set_out(part, s.run, s.ends);
     const CutSide side{part, part.outline, s.run};
-    return {how(s), width_words(writer, widths_at(part.outline, s.run), side),
+    return {how(s) + (part.symmetric ? ", and the other side alike" : ""),
+            width_words(writer, widths_at(part.outline, s.run), side),
             width_words(writer, widths_after(part.outline, outline, s.run), side)};
   }
   Words operator()(const ContactRefitted& s) const {

@@ -129,7 +129,7 @@ bool symmetrical(const Part& part) {
 void look_at_symmetry(const Trials& trials, const std::vector<ContactFit>& contacts, int piece,
                       std::vector<ShowFit>& shows) {
   const Piece& p = trials.layout.scene.pieces[piece];
-  if (!symmetrical(*p.drawn)) return;
+  if (!p.drawn->symmetric && !symmetrical(*p.drawn)) return;
   double gone[2] = {0, 0};  // left, right
   for (const ContactFit& c : contacts) {
     const EdgeSide* side = std::get_if<EdgeSide>(&c.how->edge);
@@ -139,9 +139,11 @@ void look_at_symmetry(const Trials& trials, const std::vector<ContactFit>& conta
     if (*side == EdgeSide::right) gone[1] = c.scribe_mm;
   }
   const double more = std::abs(gone[0] - gone[1]);
-  if (more > kLopsided)
-    shows.push_back(
-        {p.name, p.name, "its cutouts are no longer in the middle once it is cut", more});
+  const char* what = p.drawn->cutouts.empty()
+                         ? "it is no longer alike on both sides once it is cut"
+                         : "its cutouts are no longer in the middle once it is cut";
+  if (more > (p.drawn->symmetric ? kNotable : kLopsided))
+    shows.push_back({p.name, p.name, what, more});
 }
 
 }  // namespace

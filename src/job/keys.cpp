@@ -59,8 +59,8 @@ const KeyList kDesign = {"design",
 const KeyList kUse = {"use", {"by", "ages", "purpose", "mattress"}};
 const KeyList kStock = {"stock",
                         {"kind", "thickness", "section", "sheet", "lengths", "density", "gravity"}};
-const KeyList kPart = {"part",
-                       {"name", "stock", "shape", "cutouts", "place", "repeat", "group", "show"}};
+const KeyList kPart = {
+    "part", {"name", "stock", "shape", "cutouts", "symmetric", "place", "repeat", "group", "show"}};
 const KeyList kShape = {"shape", {"size", "points", "length"}};
 const KeyList kCutout = {"cutout", {"name", "circle", "diameter", "rect", "points"}};
 const KeyList kPlace = {"place", {"at", "u", "v", "turn", "lean"}};

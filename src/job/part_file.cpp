@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <charconv>
 
+#include "design/symmetry.h"
 #include "job/design_file.h"
 
 namespace nook {
@@ -155,6 +156,14 @@ const Stock* read_part_stock(DesignFile& file, const Table& table, Part& part) {
   return nullptr;
 }
 
+void check_symmetric(const Table& table, const Part& part) {
+  if (!part.symmetric || alike_on_both_sides(part)) return;
+  table.source().fault(
+      table.place_of("symmetric"),
+      fmt::format("'{}' is not alike on both sides of its centre line", part.name), "not-symmetric",
+      "the outline and the cutouts mirror about the upright line at half its width");
+}
+
 void read_part(DesignFile& file, const Node& node) {
   const std::size_t before = file.source.troubles();
   Table table(file.source, node, kPart);
@@ -174,12 +183,14 @@ void read_part(DesignFile& file, const Node& node) {
                   .word<ShowFace>({"show"}, {W{"front", ShowFace::front}, W{"back", ShowFace::back},
                                              W{"both", ShowFace::both}, W{"none", ShowFace::none}})
                   .value_or(ShowFace::front);
+  part.symmetric = table.flag({"symmetric"}).value_or(false);
   if (const Node* repeat = table.table({"repeat"})) read_repeat(file.source, *repeat, part, name);
   if (shape && stock && file.source.sound_since(before)) {
     part.outline = shape->outline;
     part.rectangle = shape->rectangle;
     part.typed_clockwise = shape->typed_clockwise;
     part.cutouts = shape->cutouts;
+    check_symmetric(table, part);
     name.index = static_cast<int>(file.design.parts.size());
     file.design.parts.push_back(std::move(part));
   }

@@ -169,3 +169,19 @@ TEST_CASE("adapt: an end held off and a blank that the sheet does not give contr
   CHECK(told.by_mm == Approx((0.88 - 0.25) * in).margin(in / 16));  // both may be open 1/8
   CHECK(answer.draft.text == design);
 }
+
+TEST_CASE("adapt: an edge whose faces meet the wall unlike is beveled, and the kind says so") {
+  std::string design = deck_design("allow = \"1/32\"\n");
+  const std::string place = "place = { at = [\"0\", \"0\", \"42\"], u = \"+x\", v = \"+y\" }";
+  design.replace(design.find(place), place.size(),
+                 "place = { at = [\"46\", \"0\", \"42\"], u = \"-x\", v = \"+z\" }");
+  design.replace(design.find("edge = \"bottom\""), 15, "face = \"back\"");
+  design.replace(design.find("edge = \"left\""), 13, "edge = \"right\"");
+  const MeasuredRoom room = measured(corner_room(95), 50);  // 23/32 tan 5 = 1/16
+  const AdaptAnswer answer = adapted(room, design);
+  REQUIRE(answer.changes.size() == 1);
+  CHECK(answer.changes[0].kind == "bevel");
+  CHECK(answer.changes[0].after == "taper");
+  CHECK(answer.changes[0].why.find("bevel that side by 1/16") != std::string::npos);
+  CHECK(answer.fit.verdict == Verdict::fits);
+}

@@ -8,6 +8,7 @@
 #include <sstream>
 
 #include "adapted.h"
+#include "brute_force.h"
 #include "fit/fit.h"
 #include "job/job.h"
 #include "varied_room.h"
@@ -196,6 +197,7 @@ void adapt_one(int seed, Score& score) {
   CHECK(count(again, Verdict::cannot_tell) == static_cast<int>(answer.open.size()));
   CHECK(count(again, Verdict::does_not_fit) <= count(drawn, Verdict::does_not_fit));
   for (const Contradiction& c : answer.contradictions) CHECK(!c.against.empty());
+  CHECK(settled_by_brute_force(room, *design, again) == "");
   check_text(text, answer.draft.text);
   CHECK(adapted(room, answer.draft.text).draft.text == answer.draft.text);
   score.fits += again.verdict == Verdict::fits;
