@@ -187,17 +187,13 @@ void add_wild_scribe(const Asked& asked, List& list) {
   list.push_back(std::move(wild));
 }
 
-// One straight cut along the gap; where only the two faces differ it is a bevel.
-Ladder tapered(const Asked& asked) {
-  const ContactFit& contact = asked.contact;
-  if (contact.bevel_mm < kBevel || contact.taper_mm > asked.step() / 2)
-    return refitted(asked, Work::taper, Fitting::taper,
-                    "cut that side to a taper" + bevel_words(asked));
-  const std::string by = with_unit(millimetres(contact.bevel_mm), asked.bench.rounding);
-  Ladder bevel = refitted(asked, Work::taper, Fitting::taper,
-                          fmt::format("bevel that side by {} over the thickness", by));
-  bevel.steps.front().kind = "bevel";
-  return bevel;
+// Finished against what it meets; where only the two faces differ it is a bevel.
+Ladder scribed(const Asked& asked) {
+  Ladder cut =
+      refitted(asked, Work::scribe, Fitting::scribe, "scribe that side" + bevel_words(asked));
+  const bool bevel = asked.contact.bevel_mm >= kBevel && asked.contact.taper_mm < asked.step() / 2;
+  if (bevel) cut.steps.front().kind = "bevel";
+  return cut;
 }
 
 // A scribe follows the room; two pieces are fitted to each other by a straight cut.
@@ -206,7 +202,9 @@ void add_cuts(const Asked& asked, List& list) {
   const ContactFit& contact = asked.contact;
   const bool wall = !wall_named(how.meets).empty();
   const bool cuts = uncut(how.by) && (asked.too_wide() || asked.overlaps());
-  if (cuts) list.push_back(tapered(asked));
+  if (cuts)
+    list.push_back(refitted(asked, Work::taper, Fitting::taper,
+                            "cut that side to a taper" + bevel_words(asked)));
   const bool notch = !how.notch && meets_obstacle(asked.bench, contact);
   if (notch) list.push_back(refitted(asked, Work::notch, how.by, "notch it"));
   if (notch && cuts) {
@@ -215,8 +213,7 @@ void add_cuts(const Asked& asked, List& list) {
     list.push_back(std::move(both));
   }
   if (cuts && (wall || how.meets == "floor" || how.meets == "ceiling"))
-    list.push_back(
-        refitted(asked, Work::scribe, Fitting::scribe, "scribe that side" + bevel_words(asked)));
+    list.push_back(scribed(asked));
   if (wall && contact.gap.most > 0 && contact.gap.most - contact.gap.least <= kEasyScribe)
     add_wild_scribe(asked, list);
   if (how.by != Fitting::filler && !asked.overlaps() && contact.gap.most > asked.step())

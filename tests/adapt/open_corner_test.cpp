@@ -181,7 +181,7 @@ TEST_CASE("adapt: an edge whose faces meet the wall unlike is beveled, and the k
   const AdaptAnswer answer = adapted(room, design);
   REQUIRE(answer.changes.size() == 1);
   CHECK(answer.changes[0].kind == "bevel");
-  CHECK(answer.changes[0].after == "taper");
-  CHECK(answer.changes[0].why.find("bevel that side by 1/16") != std::string::npos);
+  CHECK(answer.changes[0].after == "scribe");
+  CHECK(answer.changes[0].why.find("beveled by 1/16\" over the thickness") != std::string::npos);
   CHECK(answer.fit.verdict == Verdict::fits);
 }
