@@ -12,7 +12,8 @@ namespace nook {
 tl::expected<Draft, std::string> redrawn(const Draft& draft, const std::vector<Edit>& edits) {
   TextEdit text(draft.text);
   for (const Edit& edit : edits)
-    if (const auto done = text.set(edit.path, edit.value); !done && !edit.if_there)
+    if (const auto done = edit.gone ? text.remove(edit.path) : text.set(edit.path, edit.value);
+        !done && !edit.if_there)
       return tl::unexpected(done.error());
   auto design = parse_design(text.text(), "design.toml");
   if (!design) return tl::unexpected(design.error().front().what);

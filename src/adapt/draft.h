@@ -16,11 +16,12 @@ struct Draft {
   std::shared_ptr<const Design> design;  // what `text` says
 };
 
-/// A new value in the text. `if_there`: nothing happens where the key is not there.
+/// A new value in the text. `if_there`: nothing happens where the key is not there. `gone`: the key
+/// is taken out.
 struct Edit {
   KeyPath path;
   std::string value;
-  bool if_there = false;
+  bool if_there = false, gone = false;
 };
 
 /// The draft with edits made, in their order; or why the new design is no sound one ("larger than

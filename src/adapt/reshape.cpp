@@ -212,8 +212,11 @@ std::vector<Edit> refit(const Design& design, int contact, Fitting by, bool notc
   std::string value = fmt::format("\"{}\"", spelled(by));
   if (notch) value = by == Fitting::butt ? "\"notch\"" : fmt::format("[\"notch\", {}]", value);
   std::vector<Edit> edits{{key_path(path + "by"), value}};
-  if (by == Fitting::trim)
+  const bool covered = design.contacts[contact].trim.has_value();
+  if (by == Fitting::trim && !covered)
     edits.push_back({key_path(path + "trim"), quoted(typed(kCoverMm, design.units))});
+  if (by != Fitting::trim && covered)
+    edits.insert(edits.begin(), {key_path(path + "trim"), "", false, true});
   return edits;
 }
 

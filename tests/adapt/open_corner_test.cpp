@@ -185,3 +185,13 @@ TEST_CASE("adapt: an edge whose faces meet the wall unlike is beveled, and the k
   CHECK(answer.changes[0].why.find("beveled by 1/16\" over the thickness") != std::string::npos);
   CHECK(answer.fit.verdict == Verdict::fits);
 }
+
+TEST_CASE("adapt: a trim that does not cover the gap gives way, its key too") {
+  const MeasuredRoom room = measured(corner_room(91.4), 50);
+  const std::string design = deck_design("by = \"trim\"\ntrim = \"1/2\"\n") + kEndPanel;
+  const AdaptAnswer answer = adapted(room, design);
+  CHECK(answer.fit.verdict == Verdict::fits);
+  REQUIRE(answer.changes.size() == 1);
+  const Contact& contact = answer.draft.design->contacts[1];
+  CHECK(contact.trim.has_value() == (contact.by == Fitting::trim));
+}
