@@ -110,7 +110,7 @@ std::list<Ring> mended(const Ring& ring) {
 void add_clean(const Polygon& polygon, std::list<Ring>& rings) {
   Ring ring = ring_of(polygon);
   if (ring.size() < 3) return;
-  if (!ring.is_convex() && !ring.is_simple()) {  // convex is simple, and sooner seen
+  if (!ring.is_simple()) {
     rings.splice(rings.end(), mended(ring));
     return;
   }

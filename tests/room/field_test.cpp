@@ -54,6 +54,7 @@ TEST_CASE("field: sum and values are the same functions") {
   double sum = 0;
   for (int k = 0; k < basis.size(); ++k) sum += weights[k] * values[k];
   CHECK(basis.sum(weights, spot) == Approx(sum).epsilon(1e-13));
+  CHECK(basis.row_sum(basis.row(weights, spot.y), spot.x) == Approx(sum).epsilon(1e-12));
   CHECK(Field{}.at(spot) == 0);
 }
 

@@ -2,6 +2,7 @@
 #include "safety/air.h"
 
 #include <catch2/catch.hpp>
+#include <cmath>
 #include <random>
 
 #include "safety/grid.h"
@@ -48,7 +49,10 @@ TEST_CASE("air: exact Booleans - the distance to all shadows is that to their un
   std::uniform_real_distribution<double> x(-400, 1500), y(-300, 1500);
   for (int i = 0; i < 3000; ++i) {
     const Vec2 p{x(random), y(random)};
-    CHECK_THAT(air.nearest(p).distance, Catch::WithinAbs(exact_distance(solid, p), 2e-3));
+    const double exact = air.nearest(p).distance;
+    CHECK_THAT(exact, Catch::WithinAbs(exact_distance(solid, p), 2e-3));
+    CHECK_THAT(air.nearest(p, exact + 1e-3).distance, Catch::WithinAbs(exact, 1e-4));
+    if (exact > 0) CHECK(std::isinf(air.nearest(p, exact * 0.999).distance));
   }
 }
 

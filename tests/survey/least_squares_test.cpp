@@ -196,3 +196,30 @@ TEST_CASE("least squares: a survey without readings has a solution") {
   CHECK(!linear.determined(1));
   CHECK(linear.chi2() == Approx(0).margin(1e-12));
 }
+
+TEST_CASE("whitening: readings of one surface, of several and of none, their fields made larger") {
+  Random random(17);
+  constexpr int kRows = 30, kEach = 4;  // three surfaces of four functions
+  Table field(kRows, 3 * kEach), x(kRows, 2);
+  for (double& cell : x.cells) cell = gaussian(random);
+  for (int i = 0; i < kRows; ++i)
+    for (int s = 0; s < 3; ++s)
+      if (i % 7 == s || (i % 7 == 3 && s < 2) || i % 7 == 4)  // 5 and 6 touch none
+        for (int k = 0; k < kEach; ++k) field(i, s * kEach + k) = gaussian(random);
+  Matrix larger = matrix(field);
+  larger.leftCols(2 * kEach) *= 3;
+  const Matrix v = Matrix::Identity(kRows, kRows) + larger * larger.transpose();
+  const Matrix inverse = v.inverse(), columns = matrix(x);
+  for (const auto space : {Whitening::Space::readings, Whitening::Space::weights}) {
+    const Whitening base(field, {0, kEach, 2 * kEach}, space);
+    const Whitening whitening(base, 2 * kEach, 3);
+    const Table half_table = whitening.half(x);
+    const Matrix half = matrix(half_table);
+    CHECK((half.transpose() * half - columns.transpose() * inverse * columns).norm() < 1e-9);
+    CHECK((matrix(whitening.rest(half_table)) - inverse * columns).norm() < 1e-9);
+    CHECK((matrix(whitening.solve(x)) - inverse * columns).norm() < 1e-9);
+    CHECK((vector(whitening.inverse_diagonal()) - inverse.diagonal()).norm() < 1e-9);
+    CHECK(whitening.log_determinant() == Approx(std::log(v.determinant())));
+    CHECK((matrix(whitening.transposed_times(x)) - larger.transpose() * columns).norm() < 1e-9);
+  }
+}
