@@ -88,7 +88,8 @@ class SideRow {
   }
 
  private:
-  static constexpr double kSettled = 0.001;  // mm along the wall, 1e-5 in what it stands out. Chosen
+  static constexpr double kSettled =
+      0.001;  // mm along the wall, 1e-5 in what it stands out. Chosen
   static constexpr int kRounds = 3;
   static Vec2 in_frame(const WallShape& back, Vec2 d) {
     return {dot(d, back.along), dot(d, back.out)};

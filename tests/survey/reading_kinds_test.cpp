@@ -208,10 +208,12 @@ TEST_CASE("a lone wall needs no corner") {
   CHECK(adjusted.draws(8).size() == 8);
 }
 
-TEST_CASE("an empty survey has nothing to say and nothing missing") {
+TEST_CASE("an empty survey says that nothing is measured yet") {
   SurveyBuilder b(std::vector<std::string>{});
   const Adjustment adjusted = adjust(b.survey);
-  CHECK(adjusted.complete());
+  CHECK_FALSE(adjusted.complete());
   CHECK(adjusted.report().readings.empty());
-  CHECK(room_verdict(adjusted.report()) == Verdict::fits);
+  REQUIRE(adjusted.report().missing.size() == 1);
+  CHECK(adjusted.report().missing[0].what.find("nothing is measured yet") == 0);
+  CHECK(room_verdict(adjusted.report()) == Verdict::cannot_tell);
 }
