@@ -1,6 +1,7 @@
 // Changes a design so that it fits the room as found: as little as can be, cheapest work first.
 #pragma once
 
+#include <functional>
 #include <memory>
 #include <string>
 #include <vector>
@@ -21,7 +22,8 @@ struct AdaptInput {
   const std::vector<RoomShape>& draws;
   std::string text;  // of design.toml
   double sure = 0.95;
-  bool complete = true;  // false: readings are missing, nothing is changed
+  bool complete = true;                          // false: readings are missing, nothing is changed
+  std::function<void(int tried)> on_trial = {};  // after each design that was fitted; may be empty
 };
 
 struct AdaptAnswer {

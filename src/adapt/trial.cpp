@@ -21,6 +21,7 @@ std::vector<Flaw> Bench::all_findings(const Draft& draft, const FitAnswer& answe
 }
 
 FitAnswer Bench::fit_of(const Draft& draft, const std::vector<RoomShape>& draws) const {
+  if (input_.on_trial) input_.on_trial(++tried_);
   return fit(
       {input_.survey, *draft.design, input_.room, draws, input_.sure, input_.complete, false});
 }

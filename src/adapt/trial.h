@@ -40,6 +40,7 @@ class Bench {
 
   const AdaptInput& input_;
   mutable std::map<std::string, std::vector<Flaw>> rough_;  // by the design's text
+  mutable int tried_ = 0;
 };
 
 }  // namespace nook

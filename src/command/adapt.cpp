@@ -1,9 +1,12 @@
 // `nookfit adapt`: the design changed to suit the room, as a new job.
 #include "adapt/adapt.h"
 
+#include <fmt/format.h>
+
 #include "command/output.h"
 #include "command/style.h"
 #include "command/table.h"
+#include "command/ticker.h"
 #include "command/worked.h"
 #include "job/new_job.h"
 #include "sheet/adapt_json.h"
@@ -49,8 +52,12 @@ ExitStatus run_adapt(const Request& request) {
   check_folder(request.job, folder);
   const Style style = style_of(request, job->survey);
   const RoomWorked room = drawn_room_of(*job);
-  const AdaptAnswer answer = adapt({job->survey, room.shape(), room.draws, design_text(request.job),
-                                    style.sure, room.adjustment.complete()});
+  const AdaptAnswer answer = [&] {
+    Ticker ticker(request);
+    return adapt({job->survey, room.shape(), room.draws, design_text(request.job), style.sure,
+                  room.adjustment.complete(),
+                  [&](int tried) { ticker.tick(fmt::format("{} designs tried ...", tried)); }});
+  }();
   write_job(request.job, folder, answer.draft.text);
   const std::string reading = next_reading(room, answer.fit);
   return told(request, answer.fit.verdict,

@@ -2,7 +2,9 @@
 
 import difflib
 import json
+import os
 import pathlib
+import pty
 import subprocess
 import tempfile
 import unittest
@@ -66,6 +68,35 @@ group = "ladder"
 
 def run(*words):
     return subprocess.run([PROGRAM, *map(str, words)], capture_output=True, text=True, timeout=300)
+
+
+def said_on_a_terminal(folder, *options):
+    """Standard error of adapting the lookout, where standard error is a terminal."""
+    terminal, program = pty.openpty()
+    run = subprocess.Popen([PROGRAM, "adapt", str(TOP / "rooms" / "lookout"), "-o", folder, *options],
+                           stdout=subprocess.PIPE, stderr=program)
+    os.close(program)
+    said = b""
+    try:
+        while piece := os.read(terminal, 4096):
+            said += piece
+    except OSError:  # the other end is closed
+        pass
+    os.close(terminal)
+    run.communicate()
+    return said.decode()
+
+
+class Waiting(unittest.TestCase):
+    def test_a_long_search_shows_how_far_it_is_and_wipes_it_away(self):
+        with tempfile.TemporaryDirectory() as folder:
+            said = said_on_a_terminal(folder + "/new")
+        self.assertRegex(said, r"\d+ designs tried \.\.\.")
+        self.assertTrue(said.endswith("\r\x1b[K"), said[-40:])
+
+    def test_quiet_shows_nothing(self):
+        with tempfile.TemporaryDirectory() as folder:
+            self.assertEqual(said_on_a_terminal(folder + "/new", "--quiet"), "")
 
 
 class Adapt(unittest.TestCase):
