@@ -6,32 +6,15 @@
 #include <algorithm>
 
 #include "base/measured.h"
+#include "design/side.h"
 
 namespace nook {
 namespace {
 
-EdgeSide opposite(EdgeSide side) {
-  switch (side) {
-    case EdgeSide::left:
-      return EdgeSide::right;
-    case EdgeSide::right:
-      return EdgeSide::left;
-    case EdgeSide::bottom:
-      return EdgeSide::top;
-    case EdgeSide::top:
-      break;
-  }
-  return EdgeSide::bottom;
-}
-
-bool across(EdgeSide side) {
-  return side == EdgeSide::left || side == EdgeSide::right;
-}
-
 double drawn_size(const FitAnswer& fit, const ContactFit& contact, EdgeSide side) {
   double low = 1e300, high = -1e300;
   for (const Vec2 p : fit.pieces[contact.piece].drawn->outline) {
-    const double x = across(side) ? p.x : p.y;
+    const double x = upright(side) ? p.x : p.y;
     low = std::min(low, x);
     high = std::max(high, x);
   }
