@@ -3,7 +3,7 @@
 
 #include <CGAL/Boolean_set_operations_2.h>
 #include <CGAL/Exact_predicates_exact_constructions_kernel.h>
-#include <CGAL/Polygon_set_2.h>
+#include <CGAL/Exact_predicates_inexact_constructions_kernel.h>
 
 #include <algorithm>
 #include <cmath>
@@ -17,7 +17,10 @@ using Number = Kernel::FT;
 using Point = Kernel::Point_2;
 using Ring = CGAL::Polygon_2<Kernel>;
 using Shape = CGAL::Polygon_with_holes_2<Kernel>;
-using Set = CGAL::Polygon_set_2<Kernel>;
+using Set = CGAL::General_polygon_set_2<CGAL::Gps_segment_traits_2<Kernel>>::Base;
+// Whole numbers in double: exact questions are cheap while nothing new is made of them.
+using WholeKernel = CGAL::Exact_predicates_inexact_constructions_kernel;
+using WholeRing = CGAL::Polygon_2<WholeKernel>;
 
 double on_grid(double x) {
   return std::round(x / kOutlineGrid);
@@ -25,14 +28,20 @@ double on_grid(double x) {
 
 // In grid steps, so that every coordinate going in is a whole number. Doubled points and spikes of
 // no width are left out.
-Ring ring_of(const Polygon& polygon) {
-  std::vector<Point> points;
+WholeRing ring_of(const Polygon& polygon) {
+  std::vector<WholeKernel::Point_2> points;
   for (Vec2 p : polygon) {
-    const Point next(on_grid(p.x), on_grid(p.y));
+    const WholeKernel::Point_2 next(on_grid(p.x), on_grid(p.y));
     if (points.empty() || points.back() != next) points.push_back(next);
   }
   while (points.size() > 1 && points.back() == points.front()) points.pop_back();
-  return Ring(points.begin(), points.end());
+  return WholeRing(points.begin(), points.end());
+}
+
+Ring exact(const WholeRing& ring) {
+  Ring out;
+  for (const auto& p : ring) out.push_back(Point(p.x(), p.y()));
+  return out;
 }
 
 struct Side {
@@ -107,23 +116,41 @@ std::list<Ring> mended(const Ring& ring) {
   return cells;
 }
 
+// Anticlockwise, without crossing itself: CGAL's sets need that and do not look.
 void add_clean(const Polygon& polygon, std::list<Ring>& rings) {
-  Ring ring = ring_of(polygon);
+  WholeRing ring = ring_of(polygon);
   if (ring.size() < 3) return;
   if (!ring.is_simple()) {
-    rings.splice(rings.end(), mended(ring));
+    rings.splice(rings.end(), mended(exact(ring)));
     return;
   }
   if (ring.is_clockwise_oriented()) ring.reverse_orientation();
-  if (ring.area() > 0) rings.push_back(ring);
+  rings.push_back(exact(ring));
+}
+
+// How many sets are united in one sweep. All of them where few meet: an edge is then looked at
+// once. Else CGAL's own 5, which takes away what lies inside before it meets the rest.
+unsigned united_at_once(const std::list<Ring>& rings) {
+  constexpr std::size_t kMostRings = 64, kMostMeetings = 4;  // in all, of one. Chosen by timing
+  if (rings.size() > kMostRings) return 5;
+  std::vector<CGAL::Bbox_2> boxes;
+  std::size_t meetings = 0;
+  for (const Ring& ring : rings) {
+    const CGAL::Bbox_2 box = ring.bbox();
+    for (const CGAL::Bbox_2& other : boxes) meetings += CGAL::do_overlap(box, other);
+    boxes.push_back(box);
+  }
+  return meetings <= kMostMeetings * rings.size() ? kMostRings + 1 : 5;
 }
 
 Set set_of(const std::vector<Polygon>& rings) {
   std::list<Ring> clean;
   for (const Polygon& ring : rings) add_clean(ring, clean);
-  if (clean.size() == 1) return Set(clean.front());
   Set set;
-  set.join(clean.begin(), clean.end());
+  if (clean.size() == 1)
+    set.join(clean.front());
+  else
+    set.join(clean.begin(), clean.end(), united_at_once(clean));
   return set;
 }
 
@@ -156,11 +183,13 @@ std::vector<Polygon> near(const std::vector<Polygon>& rings, const Regions& regi
   return found;
 }
 
+double in_mm(const Number& steps) {
+  return CGAL::to_double(steps) * kOutlineGrid + 0.0;  // never -0
+}
+
 Polygon polygon_of(const Ring& ring) {
   Polygon polygon;
-  for (auto p = ring.vertices_begin(); p != ring.vertices_end(); ++p)
-    polygon.push_back(
-        {CGAL::to_double(p->x()) * kOutlineGrid, CGAL::to_double(p->y()) * kOutlineGrid});
+  for (const Point& p : ring) polygon.push_back({in_mm(p.x()), in_mm(p.y())});
   const auto lower = [](Vec2 a, Vec2 b) { return a.y < b.y || (a.y == b.y && a.x < b.x); };
   std::rotate(polygon.begin(), std::min_element(polygon.begin(), polygon.end(), lower),
               polygon.end());

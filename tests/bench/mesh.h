@@ -19,15 +19,18 @@ inline Mesh mesh_of(const Solid& solid) {
   return mesh;
 }
 
-/// Every face seen along the wall, in the panel's u and v.
+/// The faces that look along the wall, in the panel's u and v: those that look back have the same
+/// shadow.
 inline Shadow shadow_of(const Mesh& mesh) {
   Shadow shadow;
   for (const auto face : mesh.faces()) {
+    std::vector<Kernel::Point_2> corners;
+    for (const auto vertex : mesh.vertices_around_face(mesh.halfedge(face)))
+      corners.emplace_back(mesh.point(vertex).y(), mesh.point(vertex).z());
+    if (CGAL::orientation(corners[0], corners[1], corners[2]) != CGAL::LEFT_TURN) continue;
     Polygon points;
-    for (const auto vertex : mesh.vertices_around_face(mesh.halfedge(face))) {
-      const auto& p = mesh.point(vertex);
-      points.push_back({CGAL::to_double(p.y()), CGAL::to_double(p.z())});
-    }
+    for (const auto& p : corners)
+      points.push_back({CGAL::to_double(p.x()), CGAL::to_double(p.y())});
     shadow.push_back(std::move(points));
   }
   return shadow;

@@ -24,6 +24,7 @@ double outline_area() {
 void cells(benchmark::State& state) {
   for (auto _ : state) benchmark::DoNotOptimize(notch_by_cells(input()));
   state.counters["area"] = notch_by_cells(input());
+  state.counters["exact"] = exact_area(notch_cells(input()), input().outline);
   state.counters["outline"] = outline_area();
 }
 BENCHMARK(cells)->Unit(benchmark::kMillisecond);
@@ -39,8 +40,9 @@ BENCHMARK_TEMPLATE(in_space, notch_by_nef)->Name("nef_alone")->Unit(benchmark::k
 
 template <Shadow (*by)(const WallAndPanel&)>
 void outline_from_space(benchmark::State& state) {
-  for (auto _ : state) benchmark::DoNotOptimize(area_of(by(input()), input().outline));
-  state.counters["area"] = area_of(by(input()), input().outline);
+  for (auto _ : state) benchmark::DoNotOptimize(area_of(by(input())));
+  state.counters["area"] = area_of(by(input()));
+  state.counters["exact"] = exact_area(by(input()), input().outline);
 }
 BENCHMARK_TEMPLATE(outline_from_space, notch_by_corefinement)
     ->Name("corefinement")

@@ -54,7 +54,7 @@ WallAndPanel wall_and_panel(int across, int up) {
   return input;
 }
 
-double notch_by_cells(const WallAndPanel& input) {
+std::vector<Polygon> notch_cells(const WallAndPanel& input) {
   std::vector<Polygon> cells;
   for (const auto& triangle : input.triangles) {
     double low = 1e300, high = -1e300;
@@ -72,11 +72,15 @@ double notch_by_cells(const WallAndPanel& input) {
     Polygon cell = shadow(corners);
     if (cell.size() >= 3) cells.push_back(std::move(cell));
   }
-  return area(intersect(cells, {{input.outline, {}}}));
+  return cells;
 }
 
-double area_of(const Shadow& shadow, const Polygon& outline) {
-  return area(intersect(unite(shadow), unite({outline})));
+double notch_by_cells(const WallAndPanel& input) {
+  return area(intersect(notch_cells(input), {{input.outline, {}}}));
+}
+
+double area_of(const Shadow& shadow) {
+  return area(unite(shadow));
 }
 
 Solid wall_solid(const WallAndPanel& input) {

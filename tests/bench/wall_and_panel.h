@@ -23,14 +23,20 @@ struct WallAndPanel {
 /// 25 x 20 cells make 1,000 triangles, bent by up to 12 mm.
 WallAndPanel wall_and_panel(int across, int up);
 
-/// The area of the panel's outline that the wall takes away, mm^2.
-/// By convex prisms behind the triangles, cut by the panel's faces, and one exact 2D union.
+/// What the convex prisms behind the triangles, cut by the panel's faces, cover seen square on.
+std::vector<Polygon> notch_cells(const WallAndPanel& input);
+/// The area of the panel's outline that the wall takes away, mm^2: the cells in one exact 2D union.
 double notch_by_cells(const WallAndPanel& input);
-/// By a 3D Boolean of the closed wall and the panel; the shadow of what they share.
-using Shadow = std::vector<Polygon>;  // triangles in u, v
+
+/// The shadow of what a 3D Boolean says that the closed wall and the panel share.
+using Shadow = std::vector<Polygon>;  // triangles in u, v; within the outline
 Shadow notch_by_corefinement(const WallAndPanel& input);
 Shadow notch_by_nef(const WallAndPanel& input);
-double area_of(const Shadow& shadow, const Polygon& outline);
+double area_of(const Shadow& shadow);
+
+/// The area that pieces cover of an outline, before anything is put on the grid of outlines.
+/// Requires: anticlockwise pieces.
+double exact_area(const std::vector<Polygon>& pieces, const Polygon& outline);
 
 /// A closed solid as points and triangles, outward: the wall `kBehind` deep, or the panel.
 struct Solid {

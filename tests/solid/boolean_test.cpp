@@ -3,6 +3,7 @@
 #include "solid/boolean.h"
 
 #include <catch2/catch.hpp>
+#include <cmath>
 
 #include "geos_twin.h"
 #include "random_shapes.h"
@@ -67,6 +68,28 @@ TEST_CASE("outlines: a ring that crosses itself bounds what it winds round", "[r
   // A square run through twice, the second time smaller: all of it, once.
   CHECK_THAT(area(unite({{{0, 0}, {10, 0}, {10, 10}, {0, 10}, {0, 0}, {5, 0}, {5, 5}, {0, 5}}})),
              WithinAbs(100, 1e-9));
+}
+
+TEST_CASE("outlines: many rings united at once agree with another library", "[property]") {
+  constexpr std::uint64_t kSeed = 6;
+  Random random(kSeed);
+  for (const int count : {2, 10, 60, 64, 65, 200})
+    for (const double radius : {10.0, 60.0}) {  // mostly apart, and all over one another
+      INFO("seed " << kSeed << ", " << count << " rings of radius " << radius);
+      std::vector<Polygon> rings;
+      for (int i = 0; i < count; ++i)
+        rings.push_back(star(random, {even(random, 0, 150), even(random, 0, 150)}, radius, 6));
+      CHECK_THAT(area(unite(rings)), WithinAbs(area_united_by_geos(rings), 1e-6));
+    }
+}
+
+TEST_CASE("outlines: a coordinate that is nothing is not minus nothing", "[reference]") {
+  const Polygon low = {{-5, -1e-4}, {5, -1e-4}, {5, 5}, {-5, 5}};
+  const Polygon across = {{-1e-4, -5}, {9, -5}, {9, 9}, {-1e-4, 9}};
+  const Regions corner = intersect(Regions{{low, {}}}, Regions{{across, {}}});
+  REQUIRE(corner.size() == 1);
+  CHECK(corner[0].outline == square(0, 0, 5));
+  for (const Vec2 p : corner[0].outline) CHECK_FALSE((std::signbit(p.x) || std::signbit(p.y)));
 }
 
 TEST_CASE("outlines: hundreds of random pairs agree with another library", "[property]") {

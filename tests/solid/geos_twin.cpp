@@ -33,6 +33,13 @@ GEOSGeometry* shape_of(const Regions& regions) {
                                      static_cast<unsigned>(shapes.size()));
 }
 
+double area_of(const GEOSGeometry* shape) {
+  double area = -1;
+  if (shape) GEOSArea_r(context(), shape, &area);
+  if (area < 0) throw std::runtime_error("GEOS gave no result");
+  return area;
+}
+
 }  // namespace
 
 double area_by_geos(const Regions& a, const Regions& b, Operation operation) {
@@ -41,11 +48,19 @@ double area_by_geos(const Regions& a, const Regions& b, Operation operation) {
                          : operation == Operation::intersect
                              ? GEOSIntersection_r(context(), left, right)
                              : GEOSDifference_r(context(), left, right);
-  double area = -1;
-  if (result) GEOSArea_r(context(), result, &area);
-  for (GEOSGeometry* shape : {left, right, result})
-    if (shape) GEOSGeom_destroy_r(context(), shape);
-  if (area < 0) throw std::runtime_error("GEOS gave no result");
+  const double area = area_of(result);
+  for (GEOSGeometry* shape : {left, right, result}) GEOSGeom_destroy_r(context(), shape);
+  return area;
+}
+
+double area_united_by_geos(const std::vector<Polygon>& rings) {
+  Regions regions;
+  for (const Polygon& ring : rings) regions.push_back({ring, {}});
+  GEOSGeometry* all = shape_of(regions);
+  GEOSGeometry* united = GEOSUnaryUnion_r(context(), all);
+  const double area = area_of(united);
+  GEOSGeom_destroy_r(context(), all);
+  GEOSGeom_destroy_r(context(), united);
   return area;
 }
 
