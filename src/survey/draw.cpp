@@ -231,7 +231,7 @@ State moved(const RoomModel& model, const Parting& parts, const State& from, con
 std::vector<State> draw_states(const RoomModel& model, const Solution& solution, int count,
                                std::uint64_t seed) {
   const Parting parts = parting(model, solution);
-  const Linearised problem = linearised(model, solution.rows, solution.state);
+  const Linearised problem = linearised(model, solution.rows, solution.state, Fields::taken);
   const Sides both = sides(model, problem, parts);
   const Free free = free_part(both, solution.linear->unseen(), parts);
   const int draws = (count + 3) / 4;

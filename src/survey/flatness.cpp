@@ -41,19 +41,23 @@ double slip_odds(const LeastSquares& linear, const std::vector<double>& sd) {
 }  // namespace
 
 LikelyFlatness likeliest_flatness(const RoomModel& model, const Solution& solution) {
-  const Linearised problem = linearised(model, solution.rows, solution.state);
+  Linearised problem = linearised(model, solution.rows, solution.state, Fields::left_out);
+  add_fields(*solution.linear->whitening(), solution.state, problem);
   const double now = model.surfaces.front().sd;
   const int walls_end = model.surfaces[model.floor_field()].first;
   const bool all_seen = solution.linear->unseen().cols == 0;
   LikelyFlatness best{now, nullptr};
   double most = -1e300;
   for (const auto& [sd, share] : kCandidates) {
-    const auto whitening =
-        std::make_shared<const Whitening>(*solution.linear->whitening(), walls_end, sd / now);
-    const LeastSquares linear(problem.linear, whitening, all_seen);
+    std::shared_ptr<const LeastSquares> linear = solution.linear;
+    if (sd != now) {
+      const auto whitening =
+          std::make_shared<const Whitening>(*linear->whitening(), walls_end, sd / now);
+      linear = std::make_shared<LeastSquares>(problem.linear, whitening, all_seen);
+    }
     const double likelihood =
-        std::log(share) + linear.log_likelihood() + slip_odds(linear, problem.linear.sd);
-    if (likelihood > most) most = likelihood, best = {sd, whitening};
+        std::log(share) + linear->log_likelihood() + slip_odds(*linear, problem.linear.sd);
+    if (likelihood > most) most = likelihood, best = {sd, linear->whitening()};
   }
   return best;
 }

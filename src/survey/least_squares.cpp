@@ -33,6 +33,11 @@ Vector vector(const std::vector<double>& v) {
   return Eigen::Map<const Vector>(v.data(), static_cast<Eigen::Index>(v.size()));
 }
 
+// Adds `by` X' X to the lower half.
+void add_square(Matrix& to, const Matrix& x, double by) {
+  if (x.rows() > 0) to.selfadjointView<Eigen::Lower>().rankUpdate(x.transpose(), by);
+}
+
 Vector column_scale(const Matrix& design) {
   Vector scale = design.colwise().norm().transpose();
   for (double& s : scale) s = s > 0 ? 1 / s : 1;
@@ -113,6 +118,10 @@ Matrix stacked(const Parts& p, const Linear& linear, const Matrix& half_misfit) 
   return out;
 }
 
+Vector whitened(const Parts& p, const Vector& v) {
+  return matrix(p.whitening->solve(table(v)));
+}
+
 void solve(Parts& p, const Linear& linear) {
   const Vector misfit = vector(linear.misfit).cwiseQuotient(p.sd);
   const Eigen::Index m = p.design.cols();
@@ -123,7 +132,7 @@ void solve(Parts& p, const Linear& linear) {
   p.root = upper.topLeftCorner(m, m);
   const Vector step = p.root.triangularView<Eigen::Upper>().solve(upper.topRightCorner(m, 1));
   p.x = plain(p.scale.cwiseProduct(step));
-  p.solved = matrix(p.whitening->solve(table(misfit - p.design * step)));
+  p.solved = whitened(p, misfit - p.design * step);
   p.w = plain(matrix(p.whitening->transposed_times(table(p.solved))));
   p.error = plain(p.solved.cwiseProduct(p.sd));
   p.chi2 = qr.rows() > m ? upper(m, m) * upper(m, m) : 0;
@@ -143,6 +152,22 @@ LeastSquares::LeastSquares(const Linear& linear, std::shared_ptr<const Whitening
   p.unseen = table(p.kernel);
   p.half_design = matrix(p.whitening->half(table(p.design)));
   solve(p, linear);
+}
+
+LeastSquares::Step LeastSquares::step(const Linear& linear) const {
+  const Parts& p = *parts_;
+  const Vector misfit = vector(linear.misfit).cwiseQuotient(p.sd);
+  const Matrix design = p.sd.cwiseInverse().asDiagonal() * matrix(linear.design);
+  Vector right = p.scale.cwiseProduct(design.transpose() * whitened(p, misfit));
+  for (std::size_t j = 0; j < linear.prior_sd.size(); ++j)
+    if (const double sd = linear.prior_sd[j]; sd > 0)
+      right[static_cast<Eigen::Index>(j)] +=
+          p.scale[static_cast<Eigen::Index>(j)] * linear.prior_mean[j] / (sd * sd);
+  const auto root = p.root.triangularView<Eigen::Upper>();
+  const Vector x = p.scale.cwiseProduct(
+      root.solve(p.root.transpose().triangularView<Eigen::Lower>().solve(right)));
+  const Vector left = whitened(p, misfit - design * x);
+  return {plain(x), plain(matrix(p.whitening->transposed_times(table(left))))};
 }
 
 LeastSquares::~LeastSquares() = default;
@@ -187,11 +212,11 @@ std::vector<double> LeastSquares::redundancy() const {
 
 std::vector<double> LeastSquares::unexplained(const std::vector<double>& v) const {
   const Parts& p = *parts_;
-  const Vector solved = matrix(p.whitening->solve(table(vector(v))));
+  const Vector solved = whitened(p, vector(v));
   const auto root = p.root.triangularView<Eigen::Upper>();
   const Vector right = p.design.transpose() * solved;
   const Vector step = root.solve(p.root.transpose().triangularView<Eigen::Lower>().solve(right));
-  return plain(solved - matrix(p.whitening->solve(table(p.design * step))));
+  return plain(solved - whitened(p, p.design * step));
 }
 
 double LeastSquares::log_likelihood() const {
@@ -213,12 +238,17 @@ Table LeastSquares::covariance(const std::vector<Functional>& functionals) const
     x.col(i) = p.scale.cwiseProduct(vector(functionals[i].x));
     w.col(i) = vector(functionals[i].w);
   }
-  // Prior of the weights, less what the readings saw of them, plus what the unknowns leave open.
+  // Prior of the weights, less what the readings saw of them, plus what the unknowns leave open;
+  // each half of a symmetric matrix.
   const Table half_table = p.whitening->half(p.whitening->times(table(w)));
   const Matrix half = matrix(half_table);
   const Matrix left = x - p.design.transpose() * matrix(p.whitening->rest(half_table));
   const Matrix free = p.root.transpose().triangularView<Eigen::Lower>().solve(left);
-  return table(w.transpose() * w - half.transpose() * half + free.transpose() * free);
+  Matrix out = Matrix::Zero(count, count);
+  add_square(out, w, 1);
+  add_square(out, half, -1);
+  add_square(out, free, 1);
+  return table(out.selfadjointView<Eigen::Lower>());
 }
 
 }  // namespace nook

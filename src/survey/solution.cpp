@@ -4,35 +4,36 @@
 #include <algorithm>
 #include <cmath>
 #include <limits>
+#include <numeric>
+#include <utility>
 
 namespace nook {
 namespace {
 
 constexpr int kMostSteps = 60;
-constexpr double kDone = 1e-10;  // mm (rad): a step that moves no reading by more is the last
+constexpr double kDone = 1e-10;       // mm (rad): a step that moves no reading by more is the last
+constexpr double kNearlyDone = 1e-8;  // mm: after such a step the last one is made with all anew
 constexpr double kRenew = 0.02;  // mm: the fields' share is taken afresh after a larger step. A
                                  // smaller one shifts spots by less than 1e-4 of a reach
 constexpr double kWorse = 1e-6;  // share by which rounding may seem to make a sum of squares worse
 
-// Adds the slopes of one reading to its rows; returns what the field contributes, mm.
-double spread(const View& view, const State& state, const Varied& number, double* design,
-              double* field) {
-  const auto unknowns = static_cast<int>(state.unknowns.size());
-  double contributed = 0;
+// Adds the slopes of one reading to its row of unknowns.
+void spread(const View& view, const Varied& number, double* design) {
+  const auto unknowns = static_cast<int>(view.state().unknowns.size());
+  for (const Slope& slope : number.slopes)
+    if (slope.index < unknowns) design[slope.index] += slope.by;
+}
+
+// And to its row of weights.
+void spread_fields(const View& view, const Varied& number, double* field) {
+  const auto unknowns = static_cast<int>(view.state().unknowns.size());
   for (const Slope& slope : number.slopes) {
-    if (slope.index < unknowns) {
-      design[slope.index] += slope.by;
-      continue;
-    }
+    if (slope.index < unknowns) continue;
     const View::FieldSpot& spot = view.spots()[slope.index - unknowns];
-    const int first = view.model().surfaces[spot.surface].first;
-    for (std::size_t k = 0; k < spot.functions.size(); ++k) {
-      const double by = slope.by * spot.functions[k];
-      field[first + k] += by;
-      contributed += by * state.weights[first + k];
-    }
+    const std::vector<double> functions = view.functions(spot);
+    double* own = field + view.model().surfaces[spot.surface].first;
+    for (std::size_t k = 0; k < functions.size(); ++k) own[k] += slope.by * functions[k];
   }
-  return contributed;
 }
 
 double squares(const std::vector<double>& values) {
@@ -51,14 +52,21 @@ void add_priors(const RoomModel& model, const State& state, Linearised& out) {
   out.objective += squares(state.weights);
 }
 
-double largest(const Linearised& problem, const std::vector<double>& x,
+Table column(const std::vector<double>& values) {
+  Table out(static_cast<int>(values.size()), 1);
+  out.cells = values;
+  return out;
+}
+
+// The most that a step moves a reading.
+double largest(const Linear& linear, const Whitening& whitening, const std::vector<double>& x,
                const std::vector<double>& w) {
+  const Table from_field = whitening.times(column(w));
   double most = 0;
-  for (int i = 0; i < problem.linear.design.rows; ++i) {
-    double move = 0, from_field = 0;
-    for (std::size_t j = 0; j < x.size(); ++j) move += problem.linear.design(i, j) * x[j];
-    for (std::size_t k = 0; k < w.size(); ++k) from_field += problem.field(i, k) * w[k];
-    most = std::max(most, std::abs(move + from_field * problem.linear.sd[i]));
+  for (int i = 0; i < linear.design.rows; ++i) {
+    const double* row = linear.design.row(i);
+    const double move = std::inner_product(x.begin(), x.end(), row, 0.0);
+    most = std::max(most, std::abs(move + from_field.cells[i] * linear.sd[i]));
   }
   return most;
 }
@@ -79,15 +87,6 @@ State halfway(const State& a, const State& b) {
   return out;
 }
 
-// The misfits, with what the fields contribute as the whitening has it.
-void take_field_from(const Whitening& whitening, const State& state, Linearised& problem) {
-  Table weights(static_cast<int>(state.weights.size()), 1);
-  weights.cells = state.weights;
-  const Table field = whitening.times(weights);
-  for (std::size_t i = 0; i < problem.error.size(); ++i)
-    problem.linear.misfit[i] = problem.error[i] + problem.linear.sd[i] * field.cells[i];
-}
-
 std::vector<double> minus(const std::vector<double>& a, const std::vector<double>& b) {
   std::vector<double> out(a.size());
   for (std::size_t i = 0; i < a.size(); ++i) out[i] = a[i] - b[i];
@@ -106,7 +105,8 @@ Rows rows_in_use(const RoomModel& model) {
 Functional functional(const View& view, const Varied& number) {
   Functional out{std::vector<double>(view.state().unknowns.size()),
                  std::vector<double>(view.state().weights.size())};
-  spread(view, view.state(), number, out.x.data(), out.w.data());
+  spread(view, number, out.x.data());
+  spread_fields(view, number, out.w.data());
   return out;
 }
 
@@ -115,50 +115,63 @@ double posterior_sd(const Solution& solution, const Functional& functional) {
   return std::sqrt(std::max(0.0, solution.linear->covariance({functional})(0, 0)));
 }
 
-Linearised linearised(const RoomModel& model, const Rows& rows, const State& state) {
+Linearised linearised(const RoomModel& model, const Rows& rows, const State& state, Fields fields) {
   View view(model, state);
   const auto n = static_cast<int>(rows.size());
   Linearised out;
   out.linear.design = Table(n, static_cast<int>(state.unknowns.size()));
-  out.field = Table(n, model.weights);
+  if (fields == Fields::taken) out.field = Table(n, model.weights);
   for (int i = 0; i < n; ++i) {
     const Observation& row = model.observations[rows[i]];
     const Varied number = row.model(view);
-    double* field = out.field.row(i);
-    const double contributed = spread(view, state, number, out.linear.design.row(i), field);
     const double error = row.value - number.value, sd = row.worth.sd;
+    spread(view, number, out.linear.design.row(i));
+    if (fields == Fields::taken) {
+      spread_fields(view, number, out.field.row(i));
+      for (int k = 0; k < model.weights; ++k) out.field(i, k) /= sd;
+    }
     out.error.push_back(error);
-    out.linear.misfit.push_back(error + contributed);
     out.linear.sd.push_back(sd);
     out.objective += error * error / (sd * sd);
-    for (int k = 0; k < model.weights; ++k) field[k] /= sd;
   }
+  out.linear.misfit = out.error;
   add_priors(model, state, out);
   return out;
+}
+
+void add_fields(const Whitening& whitening, const State& state, Linearised& problem) {
+  const Table field = whitening.times(column(state.weights));
+  for (std::size_t i = 0; i < problem.error.size(); ++i)
+    problem.linear.misfit[i] = problem.error[i] + problem.linear.sd[i] * field.cells[i];
 }
 
 Solution solve(const RoomModel& model, Rows rows, State start,
                std::shared_ptr<const Whitening> whitening) {
   Solution out{std::move(rows), start, nullptr, false};
   State before = start;
-  bool all_seen = false;
+  bool all_seen = false, same = false;  // same: the step is made with the last normal matrix
   double best = std::numeric_limits<double>::infinity(), change = whitening ? 0 : best;
   for (int step = 0; step < kMostSteps && !out.converged; ++step) {
-    Linearised problem = linearised(model, out.rows, out.state);
+    const Fields fields = change > kRenew ? Fields::taken : Fields::left_out;
+    Linearised problem = linearised(model, out.rows, out.state, fields);
     if (out.linear && problem.objective > best * (1 + kWorse) + kWorse) {
       out.state = halfway(before, out.state);
       continue;
     }
-    if (change > kRenew) whitening = std::make_shared<Whitening>(problem.field, model.blocks());
-    take_field_from(*whitening, out.state, problem);
-    auto linear = std::make_shared<LeastSquares>(problem.linear, whitening, all_seen);
-    all_seen = linear->unseen().cols == 0;
-    change = largest(problem, linear->x(), minus(linear->w(), out.state.weights));
-    out.converged = change < kDone;
+    if (fields == Fields::taken)
+      whitening = std::make_shared<Whitening>(std::move(problem.field), model.blocks());
+    add_fields(*whitening, out.state, problem);
+    if (!same) out.linear = std::make_shared<LeastSquares>(problem.linear, whitening, all_seen);
+    all_seen = out.linear->unseen().cols == 0;
+    const auto [x, w] = same ? out.linear->step(problem.linear)
+                             : LeastSquares::Step{out.linear->x(), out.linear->w()};
+    const double last =
+        std::exchange(change, largest(problem.linear, *whitening, x, minus(w, out.state.weights)));
+    out.converged = !same && change < kDone;
+    same = all_seen && change <= kRenew && change > kNearlyDone && (!same || change < last / 10);
     best = problem.objective;
     before = out.state;
-    out.state = stepped(out.state, linear->x(), linear->w());
-    out.linear = std::move(linear);
+    out.state = stepped(out.state, x, w);
   }
   return out;
 }

@@ -35,14 +35,17 @@ Functional functional(const View& view, const Varied& number);
 /// The posterior standard deviation of a functional; infinite where it is not determined.
 double posterior_sd(const Solution& solution, const Functional& functional);
 
-/// The linear problem at a state, its field over the sd of each reading, and the sum of squares
-/// there.
+/// The linear problem at a state and the sum of squares there.
 struct Linearised {
   Linear linear;
   std::vector<double> error;  // reading less model
-  Table field;
+  Table field;                // over the sd of each reading
   double objective = 0;
 };
-Linearised linearised(const RoomModel& model, const Rows& rows, const State& state);
+/// Fields take longer than all the rest. Left out, `field` is empty and the misfits are the errors,
+/// until `add_fields` says what a whitening's fields contribute to them.
+enum class Fields { taken, left_out };
+Linearised linearised(const RoomModel& model, const Rows& rows, const State& state, Fields fields);
+void add_fields(const Whitening& whitening, const State& state, Linearised& problem);
 
 }  // namespace nook

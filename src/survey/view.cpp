@@ -9,19 +9,24 @@ View::View(const RoomModel& model, const State& state)
       room_(room_shape(model, state)),
       walls_(base_lines(model, state)) {}
 
-Varied View::field(int surface, Vec2 at) {
-  const SurfaceField& field = model_.surfaces[surface];
-  if (!field.basis) return {};
-  FieldSpot spot{surface, field.basis->values(at)};
+std::vector<double> View::functions(const FieldSpot& spot) const {
+  const SurfaceField& field = model_.surfaces[spot.surface];
   const std::vector<double>& prior = field.basis->prior_sd();
-  double value = 0;
-  for (std::size_t k = 0; k < spot.functions.size(); ++k) {
-    spot.functions[k] *= field.sd * prior[k];
-    value += spot.functions[k] * state_.weights[field.first + k];
-  }
+  std::vector<double> out = field.basis->values(spot.at);
+  for (std::size_t k = 0; k < out.size(); ++k) out[k] *= field.sd * prior[k];
+  return out;
+}
+
+const Field& View::field_of(int surface) const {
+  if (surface < model_.walls()) return room_.walls[surface].field;
+  return surface == model_.floor_field() ? room_.floor.field : room_.ceiling->field;
+}
+
+Varied View::field(int surface, Vec2 at) {
+  if (!model_.surfaces[surface].basis) return {};
   const int index = static_cast<int>(model_.unknowns.size() + spots_.size());
-  spots_.push_back(std::move(spot));
-  return {value, {{index, 1}}};
+  spots_.push_back({surface, at});
+  return {field_of(surface).at(at), {{index, 1}}};
 }
 
 Varied View::out(int wall, double a, double z) {

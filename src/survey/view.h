@@ -27,9 +27,11 @@ class View {
   /// Spots of fields looked at so far; slope index model().unknowns.size() + k is spot k.
   struct FieldSpot {
     int surface = 0;
-    std::vector<double> functions;  // for weights scaled to N(0, 1), mm
+    Vec2 at;
   };
   const std::vector<FieldSpot>& spots() const { return spots_; }
+  /// The functions of a field at a spot, for weights scaled to N(0, 1), mm.
+  std::vector<double> functions(const FieldSpot& spot) const;
 
   /// The value of an unknown.
   Varied unknown(int index) const { return nook::unknown(state_, index); }
@@ -51,6 +53,7 @@ class View {
   Varied rise(int surface, int first_slope, Vec2 p);
 
  private:
+  const Field& field_of(int surface) const;
   Varied field(int surface, Vec2 at);
 
   const RoomModel& model_;
