@@ -240,9 +240,8 @@ Table LeastSquares::covariance(const std::vector<Functional>& functionals) const
   }
   // Prior of the weights, less what the readings saw of them, plus what the unknowns leave open;
   // each half of a symmetric matrix.
-  const Table half_table = p.whitening->half(p.whitening->times(table(w)));
-  const Matrix half = matrix(half_table);
-  const Matrix left = x - p.design.transpose() * matrix(p.whitening->rest(half_table));
+  const Matrix half = matrix(p.whitening->half(p.whitening->times(table(w))));
+  const Matrix left = x - p.half_design.transpose() * half;
   const Matrix free = p.root.transpose().triangularView<Eigen::Lower>().solve(left);
   Matrix out = Matrix::Zero(count, count);
   add_square(out, w, 1);

@@ -49,6 +49,15 @@ std::vector<Surface> surfaces(const Matrix& field, const std::vector<int>& block
   return out;
 }
 
+// The columns that are not zero: most unknowns and quantities belong to one surface.
+template <class Part>
+std::vector<Eigen::Index> filled(const Part& x) {
+  std::vector<Eigen::Index> out;
+  for (Eigen::Index j = 0; j < x.cols(); ++j)
+    if (!x.col(j).isZero(0)) out.push_back(j);
+  return out;
+}
+
 Matrix taken(const Matrix& x, const std::vector<Eigen::Index>& rows) {
   Matrix out(static_cast<Eigen::Index>(rows.size()), x.cols());
   for (std::size_t i = 0; i < rows.size(); ++i)
@@ -148,12 +157,14 @@ class ReadingsFactor {
 
   // L^-1 X, in the factor's order.
   Matrix half(const Matrix& x) const {
-    Matrix out(x.rows(), x.cols()), others = taken(x, gram_->others);
+    Matrix out = Matrix::Zero(x.rows(), x.cols()), others = taken(x, gram_->others);
     Eigen::Index at = 0;
     for (std::size_t k = 0; k < own_.size(); ++k) {
-      auto part = out.middleRows(at, own_[k].rows());
-      part = own_[k].matrixL().solve(taken(x, gram_->own[k].rows));
-      others.noalias() -= shared_[k].transpose() * part;
+      const Matrix own = taken(x, gram_->own[k].rows);
+      const std::vector<Eigen::Index> columns = filled(own);
+      const Matrix part = own_[k].matrixL().solve(own(Eigen::all, columns));
+      out(Eigen::seqN(at, own_[k].rows()), columns) = part;
+      others(Eigen::all, columns) -= shared_[k].transpose() * part;
       at += own_[k].rows();
     }
     out.bottomRows(others.rows()) = others_.matrixL().solve(others);
@@ -251,9 +262,10 @@ struct Whitening::Parts {
     Matrix out = Matrix::Zero(base->field.rows(), x.cols());
     for (std::size_t k = 0; k < base->surfaces.size(); ++k) {
       const Surface& s = base->surfaces[k];
-      const Matrix part = scale[k] * (s.part * x.middleRows(s.first, s.count));
-      for (std::size_t i = 0; i < s.rows.size(); ++i)
-        out.row(s.rows[i]) += part.row(static_cast<Eigen::Index>(i));
+      const auto own = x.middleRows(s.first, s.count);
+      const std::vector<Eigen::Index> columns = filled(own);
+      const Matrix part = scale[k] * (s.part * own(Eigen::all, columns));
+      out(s.rows, columns) += part;
     }
     return out;
   }
@@ -261,7 +273,10 @@ struct Whitening::Parts {
     Matrix out = Matrix::Zero(base->field.cols(), x.cols());
     for (std::size_t k = 0; k < base->surfaces.size(); ++k) {
       const Surface& s = base->surfaces[k];
-      out.middleRows(s.first, s.count) = scale[k] * (s.part.transpose() * taken(x, s.rows));
+      const Matrix own = taken(x, s.rows);
+      const std::vector<Eigen::Index> columns = filled(own);
+      out(Eigen::seqN(s.first, s.count), columns) =
+          scale[k] * (s.part.transpose() * own(Eigen::all, columns));
     }
     return out;
   }
