@@ -95,6 +95,11 @@ Outcome Attempts::tried(const Flaw& flaw, const Candidate& candidate) {
 Outcome Attempts::judged(const Flaw& flaw, const Trial& next, const Candidate& candidate) {
   const Outcome full = outcome(flaw, now().flaws, next.flaws, candidate);
   if (full != Outcome::settles && full != Outcome::lessens) return full;
+  if (const Piece* piece = strayed(now().answer, next.answer)) {
+    set_against(flaw, {flaw.text, piece->name + " would go in far from where it is drawn",
+                       kNoMeeting, candidate.kind, candidate.part});
+    return Outcome::spoils;
+  }
   if (rank_of(next.flaws) >= rank_of(now().flaws)) return Outcome::no_help;
   if (!cuts_in_something(next, candidate)) return Outcome::no_help;
   return full;

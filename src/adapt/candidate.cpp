@@ -12,7 +12,6 @@
 namespace nook {
 namespace {
 
-constexpr double kLargest = kMillimetresPerInch * 3;  // chosen: more is another design
 constexpr double kOneSided95 = 1.6448536269514722;
 
 const char* edge_words(const EdgeChoice& edge) {
@@ -58,7 +57,7 @@ std::vector<double> easy_sizes(double least_mm, double most_mm, Rounding roundin
   constexpr int kMost = 64;
   const double step = rounding.step.mm;
   const double first = std::max(1.0, std::ceil(least_mm / step - 1e-6));
-  const double last = std::floor(std::min(most_mm, kLargest) / step + 1e-6);
+  const double last = std::floor(std::min(most_mm, kLargestChange) / step + 1e-6);
   std::vector<double> sizes;
   for (double n = first; n <= last && static_cast<int>(sizes.size()) < kMost; ++n)
     sizes.push_back(n * step);

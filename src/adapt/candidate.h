@@ -36,8 +36,11 @@ struct Workbench {
   Rounding rounding;
 };
 
+/// Nothing is moved or cut by more, mm (chosen: more is another design).
+inline constexpr double kLargestChange = 3 * kMillimetresPerInch;
+
 /// The candidates of one kind of work against a flaw of `bench.answer`; `trim` lengthens too.
-/// Nothing larger than 3 in is moved or cut (chosen), and nothing that is up already.
+/// What is up already is left as it is.
 std::vector<Ladder> candidates(const Workbench& bench, const Flaw& flaw, Work work);
 
 /// Those of one kind of flaw; `candidates` asks them.

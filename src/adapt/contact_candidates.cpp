@@ -132,7 +132,7 @@ void add_tapers(const Asked& asked, List& list) {
   for (const double play : {0.0, 1.0, 2.0}) {  // marks left open beside it; the first fits best
     const auto eased = [&](double g) { return std::floor((g - keep) / step + 0.25 - play) * step; };
     const Vec2 ends{eased(gap.x), eased(gap.y)};
-    if (std::abs(ends.x - ends.y) < step / 2 || norm(ends) > 3 * kMillimetresPerInch) continue;
+    if (std::abs(ends.x - ends.y) < step / 2 || norm(ends) > kLargestChange) continue;
     add_taper(asked, from_own_wood(asked, ends), list);
     if (from_own_wood(asked, ends).x != ends.x) add_taper(asked, ends, list);
   }

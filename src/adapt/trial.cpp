@@ -44,8 +44,16 @@ Workbench Bench::workbench(const Trial& trial) const {
   return {input_.survey, *trial.draft.design, trial.answer, rounding(trial.draft)};
 }
 
+const Piece* strayed(const FitAnswer& before, const FitAnswer& next) {
+  constexpr double kStray = 2 * kLargestChange;  // its own change, and what that lets it do. Chosen
+  for (std::size_t p = 0; p < std::min(before.frames.size(), next.frames.size()); ++p)
+    if (norm(next.frames[p].at - before.frames[p].at) > kStray) return &next.pieces[p];
+  return nullptr;
+}
+
 bool as_good(const Trial& next, const Trial& wanted) {
   if (next.answer.verdict > wanted.answer.verdict) return false;
+  if (strayed(wanted.answer, next.answer)) return false;
   return std::all_of(next.flaws.begin(), next.flaws.end(), [&](const Flaw& flaw) {
     const Flaw* old = flaw_named(wanted.flaws, flaw.key);
     return old && flaw.verdict <= old->verdict && flaw.chance >= old->chance - kSameChance &&

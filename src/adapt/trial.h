@@ -19,8 +19,13 @@ struct Trial {
   FitAnswer answer;            // points into `draft`
 };
 
-/// Whether every finding of `next` is as good as in `wanted`: its verdict, its chance to 1 in 50,
-/// and where it does not fit, by how much to 1/64 in (both chosen). The joint verdict too.
+/// The first piece that stands further from where it stood in `before` than any change may set it;
+/// null: none. The wishes of a group may let it go in somewhere else altogether.
+const Piece* strayed(const FitAnswer& before, const FitAnswer& next);
+
+/// Whether no piece strayed and every finding of `next` is as good as in `wanted`: its verdict, its
+/// chance to 1 in 50, and where it does not fit, by how much to 1/64 in (both chosen). The joint
+/// verdict too.
 bool as_good(const Trial& next, const Trial& wanted);
 
 /// Fits designs for one room and compares them.

@@ -233,7 +233,7 @@ std::vector<ClashFit> find_clashes(const Trials& trials, const std::vector<Notch
     clash.most_mm = std::max(clash.depth_mm, overlap.depth.quantile(sure));
     clash.at = overlap.at;
     clash.chance = holds.chance();
-    clash.verdict = verdict_of(clash.chance, sure);
+    clash.verdict = holds.verdict(sure);
     if (clash.depth_mm > kDeepest || clash.verdict != Verdict::fits) clashes.push_back(clash);
   }
   std::stable_sort(clashes.begin(), clashes.end(),

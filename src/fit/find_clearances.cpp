@@ -193,7 +193,7 @@ void judge(const Tally& tally, double needed, double sure, ClearanceFit& found, 
     holds.set(static_cast<int>(r) + 1, tally.drawn[r] >= needed - kClearTolerance);
   found.needed_mm = needed;
   found.chance = holds.chance();
-  found.verdict = verdict_of(found.chance, sure);
+  found.verdict = holds.verdict(sure);
   all_hold.both(holds);
 }
 

@@ -90,7 +90,7 @@ void judge_rooms(const JointTrials& judge, double sure, double move, ContactFit&
   }
   found.gap_sd = told.sd();
   found.chance = holds.chance();
-  found.verdict = verdict_of(found.chance, sure);
+  found.verdict = holds.verdict(sure);
   all_hold.both(holds);
 }
 

@@ -174,7 +174,7 @@ std::vector<CoveredFit> find_covered(const Trials& trials, double sure, Holds& a
         found.margin_mm = margins.adjusted;
         found.sd_mm = margins.sd();
         found.chance = holds.chance();
-        found.verdict = verdict_of(found.chance, sure);
+        found.verdict = holds.verdict(sure);
         all_hold.both(holds);
         all.push_back(found);
       }

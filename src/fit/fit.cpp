@@ -98,7 +98,7 @@ void fill_known(const FitInput& input, FitAnswer& answer) {
   answer.movement = find_movement(input.design, answer);
   answer.undecided = find_open(trials, *settled.site, answer.contacts);
   answer.chance = holds.chance();
-  answer.verdict = verdict_of(answer.chance, input.sure);
+  answer.verdict = holds.verdict(input.sure);
   for (const ContactFit& c : answer.contacts)
     if (c.verdict == Verdict::cannot_tell && !c.meets_anything)
       answer.verdict = worse(answer.verdict, Verdict::cannot_tell);

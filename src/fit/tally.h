@@ -5,6 +5,8 @@
 #include <cmath>
 #include <vector>
 
+#include "base/verdict.h"
+
 namespace nook {
 
 struct Tally {
@@ -61,6 +63,12 @@ class Holds {
     if (in_.size() == 1) return in_[0];
     return static_cast<double>(std::count(in_.begin() + 1, in_.end(), 1)) /
            static_cast<double>(in_.size() - 1);
+  }
+  /// By that share; never `fits` where it does not hold in the adjusted room: a group that comes to
+  /// rest elsewhere there than in the draws is not known to fit.
+  Verdict verdict(double sure) const {
+    const Verdict drawn = verdict_of(chance(), sure);
+    return drawn == Verdict::fits && !in_[0] ? Verdict::cannot_tell : drawn;
   }
 
  private:

@@ -1,6 +1,8 @@
 // The steps of the program, without its command line.
 #include "adapted.h"
 
+#include <fmt/format.h>
+
 #include <fstream>
 #include <sstream>
 #include <stdexcept>
@@ -19,6 +21,10 @@ MeasuredRoom measured(const std::string& room_toml, int draws) {
   room.room = adjustment.room();
   if (room.complete) room.draws = adjustment.draws(draws);
   return room;
+}
+
+std::string exact(double mm) {
+  return fmt::format("{{ is = \"{:.9f} mm\", sd = \"0.0001 mm\" }}", mm);
 }
 
 AdaptAnswer adapted(const MeasuredRoom& room, const std::string& design_toml) {

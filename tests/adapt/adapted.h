@@ -21,6 +21,9 @@ struct MeasuredRoom {
 /// room.toml adjusted, with so many draws. Requires: it reads without fault.
 MeasuredRoom measured(const std::string& room_toml, int draws);
 
+/// A reading without error as room.toml has it.
+std::string exact(double mm);
+
 /// `adapt` for that room.
 AdaptAnswer adapted(const MeasuredRoom& room, const std::string& design_toml);
 

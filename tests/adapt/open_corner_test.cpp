@@ -14,10 +14,6 @@ namespace {
 
 constexpr double in = kMillimetresPerInch;
 
-std::string exact(double mm) {
-  return fmt::format("{{ is = \"{:.9f} mm\", sd = \"0.0001 mm\" }}", mm);
-}
-
 // Flat plumb walls at that angle, read without error.
 std::string corner_room(double degrees) {
   std::string text = "units = \"inch\"\n[flatness]\nsd = \"0\"\n";

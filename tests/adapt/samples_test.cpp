@@ -43,6 +43,13 @@ int count(const FitAnswer& fit, Verdict verdict) {
   return n;
 }
 
+std::string told(const std::vector<Change>& changes) {
+  std::string text;
+  for (const Change& c : changes)
+    text += fmt::format("{}: {} {} ({})\n", c.part, c.kind, c.after, c.why);
+  return text;
+}
+
 bool is_rungs(const std::string& text) {
   return text.find("the last step") != std::string::npos;
 }
@@ -68,7 +75,7 @@ void check_sizes(const MeasuredRoom& room, const Design& before, const Design& a
     if (changed_by(before, after, p) <= less) continue;
     const Design smaller = set_back(before, after, p, less);
     const FitAnswer fitted = fit({room.survey, smaller, room.room, room.draws, 0.95, true});
-    INFO(part.name);
+    INFO(part.name << ", set back by " << less << " mm, after\n" << told(answer.changes));
     const bool larger = as_well(fitted, answer.fit);
     CHECK_FALSE(larger);
     ++score.sized;

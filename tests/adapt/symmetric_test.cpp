@@ -15,10 +15,6 @@ namespace {
 
 constexpr double in = kMillimetresPerInch;
 
-std::string exact(double mm) {
-  return fmt::format("{{ is = \"{:.9f} mm\", sd = \"0.0001 mm\" }}", mm);
-}
-
 // A square alcove of that width, its left wall leaning in by so many mm/m, read without error.
 std::string alcove(double width, double lean) {
   std::string text = "units = \"inch\"\n[flatness]\nsd = \"0\"\n";
