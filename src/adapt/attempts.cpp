@@ -18,16 +18,18 @@ bool cuts_in_something(const Trial& next, const Candidate& candidate) {
                      [&](const NotchFit& n) { return n.part == candidate.part; });
 }
 
-// A side of a symmetric part that is cut to what it meets is not like the other one any more.
+// A side of a symmetric part that is cut to what it meets, or notched, is not like the other one
+// any more.
 bool cuts_one_side(const Design& design, const Candidate& candidate) {
   return std::any_of(candidate.steps.begin(), candidate.steps.end(), [&](const Step& step) {
     const auto* refitted = std::get_if<ContactRefitted>(&step);
-    if (!refitted || (refitted->by != Fitting::taper && refitted->by != Fitting::scribe))
-      return false;
+    if (!refitted) return false;
     const Contact& contact = design.contacts[refitted->contact];
+    const bool cut = refitted->by == Fitting::taper || refitted->by == Fitting::scribe;
+    const bool newly = (cut && contact.by != refitted->by) || (refitted->notch && !contact.notch);
     const EdgeSide* side = std::get_if<EdgeSide>(&contact.edge);
     const bool level = side && (*side == EdgeSide::bottom || *side == EdgeSide::top);
-    return !level && contact.by != refitted->by &&
+    return newly && !level &&
            std::any_of(design.parts.begin(), design.parts.end(), [&](const Part& part) {
              return part.symmetric && part.name == contact.part;
            });

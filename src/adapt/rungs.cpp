@@ -144,11 +144,12 @@ Ladder longer_rails(const Workbench& bench, const Flaw& flaw, const RungLadder& 
   if (by <= 0 || ladder.rails.empty()) return found;
   const std::string& group = bench.design.parts[ladder.part].group;
   const std::string length = with_unit(millimetres(by), bench.survey.said());
-  Candidate longer{bench.design.parts[ladder.rails.front()].name,
-                   "lengthen",
-                   flaw.text,
-                   fmt::format("leave {} more below the lowest rung", length),
-                   {}};
+  std::string said = fmt::format("leave {} more below the lowest rung", length);
+  for (std::size_t k = 1; k < ladder.rails.size(); ++k)
+    said += (k == 1 ? ", the " : " and the ") + bench.design.parts[ladder.rails[k]].name;
+  if (ladder.rails.size() > 1) said += " alike";
+  Candidate longer{
+      bench.design.parts[ladder.rails.front()].name, "lengthen", flaw.text, std::move(said), {}};
   for (const int rail : ladder.rails) longer.steps.push_back(FootLengthened{rail, by});
   for (int p = 0; p < static_cast<int>(bench.design.parts.size()); ++p)
     if (bench.design.parts[p].group == group &&

@@ -118,3 +118,23 @@ TEST_CASE("fit: a symmetric panel that is to be scribed on one side only is told
   REQUIRE(answer.shows.size() == 1);
   CHECK(answer.shows[0].what.find("no longer in the middle") != std::string::npos);
 }
+
+TEST_CASE("adapt: a symmetric panel is not notched on one side alone") {
+  std::string text = alcove(40 * in, 0);
+  const std::string left = "name = \"left\"\n";
+  text.insert(text.find(left) + left.size(),
+              "baseboard = { height = \"5 1/4\", thickness = \"9/16\" }\n");
+  const std::string low = "height = \"0\"";
+  for (std::size_t at; (at = text.find(low)) != std::string::npos;)
+    text.replace(at, low.size(), "height = \"40\"");  // above the board
+  const MeasuredRoom room = measured(text, 50);
+  for (const bool symmetric : {false, true}) {
+    std::string design = panel(symmetric ? "symmetric = true\n" : "");
+    design.replace(design.find("\"0\", \"30\"]"), 10, "\"0\", \"2\"]");
+    for (std::size_t at; (at = design.find("keep = true\n")) != std::string::npos;)
+      design.erase(at, 12);
+    const auto after = adapted(room, design).draft.design;
+    INFO("symmetric " << symmetric);
+    CHECK((after->contacts[0].notch != after->contacts[1].notch) == !symmetric);
+  }
+}
