@@ -38,7 +38,7 @@ class ClashFinder {
       cuts_.push_back(cut_out_of(notches, p));
       solids_.push_back(
           solid_of(cuts_[p].empty() ? scene.bodies[p] : body_less(scene.bodies[p], cuts_[p]), p));
-      boxes_.push_back(box_of(solids_[p].hull, trials.placings[0].frames[p]));
+      boxes_.push_back(box_of(solids_[p].hull.corners, trials.placings[0].frames[p]));
     }
   }
 
@@ -114,12 +114,8 @@ class ClashFinder {
   }
 
   void look_at_obstacles() {
-    std::vector<NearObstacle> near;
-    for (int r = 0; r < trials_.rooms(); ++r) {
-      const auto& blocks = trials_.obstacles[r];
-      if (r == 0) near = near_obstacles(blocks);
-      for (const NearObstacle& n : near) look_at_block(r, blocks[n.block], n);
-    }
+    for (const NearObstacle& n : near_obstacles())
+      for (int r = 0; r < trials_.rooms(); ++r) look_at_block(r, n);
   }
 
   struct NearObstacle {
@@ -128,31 +124,36 @@ class ClashFinder {
     Apart adjusted;
   };
 
-  std::vector<NearObstacle> near_obstacles(const std::vector<ObstacleSolid>& blocks) const {
+  std::vector<NearObstacle> near_obstacles() const {
     std::vector<NearObstacle> near;
-    std::vector<RoomBox> boxes;
-    for (const ObstacleSolid& block : blocks) boxes.push_back(box_of(block.solid, block.frame));
-    for (const PieceSolid& solid : solids_)
-      for (std::size_t b = 0; b < blocks.size(); ++b) {
-        if (apart(boxes[b], boxes_[solid.hull.piece]) > kNear) continue;
+    for (std::size_t b = 0; b < trials_.layout.obstacles.size(); ++b) {
+      const ObstacleSolid block = trials_.obstacle(0, b);
+      const RoomBox box = box_of(block.corners, block.frame);
+      for (const PieceSolid& solid : solids_) {
+        if (apart(box, boxes_[solid.hull.piece]) > kNear) continue;
         const Frame& frame = trials_.placings[0].frames[solid.hull.piece];
         const auto apart_from = [&](const CellSolid& cell) {
-          return apart(blocks[b].solid, blocks[b].frame, cell, frame);
+          return apart(block.cell(), block.frame, cell, frame);
         };
         if (apart_from(solid.hull).distance > kNear) continue;
         for (const CellSolid& cell : solid.cells)
           if (const Apart a = apart_from(cell); a.distance < kNear) near.push_back({b, &cell, a});
       }
+    }
     return near;
   }
 
-  void look_at_block(int room, const ObstacleSolid& block, const NearObstacle& near) {
+  void look_at_block(int room, const NearObstacle& near) {
     const int p = near.cell->piece;
     const Frame& frame = trials_.placings[room].frames[p];
-    if (apart_along(near.adjusted, block.solid, block.frame, *near.cell, frame) >= -kDeepest / 2)
+    const ObstacleSolid block = trials_.obstacle(room, near.block);
+    if (apart_along(near.adjusted, block.corners, block.frame, near.cell->corners, frame) >=
+        -kDeepest / 2)
       return;
-    const double depth = -apart(block.solid, block.frame, *near.cell, frame).distance;
-    if (depth > 0) note(p, block.name, room, depth, block.frame.at);
+    const double depth = -apart(block.cell(), block.frame, *near.cell, frame).distance;
+    if (depth > 0)
+      note(p, trials_.layout.obstacles.name(trials_.layout.site, near.block), room, depth,
+           block.frame.at);
   }
 
   void look_at_pieces() {
@@ -190,7 +191,7 @@ class ClashFinder {
   static double depth_in(const std::vector<Frame>& frames, const CellSolid& a, const CellSolid& b,
                          const Apart& adjusted) {
     const Frame &fa = frames[a.piece], &fb = frames[b.piece];
-    if (apart_along(adjusted, a, fa, b, fb) >= -kDeepest / 2) return 0;
+    if (apart_along(adjusted, a.corners, fa, b.corners, fb) >= -kDeepest / 2) return 0;
     return -apart(a, fa, b, fb).distance;
   }
 

@@ -37,10 +37,9 @@ Mesh placed(const Mesh& mesh, const Frame& frame) {
   return moved;
 }
 
-Mesh mesh_of(const CellSolid& solid) {
+Mesh mesh_of(const ObstacleSolid& solid) {
   Polygon section;
-  const std::size_t half = solid.corners.size() / 2;
-  for (std::size_t i = 0; i < half; ++i)
+  for (std::size_t i = 0; i < solid.corners.size() / 2; ++i)
     section.push_back({solid.corners[i].x, solid.corners[i].y});
   return prism({section}, solid.corners.back().z);
 }
@@ -51,7 +50,7 @@ class DistanceFinder {
     for (int p = 0; p < static_cast<int>(trials.layout.scene.bodies.size()); ++p) {
       const Body& body = trials.layout.scene.bodies[p];
       solids_.push_back(solid_of(body, p));
-      boxes_.push_back(box_of(solids_[p].hull, trials.placings[0].frames[p]));
+      boxes_.push_back(box_of(solids_[p].hull.corners, trials.placings[0].frames[p]));
       meshes_.push_back(placed(prism(body.cells, body.thickness), trials.placings[0].frames[p]));
     }
   }
@@ -72,11 +71,11 @@ class DistanceFinder {
 
   Distances from_obstacles() const {
     Distances found;
-    for (std::size_t b = 0; b < trials_.obstacles[0].size(); ++b) {
-      const ObstacleSolid& block = trials_.obstacles[0][b];
-      const RoomBox box = box_of(block.solid, block.frame);
+    for (std::size_t b = 0; b < trials_.layout.obstacles.size(); ++b) {
+      const ObstacleSolid block = trials_.obstacle(0, b);
+      const RoomBox box = box_of(block.corners, block.frame);
       for (std::size_t p = 0; p < solids_.size(); ++p)
-        if (apart(box, boxes_[p]) <= kNear) add_obstacle(static_cast<int>(p), b, found);
+        if (apart(box, boxes_[p]) <= kNear) add_obstacle(static_cast<int>(p), b, block, found);
     }
     return found;
   }
@@ -93,7 +92,8 @@ class DistanceFinder {
     tally.adjusted = distance(meshes_[a], meshes_[b]);
     for (int r = 1; r < trials_.rooms(); ++r) {
       const auto& there = trials_.placings[r].frames;
-      const double moved = apart_along(axis, solids_[a].hull, there[a], solids_[b].hull, there[b]);
+      const double moved =
+          apart_along(axis, solids_[a].hull.corners, there[a], solids_[b].hull.corners, there[b]);
       tally.add(r, std::max(0.0, tally.adjusted + moved - axis.distance));
     }
     return tally;
@@ -146,24 +146,23 @@ class DistanceFinder {
     return std::abs(dot(plan(way), trials_.views[0].shape().walls[joint.meets.wall].out));
   }
 
-  void add_obstacle(int p, std::size_t b, Distances& found) const {
-    const auto& rooms = trials_.obstacles;
+  // `block`: obstacle b in the adjusted room.
+  void add_obstacle(int p, std::size_t b, const ObstacleSolid& block, Distances& found) const {
     const Frame& frame = trials_.placings[0].frames[p];
-    const ObstacleSolid& block = rooms[0][b];
-    const Apart axis = apart(block.solid, block.frame, solids_[p].hull, frame);
-    const auto key = std::pair(p, block.name);
+    const Apart axis = apart(block.cell(), block.frame, solids_[p].hull, frame);
+    const auto key = std::pair(p, trials_.layout.obstacles.name(trials_.layout.site, b));
     const auto so_far = found.find(key);
     // Along an axis they are never further apart than they are.
     const double least = so_far == found.end() ? kNear : so_far->second.adjusted;
     if (axis.distance > least) return;
-    const double exact = distance(placed(mesh_of(block.solid), block.frame), meshes_[p]);
+    const double exact = distance(placed(mesh_of(block), block.frame), meshes_[p]);
     const bool fresh = found.count(key) == 0;
     Tally& tally = found[key];
     if (!fresh && tally.adjusted <= exact) return;
     tally = {exact, {}};
     for (int r = 1; r < trials_.rooms(); ++r) {
-      const ObstacleSolid& there = rooms[r][b];
-      const double moved = apart_along(axis, there.solid, there.frame, solids_[p].hull,
+      const ObstacleSolid there = trials_.obstacle(r, b);
+      const double moved = apart_along(axis, there.corners, there.frame, solids_[p].hull.corners,
                                        trials_.placings[r].frames[p]);
       tally.add(r, std::max(0.0, exact + moved - axis.distance));
     }

@@ -72,7 +72,8 @@ void Obstacles::add_block(Site& site, const std::vector<Stretch>& near, int wall
 }
 
 // u = out of the surface, v = up, w = along it: a section with a sloping front.
-ObstacleSolid Obstacles::solid(const Site& site, const SiteView& view, const Length& length) const {
+ObstacleSolid Obstacles::in(const Site& site, const SiteView& view, std::size_t index) const {
+  const Length& length = lengths_[index];
   const WallShape& wall = view.shape().walls[length.wall];
   const BlockHere& here = view.blocks(length.wall)[length.block];
   const Block& block = *here.block;
@@ -95,24 +96,30 @@ ObstacleSolid Obstacles::solid(const Site& site, const SiteView& view, const Len
   // The section leans as the surface does from the block's bottom to its top.
   const double lean = dot(top - 0.5 * (start + end), wall.out);
   const double rise = block.slope * (high - low);
-  const Polygon section{{block.out_from, low},
-                        {block.out_to, low},
-                        {block.out_to + rise + lean, high},
-                        {block.out_from + lean, high}};
+  const Vec2 section[] = {{block.out_from, low},
+                          {block.out_to, low},
+                          {block.out_to + rise + lean, high},
+                          {block.out_from + lean, high}};
   const Vec2 out = dot(left_of(w), wall.out) > 0 ? left_of(w) : -left_of(w);
-  CellSolid cell = solid_of(section, norm(chord), -1);
-  cell.goes_on = true;
-  return {block.name,
-          std::move(cell),
-          {{start.x, start.y, 0}, {out.x, out.y, 0}, {0, 0, 1}, {w.x, w.y, 0}}};
+  ObstacleSolid here_now{{}, {{start.x, start.y, 0}, {out.x, out.y, 0}, {0, 0, 1}, {w.x, w.y, 0}}};
+  for (std::size_t i = 0; i < 4; ++i) {
+    here_now.corners[i] = {section[i].x, section[i].y, 0};
+    here_now.corners[4 + i] = {section[i].x, section[i].y, norm(chord)};
+  }
+  return here_now;
 }
 
-std::vector<ObstacleSolid> Obstacles::in(const Site& site, const SiteView& view,
-                                         const std::vector<char>& wanted) const {
-  std::vector<ObstacleSolid> all(lengths_.size());
-  for (std::size_t i = 0; i < lengths_.size(); ++i)
-    if (wanted.empty() || wanted[i]) all[i] = solid(site, view, lengths_[i]);
-  return all;
+const std::string& Obstacles::name(const Site& site, std::size_t index) const {
+  return site.blocks(lengths_[index].wall)[lengths_[index].block].name;
+}
+
+CellSolid ObstacleSolid::cell() const {
+  Polygon section;
+  for (std::size_t i = 0; i < corners.size() / 2; ++i)
+    section.push_back({corners[i].x, corners[i].y});
+  CellSolid cell = solid_of(section, corners.back().z, -1);
+  cell.goes_on = true;
+  return cell;
 }
 
 }  // namespace nook

@@ -1,6 +1,7 @@
 // Blocks on the walls as convex solids, cut into lengths where the wall bends.
 #pragma once
 
+#include <array>
 #include <string>
 #include <vector>
 
@@ -10,10 +11,12 @@
 
 namespace nook {
 
+/// One length of a block in one room: a prism of four sides.
 struct ObstacleSolid {
-  std::string name;
-  CellSolid solid;  // in its frame
+  std::array<Vec3, 8> corners;  // in its frame, lower ring (w = 0) then upper
   Frame frame;
+
+  CellSolid cell() const;
 };
 
 /// The blocks near any piece, in lengths of at most 60 mm, each straight along and up the surface:
@@ -21,9 +24,10 @@ struct ObstacleSolid {
 class Obstacles {
  public:
   Obstacles(const Scene& scene, Site& site, const std::vector<Frame>& frames);
-  /// In one room, always in the same order; those not `wanted` are left empty (none given: all).
-  std::vector<ObstacleSolid> in(const Site& site, const SiteView& view,
-                                const std::vector<char>& wanted) const;
+  std::size_t size() const { return lengths_.size(); }
+  const std::string& name(const Site& site, std::size_t index) const;
+  /// One of them in one room.
+  ObstacleSolid in(const Site& site, const SiteView& view, std::size_t index) const;
 
  private:
   struct Length {
@@ -34,7 +38,6 @@ class Obstacles {
     } at_from, at_to;
   };
   void add_block(Site& site, const std::vector<Stretch>& near, int wall, int block);
-  ObstacleSolid solid(const Site& site, const SiteView& view, const Length& length) const;
   std::vector<Length> lengths_;
 };
 

@@ -71,7 +71,7 @@ void add_partings(const Scene& scene, Layout& layout) {
   std::vector<RoomBox> boxes;
   for (int p = 0; p < count; ++p) {
     solids.push_back(solid_of(scene.bodies[p], p));
-    boxes.push_back(box_of(solids[p].hull, scene.pieces[p].frame));
+    boxes.push_back(box_of(solids[p].hull.corners, scene.pieces[p].frame));
   }
   for (int a = 0; a < count; ++a)
     for (int b = a + 1; b < count; ++b) {

@@ -27,16 +27,18 @@ struct Reach {
   double low = std::numeric_limits<double>::infinity();
   double high = -std::numeric_limits<double>::infinity();
 };
-Reach reach_of(const CellSolid& solid, const Frame& frame, Vec3 axis) {
+// The upper ring reaches as far as the lower one, and a thickness on or back.
+Reach reach_of(std::span<const Vec3> corners, const Frame& frame, Vec3 axis) {
   const Vec3 local = in_frame(frame, axis);
   const double shift = dot(axis, frame.at);
-  Reach reach;
-  for (Vec3 p : solid.corners) {
-    const double x = dot(local, p) + shift;
-    reach.low = std::min(reach.low, x);
-    reach.high = std::max(reach.high, x);
+  Reach ring;
+  for (Vec3 p : corners.first(corners.size() / 2)) {
+    const double x = local.x * p.x + local.y * p.y;
+    ring.low = std::min(ring.low, x);
+    ring.high = std::max(ring.high, x);
   }
-  return reach;
+  const double through = local.z * corners.back().z;
+  return {ring.low + std::min(through, 0.0) + shift, ring.high + std::max(through, 0.0) + shift};
 }
 
 struct Axes {
@@ -51,7 +53,8 @@ struct Axes {
 template <class Look>
 void each_axis(const Axes& x, Look look) {
   const auto along = [&](Vec3 axis, int owner) {
-    const Reach ra = reach_of(x.a, x.frame_a, axis), rb = reach_of(x.b, x.frame_b, axis);
+    const Reach ra = reach_of(x.a.corners, x.frame_a, axis),
+                rb = reach_of(x.b.corners, x.frame_b, axis);
     look(rb.low - ra.high, axis, owner);
     look(ra.low - rb.high, -axis, owner);
   };
@@ -72,7 +75,7 @@ void add_direction(std::vector<Vec3>& list, Vec3 d) {
 
 PartingPlane plane_along(const CellSolid& holder, const Frame& fh, const CellSolid& other,
                          Vec3 axis) {
-  PartingPlane plane{holder.piece, other.piece, {}, reach_of(holder, fh, axis).high, other.corners};
+  PartingPlane plane{holder.piece, other.piece, {}, reach_of(holder.corners, fh, axis).high, other.corners};
   plane.normal = in_frame(fh, axis);
   plane.offset -= dot(axis, fh.at);
   return plane;
@@ -130,16 +133,16 @@ Apart apart(const CellSolid& a, const Frame& frame_a, const CellSolid& b, const 
   return best;
 }
 
-double apart_along(const Apart& before, const CellSolid& a, const Frame& frame_a,
-                   const CellSolid& b, const Frame& frame_b) {
+double apart_along(const Apart& before, std::span<const Vec3> a, const Frame& frame_a,
+                   std::span<const Vec3> b, const Frame& frame_b) {
   const Vec3 axis = in_room(before.of_b ? frame_b : frame_a, before.axis);
   return reach_of(b, frame_b, axis).low - reach_of(a, frame_a, axis).high;
 }
 
-RoomBox box_of(const CellSolid& solid, const Frame& frame) {
+RoomBox box_of(std::span<const Vec3> corners, const Frame& frame) {
   constexpr double kFar = std::numeric_limits<double>::infinity();
   RoomBox box{{kFar, kFar, kFar}, {-kFar, -kFar, -kFar}};
-  for (Vec3 corner : solid.corners) {
+  for (Vec3 corner : corners) {
     const Vec3 p = frame.room_from_piece(corner);
     box.low = {std::min(box.low.x, p.x), std::min(box.low.y, p.y), std::min(box.low.z, p.z)};
     box.high = {std::max(box.high.x, p.x), std::max(box.high.y, p.y), std::max(box.high.z, p.z)};

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <optional>
+#include <span>
 #include <vector>
 
 #include "fit/body.h"
@@ -35,15 +36,16 @@ struct Apart {
 };
 Apart apart(const CellSolid& a, const Frame& frame_a, const CellSolid& b, const Frame& frame_b);
 /// How far apart they are along an axis found before; never more than `apart` finds.
-double apart_along(const Apart& before, const CellSolid& a, const Frame& frame_a,
-                   const CellSolid& b, const Frame& frame_b);
+/// Corners as those of a CellSolid.
+double apart_along(const Apart& before, std::span<const Vec3> a, const Frame& frame_a,
+                   std::span<const Vec3> b, const Frame& frame_b);
 
 /// The upright box round a solid where it stands, and how far two such boxes are apart (0 where
 /// they touch or cross): never more than the solids are.
 struct RoomBox {
   Vec3 low, high;
 };
-RoomBox box_of(const CellSolid& solid, const Frame& frame);
+RoomBox box_of(std::span<const Vec3> corners, const Frame& frame);
 double apart(const RoomBox& a, const RoomBox& b);
 
 /// Pieces further apart as drawn will not meet, mm. Chosen.

@@ -10,11 +10,13 @@ namespace nook {
 
 struct Trials {
   const Layout& layout;
-  std::vector<SiteView> views;                        // by room; 0 is the adjusted one
-  std::vector<Placing> placings;                      // by room
-  std::vector<std::vector<ObstacleSolid>> obstacles;  // by room
-  std::vector<std::vector<JointGaps>> gaps;           // by room and joint; all spots in room 0
+  std::vector<SiteView> views;               // by room; 0 is the adjusted one
+  std::vector<Placing> placings;             // by room
+  std::vector<std::vector<JointGaps>> gaps;  // by room and joint; all spots in room 0
 
+  ObstacleSolid obstacle(int room, std::size_t index) const {
+    return layout.obstacles.in(layout.site, views[room], index);
+  }
   int rooms() const { return static_cast<int>(views.size()); }
 };
 
