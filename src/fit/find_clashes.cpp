@@ -7,6 +7,7 @@
 
 #include "fit/find_notches.h"
 #include "fit/obstacle_solid.h"
+#include "fit/surface_ahead.h"
 
 namespace nook {
 namespace {
@@ -88,14 +89,15 @@ class ClashFinder {
   void look_at_guard(const Guard& guard) {
     if (cut_on_purpose(guard)) return;
     const std::string name = surface_name(guard.surface);
-    for (const Feeler& feeler : guard.feelers) {
-      if (cut_away(guard.piece, feeler.at)) continue;
-      for (int r = 0; r < trials_.rooms(); ++r) {
-        const Frame& frame = trials_.placings[r].frames[guard.piece];
-        const Hit hit = surface_hit(trials_.views[r], trials_.layout.site.fields(), guard.surface,
-                                    feeler, ray_of(feeler, frame));
-        if (hit.gap < 0) note(guard.piece, name, r, -hit.gap, hit.at);
-      }
+    std::vector<const Feeler*> feelers;
+    for (const Feeler& feeler : guard.feelers)
+      if (!cut_away(guard.piece, feeler.at)) feelers.push_back(&feeler);
+    for (int r = 0; r < trials_.rooms(); ++r) {
+      SurfaceAhead ahead(trials_.views[r], trials_.layout.site.fields(), guard.surface,
+                         trials_.placings[r].frames[guard.piece]);
+      for (const Feeler* feeler : feelers)
+        if (const Hit hit = ahead.surface(*feeler); hit.gap < 0)
+          note(guard.piece, name, r, -hit.gap, hit.at);
     }
   }
 

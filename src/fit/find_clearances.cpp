@@ -7,6 +7,7 @@
 #include <optional>
 #include <set>
 
+#include "fit/surface_ahead.h"
 #include "solid/distance.h"
 
 namespace nook {
@@ -107,13 +108,10 @@ class DistanceFinder {
   }
 
   double least_of(const Guard& guard, int room) const {
+    SurfaceAhead ahead(trials_.views[room], trials_.layout.site.fields(), guard.surface,
+                       trials_.placings[room].frames[guard.piece]);
     double least = kReach;
-    for (const Feeler& f : guard.feelers) {
-      const Ray ray = ray_of(f, trials_.placings[room].frames[guard.piece]);
-      least = std::min(least, surface_hit(trials_.views[room], trials_.layout.site.fields(),
-                                          guard.surface, f, ray)
-                                  .gap);
-    }
+    for (const Feeler& f : guard.feelers) least = std::min(least, ahead.surface(f).gap);
     return least;
   }
 

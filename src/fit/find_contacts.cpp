@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "fit/contact_lines.h"
+#include "fit/joint_ahead.h"
 #include "fit/room_to_move.h"
 
 namespace nook {
@@ -100,11 +101,11 @@ double square_distance(const JointTrials& judge) {
   const Joint& joint = judge.joint;
   const auto& frames = trials.placings[0].frames;
   const std::vector<Standing> parts = standing_parts(trials.layout, joint, frames);
+  JointAhead ahead(trials.views[0], trials.layout.site.fields(), joint, frames[joint.piece], parts);
   double least = kReach;
   for (int f = 0; f < static_cast<int>(joint.feelers.size()); ++f) {
     if (std::isnan(judge.gaps(0)[f])) continue;
-    const auto hit = joint_hit(trials.views[0], trials.layout.site.fields(), joint, f,
-                               frames[joint.piece], parts);
+    const auto hit = ahead.hit(f);
     if (hit) least = std::min(least, hit->gap / norm(hit->slope));
   }
   return least;

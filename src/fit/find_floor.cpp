@@ -8,6 +8,7 @@
 #include <set>
 
 #include "fit/foot.h"
+#include "fit/surface_ahead.h"
 #include "room/covering.h"
 
 namespace nook {
@@ -76,12 +77,11 @@ void fill_shim(const Trials& trials, int group, FloorFit& found) {
   Tally shim;
   for (int r = 0; r < trials.rooms(); ++r) {
     double widest = 0;
+    SurfaceAhead floor(trials.views[r], trials.layout.site.fields(), {Surface::Kind::floor, 0},
+                       trials.placings[r].frames[found.piece]);
     for (const FootSpot& foot : trials.layout.feet[group]) {
       if (foot.piece != found.piece) continue;
-      const Ray ray = ray_of(foot.feeler, trials.placings[r].frames[foot.piece]);
-      const Hit hit = surface_hit(trials.views[r], trials.layout.site.fields(),
-                                  {Surface::Kind::floor, 0}, foot.feeler, ray);
-      widest = std::max(widest, hit.gap);
+      widest = std::max(widest, floor.surface(foot.feeler).gap);
     }
     shim.add(r, widest);
   }

@@ -5,6 +5,8 @@
 #include <cmath>
 #include <map>
 
+#include "fit/surface_ahead.h"
+
 namespace nook {
 namespace {
 
@@ -36,9 +38,8 @@ void add_touching(const Quick& quick, const Placing& placing, Spots& spots) {
   const Surface floor{Surface::Kind::floor, 0};
   for (const auto& feet : layout.feet)
     for (const FootSpot& foot : feet) {
-      const Ray ray = ray_of(foot.feeler, placing.frames[foot.piece]);
-      if (surface_hit(quick.view, layout.site.fields(), floor, foot.feeler, ray).gap < kTouch)
-        spots.emplace(foot.feeler.spot, floor);
+      SurfaceAhead ahead(quick.view, layout.site.fields(), floor, placing.frames[foot.piece]);
+      if (ahead.surface(foot.feeler).gap < kTouch) spots.emplace(foot.feeler.spot, floor);
     }
 }
 

@@ -44,8 +44,7 @@ Settled settle(const FitInput& input, const Scene& scene) {
     frames = std::move(next);
     if (!still && round < kRounds) continue;
     for (Joint& joint : layout.joints)
-      keep_faces(site->adjusted(), site->fields(), joint, frames[joint.piece],
-                 standing_parts(layout, joint, frames));
+      keep_faces(joint, frames[joint.piece], standing_parts(layout, joint, frames));
     return {std::move(site), std::move(layout)};
   }
 }

@@ -140,16 +140,4 @@ std::vector<Guard> guards_of(const Scene& scene, Site& site, const std::vector<F
   return guards;
 }
 
-std::optional<Hit> guard_hit(const SiteView& view, const SurfaceField& fields, const Guard& guard,
-                             int feeler, const Frame& frame) {
-  const Feeler& f = guard.feelers[feeler];
-  const Ray ray = ray_of(f, frame);
-  Hit hit = surface_hit(view, fields, guard.surface, f, ray);
-  if (!guard.notched && guard.surface.kind == Surface::Kind::wall)
-    if (const auto block = block_hit(view, fields, guard.surface, f, ray))
-      if (block->gap < hit.gap) hit = *block;
-  if (std::abs(hit.gap) > kReach) return std::nullopt;
-  return hit;
-}
-
 }  // namespace nook

@@ -19,9 +19,4 @@ struct Guard {
 std::vector<Guard> guards_of(const Scene& scene, Site& site, const std::vector<Frame>& frames,
                              const std::vector<Joint>& joints);
 
-/// How far the piece may move towards the surface or the first block there (negative: how deep it
-/// is in); nothing where the feeler meets nothing near.
-std::optional<Hit> guard_hit(const SiteView& view, const SurfaceField& fields, const Guard& guard,
-                             int feeler, const Frame& frame);
-
 }  // namespace nook

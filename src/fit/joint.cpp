@@ -4,8 +4,11 @@
 #include <algorithm>
 #include <cmath>
 #include <numbers>
+#include <set>
 
 #include "fit/joint_builder.h"
+#include "fit/surface_ahead.h"
+#include "solid/cells.h"
 
 namespace nook {
 namespace {
@@ -48,6 +51,18 @@ Joint joint_of(const Scene& scene, const Site& site, int contact, int piece) {
   for (int p : pieces_named(scene.pieces, scene.design, joint.how->meets))
     if (p != piece) joint.parts.push_back(p);
   return joint;
+}
+
+void bound(Joint& joint) {
+  Polygon points;
+  std::set<double> depths;
+  for (const Feeler& f : joint.feelers) {
+    points.push_back({f.at.x, f.at.y});
+    depths.insert(f.at.z);
+  }
+  const Polygon hull = hull_of(points);
+  for (Vec2 p : hull.empty() ? points : hull)  // one spot has no hull
+    for (double w : depths) joint.corners.push_back(at_face(p, w));
 }
 
 }  // namespace
@@ -97,32 +112,15 @@ std::vector<Joint> joints_of(const Scene& scene, Site& site, const std::vector<F
       joint.can_meet = edge_can_meet(site.fields().room(0), joint, frames[p]);
       const JointBuilder builder{scene, site, site.adjusted(), frames, frames[p]};
       if (joint.can_meet) joint.face ? build_face(builder, joint) : build_edge(builder, joint);
+      bound(joint);
       joints.push_back(std::move(joint));
     }
   return joints;
 }
 
-void keep_faces(const SiteView& adjusted, const SurfaceField& fields, Joint& joint,
-                const Frame& frame, const std::vector<Standing>& parts) {
+void keep_faces(Joint& joint, const Frame& frame, const std::vector<Standing>& parts) {
   if (joint.meets.kind != Surface::Kind::part) return;
-  for (int f = 0; f < static_cast<int>(joint.feelers.size()); ++f)
-    if (const auto hit = joint_hit(adjusted, fields, joint, f, frame, parts))
-      joint.feelers[f].face = hit->face;
-}
-
-std::optional<Hit> joint_hit(const SiteView& view, const SurfaceField& fields, const Joint& joint,
-                             int feeler, const Frame& frame, const std::vector<Standing>& parts) {
-  const Feeler& f = joint.feelers[feeler];
-  const Ray ray = ray_of(f, frame);
-  if (joint.meets.kind == Surface::Kind::part)
-    return view.quick() ? face_hit(parts, f.face, ray) : part_hit(parts, ray);
-  if (f.spot < 0) return std::nullopt;
-  Hit hit = surface_hit(view, fields, joint.meets, f, ray);
-  if (!joint.notch)
-    if (const auto block = block_hit(view, fields, joint.meets, f, ray))
-      if (block->gap < hit.gap) hit = *block;
-  if (std::abs(hit.gap) > kReach) return std::nullopt;
-  return hit;
+  for (Feeler& feeler : joint.feelers) feeler.face = part_face(parts, ray_of(feeler, frame));
 }
 
 }  // namespace nook

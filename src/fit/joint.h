@@ -17,6 +17,11 @@ struct JointSpot {
   bool notched = false;  // cut away by the contact's notch
 };
 
+/// Whether a view asks it: a quick one only coarse spots.
+inline bool asked(const JointSpot& spot, const SiteView& view) {
+  return !spot.notched && (spot.coarse || !view.quick());
+}
+
 /// A stretch of an edge that a notch takes, in t; or on a face a box in u, v.
 struct NotchZone {
   Stretch t;
@@ -37,6 +42,7 @@ struct Joint {
   std::vector<JointSpot> spots;
   std::vector<Feeler> feelers;
   std::vector<NotchZone> zones;
+  std::vector<Vec3> corners;  // no feeler lies outside these, in the piece's frame
 
   int faces() const { return face ? 1 : 2; }
 };
@@ -56,15 +62,9 @@ std::vector<Joint> joints_of(const Scene& scene, Site& site, const std::vector<F
 /// A feeler for a surface: its spot added, the blocks near it listed.
 Feeler feeler_for(Site& site, Surface surface, const Frame& frame, Vec3 at, Vec3 way, bool coarse);
 
-/// The blocks-only or the whole hit of a joint's feeler; nothing where it meets nothing near.
-/// Blocks are left out where the contact has a notch.
-std::optional<Hit> joint_hit(const SiteView& view, const SurfaceField& fields, const Joint& joint,
-                             int feeler, const Frame& frame, const std::vector<Standing>& parts);
-
 /// Keeps for the draws which faces of parts are met in the adjusted room: pieces move little from
 /// room to room, and a face is asked much faster than a body.
-void keep_faces(const SiteView& adjusted, const SurfaceField& fields, Joint& joint,
-                const Frame& frame, const std::vector<Standing>& parts);
+void keep_faces(Joint& joint, const Frame& frame, const std::vector<Standing>& parts);
 
 /// The edges a contact speaks of, as points of the outline in order, first to last.
 EdgeRun run_of(const EdgeChoice& edge, const Polygon& outline);

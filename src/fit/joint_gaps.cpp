@@ -5,6 +5,8 @@
 #include <cmath>
 #include <limits>
 
+#include "fit/joint_ahead.h"
+
 namespace nook {
 namespace {
 
@@ -28,13 +30,12 @@ JointGaps joint_gaps(const Layout& layout, const SiteView& view, int index,
                      const std::vector<Frame>& frames) {
   const Joint& joint = layout.joints[index];
   const std::vector<Standing> parts = standing_parts(layout, joint, frames);
+  JointAhead ahead(view, layout.site.fields(), joint, frames[joint.piece], parts);
   JointGaps gaps(joint.feelers.size(), kNone);
   for (int s = 0; s < static_cast<int>(joint.spots.size()); ++s) {
-    if (joint.spots[s].notched || !(!view.quick() || joint.spots[s].coarse)) continue;
+    if (!asked(joint.spots[s], view)) continue;
     for (int f = s * joint.faces(); f < (s + 1) * joint.faces(); ++f)
-      if (const auto hit =
-              joint_hit(view, layout.site.fields(), joint, f, frames[joint.piece], parts))
-        gaps[f] = hit->gap;
+      if (const auto hit = ahead.hit(f)) gaps[f] = hit->gap;
   }
   return gaps;
 }

@@ -13,14 +13,28 @@ struct Motion {
 
   Vec3 way(Vec3 d) const { return turned(direction({turn}), d); }
   Vec3 point(Vec3 p) const { return way(p) + move; }
-  Frame frame(const Frame& f) const {
-    const Direction t = direction({turn});
-    return {turned(t, f.at) + move, turned(t, f.u), turned(t, f.v), turned(t, f.w)};
-  }
+  Frame frame(const Frame& f) const;
   static Vec3 turned(Direction t, Vec3 d) {
     return {t.cos * d.x - t.sin * d.y, t.sin * d.x + t.cos * d.y, d.z};
   }
 };
+
+/// A motion with its sine and cosine at hand, for many frames.
+class Moved {
+ public:
+  explicit Moved(const Motion& by) : turn_(direction({by.turn})), move_(by.move) {}
+  Frame frame(const Frame& f) const {
+    return {Motion::turned(turn_, f.at) + move_, Motion::turned(turn_, f.u),
+            Motion::turned(turn_, f.v), Motion::turned(turn_, f.w)};
+  }
+
+ private:
+  Direction turn_;
+  Vec3 move_;
+};
+inline Frame Motion::frame(const Frame& f) const {
+  return Moved(*this).frame(f);
+}
 
 /// How fast a point in plan moves when it turns about the origin.
 constexpr Vec2 turning(Vec2 p) {

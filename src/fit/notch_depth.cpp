@@ -20,18 +20,20 @@ class ZoneReaches {
  public:
   ZoneReaches(const Trials& trials, const Joint& joint, const NotchZone& zone)
       : trials_(trials), joint_(joint), adjusted_(joint.feelers.size(), kNoReach) {
+    Overhang adjusted(trials, joint, 0);
     for (int s = 0; s < static_cast<int>(joint.spots.size()); ++s) {
       if (!in_zone(joint.spots[s], zone)) continue;
-      for (int f = 2 * s; f < 2 * s + 2; ++f) adjusted_[f] = reach_over(trials, joint, f, 0);
+      for (int f = 2 * s; f < 2 * s + 2; ++f) adjusted_[f] = adjusted.reach(f);
       if (joint.spots[s].coarse) drawn_.push_back(s);
     }
   }
   double most_adjusted() const { return *std::max_element(adjusted_.begin(), adjusted_.end()); }
   Reaches in_draw(int room) const {
     Reaches reaches;
+    Overhang overhang(trials_, joint_, room);
     for (int s : drawn_)
       for (int f = 2 * s; f < 2 * s + 2; ++f) {
-        const double here = reach_over(trials_, joint_, f, room);
+        const double here = overhang.reach(f);
         reaches.most = std::max(reaches.most, here);
         if (here > kNoReach && adjusted_[f] > kNoReach)
           reaches.excess = std::max(reaches.excess, here - adjusted_[f]);
@@ -93,10 +95,13 @@ Stretch zone_t(const Trials& trials, const Joint& joint, const NotchZone& zone, 
 
 }  // namespace
 
-double reach_over(const Trials& trials, const Joint& joint, int feeler, int room) {
-  const Feeler& f = joint.feelers[feeler];
-  const auto hit = block_hit(trials.views[room], trials.layout.site.fields(), joint.meets, f,
-                             ray_of(f, trials.placings[room].frames[joint.piece]));
+Overhang::Overhang(const Trials& trials, const Joint& joint, int room)
+    : joint_(joint),
+      wall_(trials.views[room], trials.layout.site.fields(), joint.meets,
+            trials.placings[room].frames[joint.piece]) {}
+
+double Overhang::reach(int feeler) {
+  const auto hit = wall_.block(joint_.feelers[feeler]);
   return hit ? -hit->gap : kNoReach;
 }
 

@@ -3,14 +3,24 @@
 
 #include <limits>
 
+#include "fit/surface_ahead.h"
 #include "fit/trials.h"
 
 namespace nook {
 
 inline constexpr double kNoReach = -std::numeric_limits<double>::infinity();
 
-/// How far a block reaches over the edge at one feeler, mm inwards; kNoReach where none is met.
-double reach_over(const Trials& trials, const Joint& joint, int feeler, int room);
+/// What the blocks of a wall take of an edge in one room.
+class Overhang {
+ public:
+  Overhang(const Trials& trials, const Joint& joint, int room);
+  /// How far a block reaches over the edge at one feeler, mm inwards; kNoReach where none is met.
+  double reach(int feeler);
+
+ private:
+  const Joint& joint_;
+  SurfaceAhead wall_;
+};
 
 /// Whether the zone takes the spot.
 bool in_zone(const JointSpot& spot, const NotchZone& zone);

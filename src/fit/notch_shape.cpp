@@ -97,10 +97,10 @@ Polygon square_notch(const Joint& joint, const NotchZone& zone, const NotchDepth
 Regions profile_notch(const Trials& trials, const Joint& joint, const NotchZone& zone,
                       const NotchDepth& depth) {
   Profile profile(joint, zone, depth);
+  Overhang overhang(trials, joint, 0);
   for (int s = 0; s < static_cast<int>(joint.spots.size()); ++s) {
     if (!in_zone(joint.spots[s], zone)) continue;
-    const double deep =
-        std::max(reach_over(trials, joint, 2 * s, 0), reach_over(trials, joint, 2 * s + 1, 0));
+    const double deep = std::max(overhang.reach(2 * s), overhang.reach(2 * s + 1));
     if (deep > kNoReach) profile.add(joint.spots[s].t, deep);
   }
   return profile.whole();

@@ -123,6 +123,7 @@ Layout layout_for(const Scene& scene, Site& site, int first_wall,
                 {},
                 {},
                 {},
+                {},
                 {}};
   layout.guards = guards_of(scene, site, frames, layout.joints);
   layout.groups = assemblies_of(scene, site, layout.joints);
@@ -137,6 +138,8 @@ Layout layout_for(const Scene& scene, Site& site, int first_wall,
   }
   add_partings(scene, layout);
   sort_by_group(layout);
+  for (int g = 0; g < static_cast<int>(layout.groups.size()); ++g)
+    layout.pulls.push_back(pulls_of(layout, g));
   return layout;
 }
 

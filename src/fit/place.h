@@ -8,6 +8,7 @@
 #include "fit/guard.h"
 #include "fit/obstacle_solid.h"
 #include "fit/plan_program.h"
+#include "fit/pulls.h"
 #include "fit/separation.h"
 
 namespace nook {
@@ -33,6 +34,7 @@ struct Layout {
   std::vector<Site::CornerSpots> laid_off;  // by group: the real corner it is measured from
   // By group: joints of its pieces and joints that meet one of them; guards; partings.
   std::vector<std::vector<int>> joints_at, guards_at, partings_at;
+  std::vector<Pulls> pulls;  // by group
 };
 
 /// Where every group ended up in one room.

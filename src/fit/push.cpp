@@ -17,10 +17,14 @@ constexpr double kSteep = 0.1;        // a gap changes less than this with the h
 }  // namespace
 
 Push::Push(const Layout& layout, const SiteView& view, int group, const Placing& so_far)
-    : layout_(layout), view_(view), group_(layout.groups[group]), index_(group), so_far_(so_far) {
+    : layout_(layout),
+      view_(view),
+      group_(layout.groups[group]),
+      index_(group),
+      so_far_(so_far),
+      pulls_(layout.pulls[group]) {
   start_ = start_motion(group_, view.shape(), layout.first_wall);
   lay_off();
-  find_holds();
   find_ways();
   turn_parallel();
   find_planes();
@@ -36,104 +40,62 @@ void Push::lay_off() {
   start_.move = start_.move + Vec3{by.x, by.y, 0};
 }
 
-bool Push::in_before(int piece) const {
-  return layout_.group_of[piece] < index_;
-}
-
-bool Push::pulls(const Joint& joint) const {
-  const bool wished = std::find(group_.tight_to.begin(), group_.tight_to.end(), joint.how->meets) !=
-                      group_.tight_to.end();
-  if (!joint.can_meet || (joint.how->by == Fitting::clear && !wished)) return false;
-  if (joint.meets.kind != Surface::Kind::part) return true;
-  return !joint.how->notch;
-}
-
-void Push::add_hold(int joint, const std::string& target, bool round) {
-  auto it = std::find(targets_.begin(), targets_.end(), target);
-  if (it == targets_.end()) it = targets_.insert(it, target);
-  holds_.push_back({joint, static_cast<int>(it - targets_.begin()), round});
-}
-
-void Push::find_holds() {
-  targets_ = group_.tight_to;
-  for (int j : layout_.joints_at[index_]) {
-    const Joint& joint = layout_.joints[j];
-    if (!pulls(joint)) continue;
-    const auto any = [&](auto which) {
-      return std::any_of(joint.parts.begin(), joint.parts.end(), which);
-    };
-    const bool surface = joint.meets.kind != Surface::Kind::part;
-    if (own(joint.piece) && (surface || any([&](int p) { return in_before(p); })))
-      add_hold(j, joint.how->meets, false);
-    else if (in_before(joint.piece) && any([&](int p) { return own(p); }))
-      add_hold(j, layout_.scene.pieces[joint.piece].drawn->name, true);
-  }
-}
-
-// Where the piece with the joint's feelers stands.
-Frame Push::frame_of(const Hold& hold, const Motion& motion) const {
-  const int piece = layout_.joints[hold.joint].piece;
-  return hold.round ? so_far_.frames[piece] : motion.frame(layout_.scene.pieces[piece].frame);
-}
-
-std::vector<Standing> Push::parts_of(const Hold& hold, const Motion& motion) const {
+std::vector<Standing> Push::parts_of(const Hold& hold, const Moved& moved) const {
   std::vector<Standing> parts;
-  for (int p : layout_.joints[hold.joint].parts) {
-    if (hold.round && own(p))
-      parts.push_back({p, &layout_.scene.bodies[p], motion.frame(layout_.scene.pieces[p].frame)});
-    if (!hold.round && in_before(p))
-      parts.push_back({p, &layout_.scene.bodies[p], so_far_.frames[p]});
-  }
+  for (int p : hold.parts) parts.push_back({p, &layout_.scene.bodies[p], frame_in(p, moved)});
   return parts;
 }
 
-// The way in plan that a joint's gap closes; zero where it closes up or down.
-Vec2 Push::way_of(const Hold& hold) const {
-  const Joint& joint = layout_.joints[hold.joint];
+// The way in plan that a joint's gap closes, its piece at `frame`; zero where it closes up or down.
+Vec2 Push::way_of(const Hold& hold, const Frame& frame) const {
+  const Joint& joint = joint_of(hold);
   if (joint.meets.kind == Surface::Kind::wall) return view_.shape().walls[joint.meets.wall].out;
   if (joint.feelers.empty() || joint.meets.kind != Surface::Kind::part) return {};
-  const Vec2 way = plan(ray_of(joint.feelers.front(), frame_of(hold, start_)).way);
+  const Vec2 way = plan(way_in_room(joint.feelers.front(), frame));
   return norm(way) > 0.5 ? (1 / norm(way)) * way : Vec2{};
-}
-
-// How far the contacts with one target reach across their way, in plan.
-double Push::span_of(int target) const {
-  double low = 1e300, high = -1e300;
-  for (const Hold& hold : holds_) {
-    const Vec2 way = way_of(hold);
-    if (hold.target != target || norm(way) == 0) continue;
-    const Frame frame = frame_of(hold, start_);
-    for (const Feeler& f : layout_.joints[hold.joint].feelers) {
-      const double x = cross(way, plan(frame.room_from_piece(f.at)));
-      low = std::min(low, x);
-      high = std::max(high, x);
-    }
-  }
-  return std::max(0.0, high - low);
 }
 
 bool Push::turns() const {
   if (group_.may_turn && !*group_.may_turn) return false;
   if (group_.may_turn) return true;
-  for (int t = 0; t < static_cast<int>(targets_.size()); ++t)
-    if (span_of(t) >= kLongContact) return true;
-  return false;
+  return std::any_of(spans_.begin(), spans_.end(), [](double s) { return s >= kLongContact; });
+}
+
+// How far the contacts with each target reach across their way, in plan.
+void Push::find_spans() {
+  spans_.assign(pulls_.targets.size(), 0);
+  std::vector<Stretch> across(spans_.size(), {1e300, -1e300});
+  const Moved start(start_);
+  for (const Hold& hold : pulls_.holds) {
+    const Frame frame = frame_of(hold, start);
+    const Vec2 way = way_of(hold, frame);
+    if (way == Vec2{}) continue;
+    Stretch& all = across[hold.target];
+    for (Vec3 corner : joint_of(hold).corners) {
+      const double x = cross(way, plan(frame.room_from_piece(corner)));
+      all = {std::min(all.from, x), std::max(all.to, x)};
+    }
+  }
+  for (std::size_t t = 0; t < spans_.size(); ++t)
+    spans_[t] = std::max(0.0, across[t].to - across[t].from);
 }
 
 void Push::find_ways() {
+  find_spans();
   std::vector<Vec2> held;
   for (const std::string& target : group_.tight_to)
     if (const int wall = layout_.site.wall_named(target); wall >= 0)
       held.push_back(view_.shape().walls[wall].out);
   Vec2 sum;
-  int count = 0;
-  for (const Hold& hold : holds_) {
-    const Vec2 way = way_of(hold);
-    if (norm(way) == 0) continue;
+  double count = 0;
+  const Moved start(start_);
+  for (const Hold& hold : pulls_.holds) {
+    const Frame frame = frame_of(hold, start);
+    const Vec2 way = way_of(hold, frame);
+    if (way == Vec2{}) continue;
     held.push_back(way);
-    const Frame frame = frame_of(hold, start_);
-    for (const Feeler& f : layout_.joints[hold.joint].feelers)
-      sum = sum + plan(frame.room_from_piece(f.at)), ++count;
+    for (const Feeler& f : joint_of(hold).feelers) sum = sum + plan(frame.room_from_piece(f.at));
+    count += static_cast<double>(joint_of(hold).feelers.size());
   }
   if (count == 0)
     for (int p : group_.pieces)
@@ -145,14 +107,14 @@ void Push::find_ways() {
       ways_.push_back(left_of(ways_[0]));
   }
   turn_free_ = turns();
-  for (int t = 0; t < static_cast<int>(targets_.size()); ++t) rim_ = std::max(rim_, span_of(t) / 2);
+  for (double span : spans_) rim_ = std::max(rim_, span / 2);
 }
 
 // Parallel to a wall: set beforehand unless a long contact that is to be tight rules the turn.
 void Push::turn_parallel() {
   if (!group_.parallel_to) return;
   for (int t = 0; t < static_cast<int>(group_.tight_to.size()); ++t)
-    if (span_of(t) >= kLongContact && group_.may_turn.value_or(true)) {
+    if (spans_[t] >= kLongContact && group_.may_turn.value_or(true)) {
       turn_free_ = true;
       return;
     }
@@ -164,6 +126,8 @@ void Push::turn_parallel() {
 
 // Of the planes that part two cells as drawn, the one that parts them best where the group starts.
 void Push::find_planes() {
+  const Moved start(start_);
+  const auto in_before = [&](int piece) { return layout_.group_of[piece] < index_; };
   for (int p : layout_.partings_at[index_]) {
     const Parting& parting = layout_.partings[p];
     const int still = own(parting.a) ? parting.b : parting.a;
@@ -171,13 +135,13 @@ void Push::find_planes() {
     const PartingPlane* best = nullptr;
     double furthest = -1e300;
     for (const PartingPlane& plane : parting.planes) {
-      Vec3 normal;
+      const PlaneInRoom here(plane, frame_in(plane.holder, start));
+      const Frame other = frame_in(plane.other, start);
       double nearest = 1e300;
-      for (const PartedCorner& c :
-           parted(plane, frame_in(plane.holder, start_), frame_in(plane.other, start_), normal))
-        nearest = std::min(nearest, c.gap);
+      for (Vec3 corner : plane.corners)
+        nearest = std::min(nearest, here.gap(other.room_from_piece(corner)));
       // Of equal ones an upright one, so that what rests on a piece is not pushed off it.
-      const double score = nearest + (std::abs(normal.z) > 0.9 ? kUprightFirst : 0);
+      const double score = nearest + (std::abs(here.normal.z) > 0.9 ? kUprightFirst : 0);
       if (score > furthest) furthest = score, best = &plane;
     }
     planes_.push_back(best);
@@ -207,11 +171,9 @@ bool Push::may_run_into_blocks() const {
   const auto any = [&](const std::vector<Feeler>& all) {
     return std::any_of(all.begin(), all.end(), blocks);
   };
-  return std::any_of(holds_.begin(), holds_.end(),
-                     [&](const Hold& h) {
-                       const Joint& joint = layout_.joints[h.joint];
-                       return !joint.notch && any(joint.feelers);
-                     }) ||
+  return std::any_of(
+             pulls_.holds.begin(), pulls_.holds.end(),
+             [&](const Hold& h) { return !joint_of(h).notch && any(joint_of(h).feelers); }) ||
          std::any_of(layout_.guards.begin(), layout_.guards.end(),
                      [&](const Guard& g) { return own(g.piece) && !g.notched && any(g.feelers); });
 }

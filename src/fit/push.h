@@ -19,38 +19,38 @@ class Push {
   const Moves& moves() const { return moves_; }
 
  private:
-  // One joint that pulls; turned round where a piece that is already in meets this group.
-  struct Hold {
-    int joint;
-    int target;
-    bool round;
-  };
   void lay_off();
-  void find_holds();
   void find_ways();
   void turn_parallel();
   void find_planes();
-  Frame frame_in(int piece, const Motion& motion) const {
-    return own(piece) ? motion.frame(layout_.scene.pieces[piece].frame) : so_far_.frames[piece];
+  Frame frame_in(int piece, const Moved& moved) const {
+    return own(piece) ? moved.frame(layout_.scene.pieces[piece].frame) : so_far_.frames[piece];
   }
-  bool in_before(int piece) const;
   bool own(int piece) const { return layout_.group_of[piece] == index_; }
-  bool pulls(const Joint& joint) const;
-  void add_hold(int joint, const std::string& target, bool round);
-  Frame frame_of(const Hold& hold, const Motion& motion) const;
-  std::vector<Standing> parts_of(const Hold& hold, const Motion& motion) const;
-  Vec2 way_of(const Hold& hold) const;
-  double span_of(int target) const;
+  const Joint& joint_of(const Hold& hold) const { return layout_.joints[hold.joint]; }
+  /// Of the piece with the joint's feelers.
+  Frame frame_of(const Hold& hold, const Moved& moved) const {
+    return frame_in(joint_of(hold).piece, moved);
+  }
+  std::vector<Standing> parts_of(const Hold& hold, const Moved& moved) const;
+  Vec2 way_of(const Hold& hold, const Frame& frame) const;
+  void find_spans();
   bool turns() const;
   Motion motion_at(const Moves& x, double rise) const;
   double rise_from(const Motion& motion) const;
   double rise_to_floor(const Motion& motion) const;
   double rise_to_joints(const Motion& motion, Surface::Kind kind) const;
-  std::vector<PlanGap> gaps_at(const Motion& motion, const Moves& x) const;
-  void add_gap(const Hit& hit, const Moves& x, PlanGap gap, std::vector<PlanGap>& gaps) const;
-  void add_joints(const Motion& motion, const Moves& x, std::vector<PlanGap>& gaps) const;
-  void add_guards(const Motion& motion, const Moves& x, std::vector<PlanGap>& gaps) const;
-  void add_partings(const Motion& motion, const Moves& x, std::vector<PlanGap>& gaps) const;
+  // Where the group is while its gaps are looked at.
+  struct Here {
+    Moved moved;
+    const Moves& x;
+    Vec2 pivot;
+  };
+  const std::vector<PlanGap>& gaps_at(const Motion& motion, const Moves& x) const;
+  void add_gap(const Hit& hit, const Here& here, PlanGap gap, std::vector<PlanGap>& gaps) const;
+  void add_joints(const Here& here, std::vector<PlanGap>& gaps) const;
+  void add_guards(const Here& here, std::vector<PlanGap>& gaps) const;
+  void add_partings(const Here& here, std::vector<PlanGap>& gaps) const;
   Wishes wishes() const;
   bool may_run_into_blocks() const;
   double bend(const Moves& from, const Moves& to) const;
@@ -61,8 +61,8 @@ class Push {
   int index_;
   const Placing& so_far_;
   Motion start_;
-  std::vector<Hold> holds_;
-  std::vector<std::string> targets_;         // what holds pull to, tight ones first
+  const Pulls& pulls_;
+  std::vector<double> spans_;                // by target: how far its contacts reach across its way
   std::vector<Vec2> ways_;                   // free directions in plan: none, one or two
   std::vector<const PartingPlane*> planes_;  // what parts it from pieces already in
   bool turn_free_ = false;

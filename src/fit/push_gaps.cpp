@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "fit/joint_ahead.h"
 #include "fit/push.h"
 
 namespace nook {
@@ -19,30 +20,35 @@ bool to_be_cut(const Contact& how) {
 }  // namespace
 
 double Push::rise_to_floor(const Motion& motion) const {
+  const Moved moved(motion);
+  std::optional<SurfaceAhead> floor;
+  int piece = -1;
   double rise = -1e300;
   for (const FootSpot& foot : layout_.feet[index_]) {
-    const Frame frame = motion.frame(layout_.scene.pieces[foot.piece].frame);
-    const Hit hit = surface_hit(view_, layout_.site.fields(), {Surface::Kind::floor, 0},
-                                foot.feeler, ray_of(foot.feeler, frame));
-    rise = std::max(rise, group_.above_floor - hit.gap);
+    if (foot.piece != piece)
+      floor.emplace(view_, layout_.site.fields(), Surface{Surface::Kind::floor, 0},
+                    moved.frame(layout_.scene.pieces[piece = foot.piece].frame));
+    rise = std::max(rise, group_.above_floor - floor->surface(foot.feeler).gap);
   }
   return rise > -1e299 ? rise : 0;
 }
 
 // Up or down until the first of the joints that close that way touches.
 double Push::rise_to_joints(const Motion& motion, Surface::Kind kind) const {
+  const Moved moved(motion);
   double down = 1e300, up = 1e300;
-  for (const Hold& hold : holds_) {
-    const Joint& joint = layout_.joints[hold.joint];
+  for (const Hold& hold : pulls_.holds) {
+    const Joint& joint = joint_of(hold);
     if (joint.meets.kind != kind) continue;
-    const Frame frame = frame_of(hold, motion);
-    const std::vector<Standing> parts = parts_of(hold, motion);
+    const Frame frame = frame_of(hold, moved);
+    const std::vector<Standing> parts = parts_of(hold, moved);
+    JointAhead ahead(view_, layout_.site.fields(), joint, frame, parts);
     for (int f = 0; f < static_cast<int>(joint.feelers.size()); ++f) {
-      const Ray ray = ray_of(joint.feelers[f], frame);
-      if (std::abs(ray.way.z) < 0.9) continue;
-      const auto hit = joint_hit(view_, layout_.site.fields(), joint, f, frame, parts);
+      const Vec3 way = way_in_room(joint.feelers[f], frame);
+      if (std::abs(way.z) < 0.9) continue;
+      const auto hit = ahead.hit(f);
       if (!hit) continue;
-      double& least = (ray.way.z < 0) != hold.round ? down : up;
+      double& least = (way.z < 0) != hold.round ? down : up;
       least = std::min(least, hit->gap - joint.how->gap.mm);
     }
   }
@@ -67,17 +73,15 @@ double Push::rise_from(const Motion& motion) const {
 }
 
 // The gap as a straight function of the moves, unless they hardly change it.
-void Push::add_gap(const Hit& hit, const Moves& x, PlanGap gap, std::vector<PlanGap>& gaps) const {
+void Push::add_gap(const Hit& hit, const Here& here, PlanGap gap,
+                   std::vector<PlanGap>& gaps) const {
   const Vec2 slope = plan(hit.slope);
-  Vec2 pivot = pivot_;
-  for (std::size_t i = 0; i < ways_.size(); ++i) {
-    gap.slope[i] = dot(slope, ways_[i]);
-    pivot = pivot + x[i] * ways_[i];
-  }
-  if (turn_free_) gap.slope[2] = dot(slope, turning(plan(hit.at) - pivot)) / rim_;
-  if (std::hypot(gap.slope[0], gap.slope[1], gap.slope[2]) < kUpright) return;
+  for (std::size_t i = 0; i < ways_.size(); ++i) gap.slope[i] = dot(slope, ways_[i]);
+  if (turn_free_) gap.slope[2] = dot(slope, turning(plan(hit.at) - here.pivot)) / rim_;
+  const auto& s = gap.slope;
+  if (s[0] * s[0] + s[1] * s[1] + s[2] * s[2] < kUpright * kUpright) return;
   gap.at = hit.gap;
-  for (int i = 0; i < 3; ++i) gap.at -= gap.slope[i] * x[i];
+  for (int i = 0; i < 3; ++i) gap.at -= gap.slope[i] * here.x[i];
   gaps.push_back(gap);
 }
 
@@ -117,69 +121,78 @@ void thin(std::vector<PlanGap>& gaps, std::size_t from) {
 
 }  // namespace
 
-void Push::add_joints(const Motion& motion, const Moves& x, std::vector<PlanGap>& gaps) const {
-  for (const Hold& hold : holds_) {
-    const Joint& joint = layout_.joints[hold.joint];
-    const Frame frame = frame_of(hold, motion);
-    const std::vector<Standing> parts = parts_of(hold, motion);
-    const int body = static_cast<int>(&hold - holds_.data());
+void Push::add_joints(const Here& here, std::vector<PlanGap>& gaps) const {
+  for (const Hold& hold : pulls_.holds) {
+    const Joint& joint = joint_of(hold);
+    const Frame frame = frame_of(hold, here.moved);
+    const std::vector<Standing> parts = parts_of(hold, here.moved);
+    JointAhead ahead(view_, layout_.site.fields(), joint, frame, parts);
+    const int body = static_cast<int>(&hold - pulls_.holds.data());
     PlanGap gap{0, {}, joint.how->gap.mm, to_be_cut(*joint.how), hold.target, body, 0};
     const std::size_t before = gaps.size();
     for (int s = 0; s < static_cast<int>(joint.spots.size()); ++s) {
-      if (joint.spots[s].notched || !(!view_.quick() || joint.spots[s].coarse)) continue;
+      if (!asked(joint.spots[s], view_)) continue;
       for (int f = s * joint.faces(); f < (s + 1) * joint.faces(); ++f)
-        if (auto hit = joint_hit(view_, layout_.site.fields(), joint, f, frame, parts)) {
+        if (auto hit = ahead.hit(f)) {
           if (hold.round) hit->slope = -hit->slope;
           gap.spot = f;
-          add_gap(*hit, x, gap, gaps);
+          add_gap(*hit, here, gap, gaps);
         }
     }
     thin(gaps, before);
   }
 }
 
-void Push::add_guards(const Motion& motion, const Moves& x, std::vector<PlanGap>& gaps) const {
+void Push::add_guards(const Here& here, std::vector<PlanGap>& gaps) const {
   PlanGap gap;
-  gap.body = static_cast<int>(holds_.size());
+  gap.body = static_cast<int>(pulls_.holds.size());
   for (int g : layout_.guards_at[index_]) {
     const Guard& guard = layout_.guards[g];
     ++gap.body;
-    const Frame frame = motion.frame(layout_.scene.pieces[guard.piece].frame);
+    SurfaceAhead ahead(view_, layout_.site.fields(), guard.surface,
+                       here.moved.frame(layout_.scene.pieces[guard.piece].frame));
     const std::size_t before = gaps.size();
     for (int f = 0; f < static_cast<int>(guard.feelers.size()); ++f) {
-      const auto hit = guard_hit(view_, layout_.site.fields(), guard, f, frame);
+      const auto hit = ahead.first(guard.feelers[f], !guard.notched);
       gap.spot = f;
-      if (hit && hit->gap < kFar) add_gap(*hit, x, gap, gaps);
+      if (hit && hit->gap < kFar) add_gap(*hit, here, gap, gaps);
     }
     thin(gaps, before);
   }
 }
 
-void Push::add_partings(const Motion& motion, const Moves& x, std::vector<PlanGap>& gaps) const {
+void Push::add_partings(const Here& here, std::vector<PlanGap>& gaps) const {
   PlanGap gap;
-  gap.body = static_cast<int>(holds_.size() + layout_.guards.size());
+  gap.body = static_cast<int>(pulls_.holds.size() + layout_.guards.size());
+  std::vector<Hit> corners;
   for (const PartingPlane* plane : planes_) {
     ++gap.body;
-    const bool holds = own(plane->holder);
-    Vec3 normal;
-    const auto corners =
-        parted(*plane, frame_in(plane->holder, motion), frame_in(plane->other, motion), normal);
+    const PlaneInRoom in_room(*plane, frame_in(plane->holder, here.moved));
+    const Frame other = frame_in(plane->other, here.moved);
+    const Vec3 slope = own(plane->holder) ? -in_room.normal : in_room.normal;
+    corners.clear();
     double nearest = 1e300;
-    for (const PartedCorner& c : corners) nearest = std::min(nearest, c.gap);
+    for (Vec3 corner : plane->corners) {
+      const Vec3 at = other.room_from_piece(corner);
+      corners.push_back({in_room.gap(at), slope, at, -1});
+      nearest = std::min(nearest, corners.back().gap);
+    }
     gap.spot = 0;
-    for (const PartedCorner& c : corners)
-      if (++gap.spot; c.gap < std::min(nearest + kNearestCorners, kFar))
-        add_gap({c.gap, holds ? -normal : normal, c.at, -1, {}}, x, gap, gaps);
+    for (const Hit& corner : corners)
+      if (++gap.spot; corner.gap < std::min(nearest + kNearestCorners, kFar))
+        add_gap(corner, here, gap, gaps);
   }
 }
 
-std::vector<PlanGap> Push::gaps_at(const Motion& motion, const Moves& x) const {
-  constexpr std::size_t kUsual = 256;
-  std::vector<PlanGap> gaps;
-  gaps.reserve(kUsual);
-  add_joints(motion, x, gaps);
-  add_guards(motion, x, gaps);
-  add_partings(motion, x, gaps);
+// The list is kept from one call to the next for its memory.
+const std::vector<PlanGap>& Push::gaps_at(const Motion& motion, const Moves& x) const {
+  thread_local std::vector<PlanGap> gaps;
+  gaps.clear();
+  Here here{Moved(motion), x, pivot_};
+  for (std::size_t i = 0; i < ways_.size(); ++i) here.pivot = here.pivot + x[i] * ways_[i];
+  add_joints(here, gaps);
+  add_guards(here, gaps);
+  add_partings(here, gaps);
   return gaps;
 }
 

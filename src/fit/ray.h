@@ -32,8 +32,7 @@ struct Hit {
   double gap = 0;
   Vec3 slope;      // of the gap as the piece moves
   Vec3 at;         // where it met
-  int block = -1;  // of the wall; -1 = the surface itself
-  PartFace face;   // of a part
+  int block = -1;  // of the wall; -1 = the surface itself or a part
 };
 
 /// How far a feeler reaches, mm: beyond it an edge cannot meet. From the gap's definition.
@@ -43,17 +42,19 @@ inline constexpr double kReach = 300;
 struct Ray {
   Vec3 from, way;
 };
-Ray ray_of(const Feeler& feeler, const Frame& frame);
+inline Vec3 way_in_room(const Feeler& feeler, const Frame& frame) {
+  const Vec3 d = feeler.way;
+  return d.x * frame.u + d.y * frame.v + d.z * frame.w;
+}
+inline Ray ray_of(const Feeler& feeler, const Frame& frame) {
+  return {frame.room_from_piece(feeler.at), way_in_room(feeler, frame)};
+}
 
-/// The wall, floor or ceiling itself along the ray. Requires: a feeler with a spot.
-Hit surface_hit(const SiteView& view, const SurfaceField& fields, Surface surface,
-                const Feeler& feeler, const Ray& ray);
-/// The first of the feeler's blocks; nothing if the ray meets none within kReach.
-std::optional<Hit> block_hit(const SiteView& view, const SurfaceField& fields, Surface surface,
-                             const Feeler& feeler, const Ray& ray);
-
-/// The gap along a ray with the field of one spot, for finding the spot itself.
-double rough_gap(const RoomShape& room, Surface surface, Vec2 spot, const Ray& ray);
+/// Where a ray that starts `short_of` a plane meets it; g: the plane's normal, of any length.
+inline Hit met_at(double short_of, Vec3 g, const Ray& ray) {
+  const double rate = dot(g, ray.way), gap = short_of / rate;
+  return {gap, (-1 / rate) * g, ray.from + gap * ray.way, -1};
+}
 
 /// The spot of a surface's field that a ray needs: (along, z) or (x, y).
 Vec2 spot_of(const RoomShape& room, Surface surface, Vec3 at);
@@ -64,7 +65,8 @@ struct Standing {
   const Body* body = nullptr;
   Frame frame;
 };
-/// The nearest of several pieces along the ray.
+/// The nearest face of several pieces along the ray, and where it is met.
+PartFace part_face(const std::vector<Standing>& parts, const Ray& ray);
 std::optional<Hit> part_hit(const std::vector<Standing>& parts, const Ray& ray);
 /// The same face that was met in the adjusted room; nothing if none was, or its piece is not here.
 std::optional<Hit> face_hit(const std::vector<Standing>& parts, const PartFace& face,

@@ -75,7 +75,8 @@ void add_direction(std::vector<Vec3>& list, Vec3 d) {
 
 PartingPlane plane_along(const CellSolid& holder, const Frame& fh, const CellSolid& other,
                          Vec3 axis) {
-  PartingPlane plane{holder.piece, other.piece, {}, reach_of(holder.corners, fh, axis).high, other.corners};
+  PartingPlane plane{
+      holder.piece, other.piece, {}, reach_of(holder.corners, fh, axis).high, other.corners};
   plane.normal = in_frame(fh, axis);
   plane.offset -= dot(axis, fh.at);
   return plane;
@@ -171,16 +172,7 @@ std::vector<Parting> partings_of(const PieceSolid& a, const Frame& frame_a, cons
   return partings;
 }
 
-std::vector<PartedCorner> parted(const PartingPlane& plane, const Frame& holder, const Frame& other,
-                                 Vec3& normal) {
-  normal = in_room(holder, plane.normal);
-  const double offset = plane.offset + dot(normal, holder.at);
-  std::vector<PartedCorner> corners;
-  for (Vec3 c : plane.corners) {
-    const Vec3 q = other.room_from_piece(c);
-    corners.push_back({dot(normal, q) - offset, q});
-  }
-  return corners;
-}
+PlaneInRoom::PlaneInRoom(const PartingPlane& plane, const Frame& holder)
+    : normal(in_room(holder, plane.normal)), offset(plane.offset + dot(normal, holder.at)) {}
 
 }  // namespace nook

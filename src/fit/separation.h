@@ -69,13 +69,14 @@ struct Parting {
 std::vector<Parting> partings_of(const PieceSolid& a, const Frame& frame_a, const PieceSolid& b,
                                  const Frame& frame_b);
 
-/// How far in front of the plane a corner is, and where, in the room.
-struct PartedCorner {
-  double gap = 0;
-  Vec3 at;
+/// A plane where its holder stands.
+struct PlaneInRoom {
+  Vec3 normal;
+  double offset;
+
+  PlaneInRoom(const PartingPlane& plane, const Frame& holder);
+  /// How far in front of it a point is.
+  double gap(Vec3 p) const { return dot(normal, p) - offset; }
 };
-/// Every corner of the other's cell; `normal` becomes the plane's in the room.
-std::vector<PartedCorner> parted(const PartingPlane& plane, const Frame& holder, const Frame& other,
-                                 Vec3& normal);
 
 }  // namespace nook

@@ -35,11 +35,6 @@ double SiteView::floor_at_wall(int wall, double a) const {
   return z[i] + t * (z[i + 1] - z[i]);
 }
 
-double SiteView::z_of(Block::Bound height, int wall, double a) const {
-  if (!height.from_line) return floor_at_wall(wall, a) + height.at;
-  return shape_->line_z.value_or(0) + height.at;
-}
-
 Site::Site(const Survey& survey, const RoomShape& room, const std::vector<RoomShape>& draws)
     : fields_(room, draws) {
   for (int w = 0; w < static_cast<int>(room.walls.size()); ++w) {

@@ -33,7 +33,13 @@ class SiteView {
   /// Room z of the floor below base-line distance `a` of a wall, at its face.
   double floor_at_wall(int wall, double a) const;
   /// Room z of a height of a block there.
-  double z_of(Block::Bound height, int wall, double a) const;
+  double z_of(Block::Bound height, int wall, double a) const {
+    return z_above(height, height.from_line ? 0 : floor_at_wall(wall, a));
+  }
+  /// The same where the floor there is known.
+  double z_above(Block::Bound height, double floor) const {
+    return (height.from_line ? shape_->line_z.value_or(0) : floor) + height.at;
+  }
   /// The build-up of a wall at `a`; its field comes from SurfaceField.
   static double buildup(const WallShape& wall, double a);
 
