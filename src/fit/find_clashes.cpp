@@ -116,46 +116,46 @@ class ClashFinder {
   }
 
   void look_at_obstacles() {
-    for (const NearObstacle& n : near_obstacles())
-      for (int r = 0; r < trials_.rooms(); ++r) look_at_block(r, n);
+    for (std::size_t b = 0; b < trials_.layout.obstacles.size(); ++b) {
+      const std::vector<NearCell> near = cells_near(trials_.obstacle(0, b));
+      for (int r = 0; !near.empty() && r < trials_.rooms(); ++r) {
+        const ObstacleSolid there = trials_.obstacle(r, b);
+        const std::string& name = trials_.layout.obstacles.name(trials_.layout.site, b);
+        for (const NearCell& n : near) look_at_obstacle(r, there, name, n);
+      }
+    }
   }
 
-  struct NearObstacle {
-    std::size_t block;
+  // A cell of a piece near an obstacle, and what parts them in the adjusted room.
+  struct NearCell {
     const CellSolid* cell;
     Apart adjusted;
   };
 
-  std::vector<NearObstacle> near_obstacles() const {
-    std::vector<NearObstacle> near;
-    for (std::size_t b = 0; b < trials_.layout.obstacles.size(); ++b) {
-      const ObstacleSolid block = trials_.obstacle(0, b);
-      const RoomBox box = box_of(block.corners, block.frame);
-      for (const PieceSolid& solid : solids_) {
-        if (apart(box, boxes_[solid.hull.piece]) > kNear) continue;
-        const Frame& frame = trials_.placings[0].frames[solid.hull.piece];
-        const auto apart_from = [&](const CellSolid& cell) {
-          return apart(block.cell(), block.frame, cell, frame);
-        };
-        if (apart_from(solid.hull).distance > kNear) continue;
-        for (const CellSolid& cell : solid.cells)
-          if (const Apart a = apart_from(cell); a.distance < kNear) near.push_back({b, &cell, a});
-      }
+  std::vector<NearCell> cells_near(const ObstacleSolid& obstacle) const {
+    const RoomBox box = box_of(obstacle.corners, obstacle.frame);
+    const CellSolid solid = obstacle.cell();
+    std::vector<NearCell> near;
+    for (const PieceSolid& piece : solids_) {
+      if (apart(box, boxes_[piece.hull.piece]) > kNear) continue;
+      const Frame& frame = trials_.placings[0].frames[piece.hull.piece];
+      if (apart(solid, obstacle.frame, piece.hull, frame).distance > kNear) continue;
+      for (const CellSolid& cell : piece.cells)
+        if (const Apart a = apart(solid, obstacle.frame, cell, frame); a.distance < kNear)
+          near.push_back({&cell, a});
     }
     return near;
   }
 
-  void look_at_block(int room, const NearObstacle& near) {
+  void look_at_obstacle(int room, const ObstacleSolid& obstacle, const std::string& name,
+                        const NearCell& near) {
     const int p = near.cell->piece;
     const Frame& frame = trials_.placings[room].frames[p];
-    const ObstacleSolid block = trials_.obstacle(room, near.block);
-    if (apart_along(near.adjusted, block.corners, block.frame, near.cell->corners, frame) >=
-        -kDeepest / 2)
-      return;
-    const double depth = -apart(block.cell(), block.frame, *near.cell, frame).distance;
-    if (depth > 0)
-      note(p, trials_.layout.obstacles.name(trials_.layout.site, near.block), room, depth,
-           block.frame.at);
+    const double along =
+        apart_along(near.adjusted, obstacle.corners, obstacle.frame, near.cell->corners, frame);
+    if (along >= -kDeepest / 2) return;
+    const double depth = -apart(obstacle.cell(), obstacle.frame, *near.cell, frame).distance;
+    if (depth > 0) note(p, name, room, depth, obstacle.frame.at);
   }
 
   void look_at_pieces() {

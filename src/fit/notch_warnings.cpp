@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include "solid/boolean.h"
+#include "fit/boxes_apart.h"
 #include "solid/cells.h"
 
 namespace nook {
@@ -25,8 +25,10 @@ class Weakness {
     for (const NotchFit& other : all)
       if (&other != &notch && other.piece == notch.piece) others.push_back(other.polygon);
     const Regions whole{trials.layout.scene.bodies[notch.piece].region};
-    wood_ = others.empty() ? whole : subtract(whole, unite(others));
-    alone_ = others.empty() ? wood_ : whole;
+    others_ = !others.empty();
+    wood_ = others_ ? subtract(whole, unite(others)) : whole;
+    alone_ = whole;
+    wide_ = grown(hull_of(notch.polygon), kLittleWood);
   }
 
   std::vector<std::string> words() const {
@@ -34,27 +36,29 @@ class Weakness {
     add_cutouts(words);
     if (parts_without(alone_, notch_.polygon) > alone_.size())
       words.push_back("cuts the piece in two");
-    else if (parts_without(wood_, notch_.polygon) > wood_.size())
+    else if (others_ && parts_without(wood_, notch_.polygon) > wood_.size())
       words.push_back("cuts the piece in two, together with its other notches");
-    else if (!add_thin_wood(words) && parts_without(alone_, wide()) > alone_.size())
+    else if (!add_thin_wood(words) && parts_without(alone_, wide_) > alone_.size())
       words.push_back("leaves a neck of less than " + little_);
     return words;
   }
 
  private:
-  Polygon wide() const { return grown(hull_of(notch_.polygon), kLittleWood); }
-
-  static std::size_t parts_without(const Regions& wood, const Polygon& cut) {
+  // A hole that the cut does not come near parts nothing: it is not looked at.
+  static std::size_t parts_without(Regions wood, const Polygon& cut) {
+    for (Region& region : wood)
+      std::erase_if(region.holes, [&](const Polygon& hole) { return boxes_apart(hole, cut); });
     return subtract(wood, Regions{{cut, {}}}).size();
   }
 
   void add_cutouts(std::vector<std::string>& words) const {
     for (const Cutout& cutout : piece_.drawn->cutouts) {
+      if (boxes_apart(cutout.outline, wide_)) continue;
       const Regions opening{{cutout.outline, {}}};
       const std::string name = "the " + (cutout.name.empty() ? "cutout" : cutout.name);
       if (!intersect(opening, Regions{{notch_.polygon, {}}}).empty())
         words.push_back("runs into " + name);
-      else if (!intersect(opening, Regions{{wide(), {}}}).empty())
+      else if (!intersect(opening, Regions{{wide_, {}}}).empty())
         words.push_back("comes within " + little_ + " of " + name);
     }
   }
@@ -92,7 +96,9 @@ class Weakness {
   const Piece& piece_;
   const NotchFit& notch_;
   std::string little_;    // kLittleWood in words
+  bool others_ = false;   // whether the piece has other notches
   Regions wood_, alone_;  // what is left without the other notches, and the piece as drawn
+  Polygon wide_;          // the notch and the wood beside it that should be left
 };
 
 }  // namespace

@@ -85,19 +85,26 @@ class Entry {
       if (row.row % kEachRow != 0) continue;
       const Plate plate{row.high - row.low, by.plate.thick, by.plate.level};
       const Vec2 near{std::max(row.row, 0) * kRowStep, cut.heights[row.level]};
-      for (int k = 0; k <= kAngles; ++k)
-        least = std::min(least, between(room, near, {plate, by.angle * k / kAngles}));
+      const Sides here = sides_at(room, near);
+      for (int k = 0; k <= kAngles; ++k) {
+        const Turned turn{plate, by.angle * k / kAngles};
+        const double ahead = plate.length * std::sin(turn.angle);
+        const Sides other = sides_at(room, near + (plate.level ? Vec2{0, ahead} : Vec2{ahead, 0}));
+        least = std::min(least, between(here, other) - plate.across(turn.angle));
+      }
     }
     return least + kRub;
   }
-  // The same for one row at one turn, with the better end ahead (or up).
-  double between(const RoomShape& room, Vec2 near, const Turned& by) const {
-    const double ahead = by.plate.length * std::sin(by.angle);
-    const Vec2 other = near + (by.plate.level ? Vec2{0, ahead} : Vec2{ahead, 0});
-    const auto left = [&](Vec2 at) { return side_at(room, back_, back_ - 1, at); };
-    const auto right = [&](Vec2 at) { return side_at(room, back_, back_ + 1, at); };
-    return std::max(right(near) - left(other), right(other) - left(near)) -
-           by.plate.across(by.angle);
+  // Where the side walls stand at one spot of the way.
+  struct Sides {
+    double left, right;
+  };
+  Sides sides_at(const RoomShape& room, Vec2 at) const {
+    return {side_at(room, back_, back_ - 1, at), side_at(room, back_, back_ + 1, at)};
+  }
+  // With the better end ahead (or up).
+  static double between(const Sides& near, const Sides& other) {
+    return std::max(near.right - other.left, other.right - near.left);
   }
 
   int back_;
