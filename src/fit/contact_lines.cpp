@@ -7,25 +7,20 @@
 namespace nook {
 namespace {
 
-std::vector<Tally> tallies(const JointTrials& judge) {
-  std::vector<Tally> at(judge.joint.feelers.size());
-  for (int r = 0; r < judge.trials.rooms(); ++r)
-    for (std::size_t f = 0; f < at.size(); ++f)
-      if (const double gap = judge.gaps(r)[f]; !std::isnan(gap)) at[f].add(r, gap);
-  return at;
-}
-
 // The sd at every feeler; at spots that the draws skip straight between their neighbours.
 std::vector<double> spreads(const JointTrials& judge) {
   const Joint& joint = judge.joint;
-  const std::vector<Tally> at = tallies(judge);
   std::vector<double> sd(joint.feelers.size(), 0);
   const int faces = joint.faces();
+  Tally at;
   for (int f = 0; f < faces; ++f) {
     int before = -1;
     for (int s = 0; s < static_cast<int>(joint.spots.size()); ++s) {
-      if (at[s * faces + f].drawn.empty()) continue;
-      sd[s * faces + f] = at[s * faces + f].sd();
+      at.drawn.clear();
+      for (int r = 1; joint.spots[s].coarse && r < judge.trials.rooms(); ++r)
+        if (const double gap = judge.gaps(r)[s * faces + f]; !std::isnan(gap)) at.add(r, gap);
+      if (at.drawn.empty()) continue;
+      sd[s * faces + f] = at.sd();
       for (int k = before + 1; before >= 0 && k < s; ++k) {
         const double share = static_cast<double>(k - before) / (s - before);
         sd[k * faces + f] = sd[before * faces + f] * (1 - share) + sd[s * faces + f] * share;

@@ -49,21 +49,20 @@ using Gaps = std::vector<const PlanGap*>;
 class Program {
  public:
   Program(const std::vector<PlanGap>& gaps, const Moves& from, StopsOnTheWay& stops)
-      : gaps_(gaps), stops_(stops) {
-    planes_.reserve(4 * gaps.size() + 20);
+      : gaps_(gaps), stops_(stops), planes_(kept_planes()) {
+    planes_.clear();
     price_from(from);
   }
 
   // bound >= price >= kWedge x (the three moves from `from` on, together).
   void price_from(const Moves& from) {
-    price_ = {{{0, 0, 0, 1, -1}, 0, price_key(8)}};
+    price_[0] = {{0, 0, 0, 1, -1}, 0, price_key(8)};
     for (int signs = 0; signs < 8; ++signs) {
-      HalfPlane plane{{0, 0, 0, 0, 1}, 0, price_key(signs)};
+      HalfPlane& plane = price_[1 + signs] = {{0, 0, 0, 0, 1}, 0, price_key(signs)};
       for (int k = 0; k < 3; ++k) {
         plane.slope[k] = (signs >> k) % 2 == 0 ? kWedge : -kWedge;
         plane.least += plane.slope[k] * from[k];
       }
-      price_.push_back(plane);
     }
   }
 
@@ -116,6 +115,12 @@ class Program {
   }
 
  private:
+  // One list for all programs of a thread, for its memory: they are solved one after the other.
+  static std::vector<HalfPlane>& kept_planes() {
+    thread_local std::vector<HalfPlane> planes;
+    return planes;
+  }
+
   Stops* next_stops() {
     if (step_ == stops_.size()) stops_.emplace_back();
     return &stops_[step_++];
@@ -129,13 +134,17 @@ class Program {
 
   // Settles every body that is overlapped this much; all of them where nothing is.
   void grant(double overlap, Gaps& open) {
-    const bool none = overlap < kSlack;
+    const double least = -std::max(overlap, 0.0) - kSlack;
+    if (overlap < kSlack) {
+      for (const PlanGap* g : open) planes_.push_back(at_least(*g, least, 0, 0));
+      return open.clear();
+    }
     std::vector<int> settled;
     for (const PlanGap* g : open)
-      if (none || -gap_at(*g, x_) > overlap - kSame) settled.push_back(g->body);
+      if (-gap_at(*g, x_) > overlap - kSame) settled.push_back(g->body);
     std::erase_if(open, [&](const PlanGap* g) {
       const bool now = std::find(settled.begin(), settled.end(), g->body) != settled.end();
-      if (now) planes_.push_back(at_least(*g, -std::max(overlap, 0.0) - kSlack, 0, 0));
+      if (now) planes_.push_back(at_least(*g, least, 0, 0));
       return now;
     });
   }
@@ -153,8 +162,8 @@ class Program {
   const std::vector<PlanGap>& gaps_;
   StopsOnTheWay& stops_;
   std::size_t step_ = 0;
-  std::vector<HalfPlane> price_;  // the bound of an overlap pays for the moves too
-  std::vector<HalfPlane> planes_;
+  std::array<HalfPlane, 9> price_;  // the bound of an overlap pays for the moves too
+  std::vector<HalfPlane>& planes_;
   Moves x_{};
 };
 

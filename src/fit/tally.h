@@ -24,7 +24,9 @@ struct Tally {
   /// them. 0 without draws.
   double sd() const {
     if (drawn.size() < 2) return 0;
-    return (at_share(kOneSigma) - at_share(1 - kOneSigma)) / 2;
+    std::vector<double> order = drawn;
+    const double low = at_share(1 - kOneSigma, order);
+    return (at_share(kOneSigma, order) - low) / 2;
   }
   /// The value that a share `sure` of the draws does not exceed; the adjusted one without draws.
   double quantile(double sure) const {
@@ -38,9 +40,9 @@ struct Tally {
  private:
   static constexpr double kOneSigma = 0.8413447460685429;  // of a normal distribution, one-sided
 
-  // The drawn value at a share of the sorted draws, between two of them in proportion.
-  double at_share(double share) const {
-    std::vector<double> order = drawn;
+  // The drawn value at a share of the sorted draws, between two of them in proportion. `order` has
+  // the draws in any order and is sorted a little further.
+  static double at_share(double share, std::vector<double>& order) {
     const double place = share * static_cast<double>(order.size() - 1);
     const auto below = order.begin() + static_cast<std::ptrdiff_t>(place);
     std::nth_element(order.begin(), below, order.end());
