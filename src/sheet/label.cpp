@@ -134,16 +134,19 @@ std::optional<double> cost_of(const Spot& spot, const Page& page, double size) {
 
 std::optional<Spot> best_spot(const Label& label, const Page& page, double size, double clear) {
   std::optional<Spot> best;
+  const auto look = [&](Spot spot) {
+    const std::optional<double> cost = cost_of(spot, page, size);
+    if (!cost || (best && best->cost <= *cost)) return;
+    spot.cost = *cost;
+    best = std::move(spot);
+  };
+  if (clear == 0) look(spot_at(label, size, 0, {}));  // right on what it names
   for (int ring = 0; ring < kRings; ++ring) {
     const double off = clear + size * (0.35 + 0.8 * ring);
     if (best && best->cost < off / size - 1) break;
     for (int k = 0; k < kDirections; ++k) {
       const Direction turn = direction(degrees(360.0 * k / kDirections));
-      Spot spot = spot_at(label, size, off, {turn.cos, turn.sin});
-      const std::optional<double> cost = cost_of(spot, page, size);
-      if (!cost || (best && best->cost <= *cost)) continue;
-      spot.cost = *cost;
-      best = spot;
+      look(spot_at(label, size, off, {turn.cos, turn.sin}));
     }
   }
   return best;

@@ -12,7 +12,7 @@ namespace nook {
 struct Label {
   std::string words;
   Vec2 about;        // the point they name, real mm
-  double clear = 0;  // paper mm kept free round it
+  double clear = 0;  // paper mm kept free round it; 0: they may stand right on it
   bool bold = false;
   double size = 0;  // paper mm; 0 = the draft's usual
   std::string name;

@@ -5,8 +5,29 @@
 
 #include "sheet/dimension.h"
 #include "sheet/label.h"
+#include "sheet/text_width.h"
 
 namespace nook {
+namespace {
+
+// On one line where the panel is wide enough, else the size under the name.
+void add_labels(const Draft& draft, const LaidPanel& panel, const PageBox& box,
+                std::vector<Label>& labels) {
+  const Vec2 middle = 0.5 * (box.low + box.high), line{0, draft.text()};
+  const std::string name = "label " + panel.part;
+  const std::string size =
+      fmt::format("{} by {}", draft.bare(panel.width), draft.bare(panel.length));
+  const std::string both = panel.part + ", " + size;
+  if (width_of(both, draft.text()) < box.high.x - box.low.x ||
+      box.high.y - box.low.y < 3 * line.y) {
+    labels.push_back({both, middle, 0, false, 0, name});
+    return;
+  }
+  labels.push_back({panel.part, middle + 0.6 * line, 0, false, 0, name});
+  labels.push_back({size, middle - 0.6 * line, 0, false, 0, "size " + panel.part});
+}
+
+}  // namespace
 
 Drawing layout_drawing(const SheetPlan& plan, int sheet, const std::string& stock,
                        const Canvas& canvas, const Rounding& rounding) {
@@ -24,9 +45,7 @@ Drawing layout_drawing(const SheetPlan& plan, int sheet, const std::string& stoc
     const PageBox box{{panel.y, panel.x}, {panel.y + panel.length, panel.x + panel.width}};
     waste.holes.push_back(outline_of(box));
     draft.drawing.add("panels", Patch{region_of(box), Paint::wood, LineKind::normal}, panel.part);
-    labels.push_back(
-        {fmt::format("{}, {} by {}", panel.part, draft.bare(panel.width), draft.bare(panel.length)),
-         0.5 * (box.low + box.high), 0, false, 0, "label " + panel.part});
+    add_labels(draft, panel, box, labels);
   }
   hatch(draft, "waste", waste, 45, 2.5);
   place_labels(draft, labels, {}, canvas_round(draft, whole));

@@ -98,3 +98,19 @@ TEST_CASE("spread: bounds hold where there is room for all") {
   CHECK(placed.back() <= 100);
   for (std::size_t i = 0; i + 1 < placed.size(); ++i) CHECK(placed[i + 1] - placed[i] >= 10 - 1e-9);
 }
+
+TEST_CASE("labels: the name of a piece stands in its middle where the piece is high enough") {
+  for (const double high : {60.0, 10.0}) {  // text of 3 paper mm at 1:10 is 30 mm
+    Draft draft = drafted_at(0.1, {100, 100, 3}, {});
+    const PageBox piece{{0, 0}, {800, high}};
+    draft.drawing.add("piece", Patch{region_of(piece), Paint::wood, LineKind::normal});
+    const Vec2 middle{400, high / 2};
+    place_labels(draft, {{"left ledger", middle, 0, true, 0, "name"}}, {},
+                 {{-500, -500}, {1500, 500}});
+    const Layer& labels = draft.drawing.layers.back();
+    REQUIRE(labels.shapes.size() == 1);
+    const Text& text = std::get<Text>(labels.shapes[0].form);
+    INFO("high " << high);
+    CHECK((norm(text.at - middle) < 1e-9) == (high == 60));
+  }
+}
