@@ -15,8 +15,10 @@ using RowMajor = Eigen::Matrix<double, Eigen::Dynamic, Eigen::Dynamic, Eigen::Ro
 
 constexpr int kReadingSpace = 600;  // readings; above, the field's weights are fewer
 
-Matrix matrix(const Table& t) {
-  return Eigen::Map<const RowMajor>(t.cells.data(), t.rows, t.cols);
+using Rows = Eigen::Map<const RowMajor>;
+
+Rows matrix(const Table& t) {
+  return Rows(t.cells.data(), t.rows, t.cols);
 }
 
 Table table(const Matrix& m) {
@@ -32,7 +34,7 @@ struct Surface {
   Matrix part;  // rows x count
 };
 
-std::vector<Surface> surfaces(const Matrix& field, const std::vector<int>& blocks) {
+std::vector<Surface> surfaces(const Rows& field, const std::vector<int>& blocks) {
   std::vector<Surface> out;
   for (std::size_t b = 0; b < blocks.size(); ++b) {
     const Eigen::Index end = b + 1 < blocks.size() ? blocks[b + 1] : field.cols();
@@ -219,7 +221,7 @@ class ReadingsFactor {
 };
 
 // F' F, lower half.
-Matrix weights_gram(const Matrix& field, const std::vector<Surface>& surfaces) {
+Matrix weights_gram(const Rows& field, const std::vector<Surface>& surfaces) {
   Matrix out = Matrix::Zero(field.cols(), field.cols());
   for (const Surface& s : surfaces) {
     out.block(s.first, s.first, s.count, s.count)
@@ -241,11 +243,13 @@ Matrix weights_gram(const Matrix& field, const std::vector<Surface>& surfaces) {
 
 // What stays the same when the fields become larger or smaller.
 struct Whitening::Base {
-  Matrix field;
+  Table cells;
   std::vector<Surface> surfaces;
   bool by_weights = false;
   Matrix by_weight;  // F' F, lower half
   ReadingsGram by_reading;
+
+  Rows field() const { return matrix(cells); }
 };
 
 struct Whitening::Parts {
@@ -255,11 +259,11 @@ struct Whitening::Parts {
   Factor by_weights;
   ReadingsFactor by_readings;
 
-  bool flat() const { return base->field.size() == 0; }
+  bool flat() const { return base->field().size() == 0; }
 
   // F X and F' X, surface by surface.
   Matrix times(const Matrix& x) const {
-    Matrix out = Matrix::Zero(base->field.rows(), x.cols());
+    Matrix out = Matrix::Zero(base->field().rows(), x.cols());
     for (std::size_t k = 0; k < base->surfaces.size(); ++k) {
       const Surface& s = base->surfaces[k];
       const auto own = x.middleRows(s.first, s.count);
@@ -270,7 +274,7 @@ struct Whitening::Parts {
     return out;
   }
   Matrix back(const Matrix& x) const {
-    Matrix out = Matrix::Zero(base->field.cols(), x.cols());
+    Matrix out = Matrix::Zero(base->field().cols(), x.cols());
     for (std::size_t k = 0; k < base->surfaces.size(); ++k) {
       const Surface& s = base->surfaces[k];
       const Matrix own = taken(x, s.rows);
@@ -282,7 +286,7 @@ struct Whitening::Parts {
   }
   void factor() {
     if (flat()) return;
-    by = Eigen::VectorXd::Ones(base->field.cols());
+    by = Eigen::VectorXd::Ones(base->field().cols());
     for (std::size_t k = 0; k < base->surfaces.size(); ++k)
       by.segment(base->surfaces[k].first, base->surfaces[k].count).setConstant(scale[k]);
     if (base->by_weights)
@@ -294,16 +298,16 @@ struct Whitening::Parts {
 
 Whitening::Whitening(Table field, std::vector<int> blocks, Space space) {
   auto base = std::make_shared<Base>();
-  base->field = matrix(field);
-  base->by_weights =
-      space == Space::weights || (space == Space::whichever && field.rows > kReadingSpace);
-  if (base->field.size() > 0) {
+  base->cells = std::move(field);
+  base->by_weights = space == Space::weights ||
+                     (space == Space::whichever && base->field().rows() > kReadingSpace);
+  if (base->field().size() > 0) {
     if (blocks.empty()) blocks = {0};
-    base->surfaces = surfaces(base->field, blocks);
+    base->surfaces = surfaces(base->field(), blocks);
     if (base->by_weights)
-      base->by_weight = weights_gram(base->field, base->surfaces);
+      base->by_weight = weights_gram(base->field(), base->surfaces);
     else
-      base->by_reading = readings_gram(base->field.rows(), base->surfaces);
+      base->by_reading = readings_gram(base->field().rows(), base->surfaces);
   }
   auto parts = std::make_unique<Parts>();
   parts->scale.assign(base->surfaces.size(), 1);
@@ -325,7 +329,7 @@ Whitening::Whitening(const Whitening& other, int columns, double by) {
 Whitening::~Whitening() = default;
 
 int Whitening::weights() const {
-  return static_cast<int>(parts_->base->field.cols());
+  return static_cast<int>(parts_->base->field().cols());
 }
 
 Table Whitening::times(const Table& x) const {
@@ -359,7 +363,7 @@ Table Whitening::solve(const Table& x) const {
 Table Whitening::rest(const Table& half) const {
   if (parts_->flat()) return half;
   if (!parts_->base->by_weights) return table(parts_->by_readings.rest(matrix(half)));
-  return table(matrix(half).topRows(parts_->base->field.rows()));
+  return table(matrix(half).topRows(parts_->base->field().rows()));
 }
 
 double Whitening::log_determinant() const {
@@ -370,10 +374,10 @@ double Whitening::log_determinant() const {
 
 std::vector<double> Whitening::inverse_diagonal() const {
   const Base& base = *parts_->base;
-  Eigen::VectorXd out = Eigen::VectorXd::Ones(base.field.rows());
+  Eigen::VectorXd out = Eigen::VectorXd::Ones(base.field().rows());
   if (!parts_->flat() && base.by_weights) {
     const Matrix root = parts_->by_weights.matrixL().solve(
-        Matrix(parts_->by.asDiagonal() * base.field.transpose()));
+        Matrix(parts_->by.asDiagonal() * base.field().transpose()));
     out -= root.colwise().squaredNorm().transpose();
   } else if (!parts_->flat()) {
     out = parts_->by_readings.inverse_diagonal();
