@@ -49,11 +49,7 @@ const RoomReport& Adjustment::report() const {
 }
 
 std::vector<RoomShape> Adjustment::draws(int count, std::uint64_t seed) const {
-  std::vector<RoomShape> rooms;
-  rooms.reserve(static_cast<std::size_t>(count));
-  for (const State& state : draw_states(parts_->model, parts_->solution, count, seed))
-    rooms.push_back(room_shape(parts_->model, state));
-  return rooms;
+  return draw_rooms(parts_->model, parts_->solution, count, seed);
 }
 
 tl::expected<Measured, std::string> Adjustment::expected_diagonal(int corner, double first,

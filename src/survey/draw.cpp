@@ -110,24 +110,39 @@ std::vector<Seat> prior_seats(const RoomModel& model, const Parting& parts) {
   return seats;
 }
 
+// Where the numbers of a seat come from.
+struct Source {
+  std::uint64_t own, mirrored;
+  Eigen::Index other;  // the seat that draws the mirrored number; -1 = none
+  double sign;
+};
+std::vector<Source> sources(const std::vector<Seat>& seats) {
+  std::map<std::uint64_t, Eigen::Index> seat_at;
+  for (std::size_t i = 0; i < seats.size(); ++i)
+    seat_at.emplace(place_of(seats[i].own), static_cast<Eigen::Index>(i));
+  std::vector<Source> out;
+  for (const Seat& seat : seats) {
+    const std::uint64_t mirrored = place_of(seat.mirrored);
+    const auto other = seat_at.find(mirrored);
+    out.push_back(
+        {place_of(seat.own), mirrored, other == seat_at.end() ? -1 : other->second, seat.sign});
+  }
+  return out;
+}
+
 // Two columns a draw: for the room itself and for its mirror image, which mostly has the numbers of
 // another seat.
 Matrix normals(const std::vector<Seat>& seats, int draws, std::uint64_t seed) {
+  const std::vector<Source> from = sources(seats);
   const auto count = static_cast<Eigen::Index>(seats.size());
-  std::map<std::uint64_t, Eigen::Index> seat_at;
-  for (Eigen::Index i = 0; i < count; ++i) seat_at.emplace(place_of(seats[i].own), i);
   Matrix out(count, 2 * draws);
-  for (const auto& [place, i] : seat_at)
-    for (int d = 0; d < draws; ++d)
-      out(i, 2 * d) = normal(mixed(mixed(seed) + static_cast<std::uint64_t>(d)), place);
-  for (Eigen::Index i = 0; i < count; ++i) {
-    const std::uint64_t place = place_of(seats[i].mirrored);
-    const auto other = seat_at.find(place);
-    for (int d = 0; d < draws; ++d)
-      out(i, 2 * d + 1) =
-          seats[i].sign * (other != seat_at.end()
-                               ? out(other->second, 2 * d)
-                               : normal(mixed(mixed(seed) + static_cast<std::uint64_t>(d)), place));
+  for (int d = 0; d < draws; ++d) {
+    const std::uint64_t stream = mixed(mixed(seed) + static_cast<std::uint64_t>(d));
+    auto own = out.col(2 * d), mirrored = out.col(2 * d + 1);
+    for (Eigen::Index i = 0; i < count; ++i) own[i] = normal(stream, from[i].own);
+    for (Eigen::Index i = 0; i < count; ++i)
+      mirrored[i] = from[i].sign *
+                    (from[i].other >= 0 ? own[from[i].other] : normal(stream, from[i].mirrored));
   }
   return out;
 }
@@ -228,8 +243,8 @@ State moved(const RoomModel& model, const Parting& parts, const State& from, con
 
 }  // namespace
 
-std::vector<State> draw_states(const RoomModel& model, const Solution& solution, int count,
-                               std::uint64_t seed) {
+std::vector<RoomShape> draw_rooms(const RoomModel& model, const Solution& solution, int count,
+                                  std::uint64_t seed) {
   const Parting parts = parting(model, solution);
   const Linearised problem = linearised(model, solution.rows, solution.state, Fields::taken);
   const Sides both = sides(model, problem, parts);
@@ -240,13 +255,15 @@ std::vector<State> draw_states(const RoomModel& model, const Solution& solution,
   Matrix shape(static_cast<Eigen::Index>(parts.shape.size()), prior.cols());
   if (shape.rows() > 0)
     shape = free.shift * prior + free.root * normals(shape_seats(model, parts), draws, seed);
-  std::vector<State> states;
+  std::vector<RoomShape> rooms;
+  rooms.reserve(static_cast<std::size_t>(count));
   for (Eigen::Index column = 0; column < prior.cols(); ++column)
     for (const double sign : {1.0, -1.0})
-      if (static_cast<int>(states.size()) < count)
-        states.push_back(moved(model, parts, solution.state, sign * prior.col(column),
-                               sign * shape.col(column)));
-  return states;
+      if (static_cast<int>(rooms.size()) < count)
+        rooms.push_back(
+            room_shape(model, moved(model, parts, solution.state, sign * prior.col(column),
+                                    sign * shape.col(column))));
+  return rooms;
 }
 
 }  // namespace nook
