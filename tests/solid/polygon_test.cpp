@@ -1,6 +1,7 @@
 // Plain measures of outlines.
 #include "solid/polygon.h"
 
+#include <algorithm>
 #include <catch2/catch.hpp>
 
 #include "random_shapes.h"
@@ -41,4 +42,25 @@ TEST_CASE("polygon: chords and containment agree", "[property]") {
     for (Stretch s : inside(region, p, {std::cos(turn), std::sin(turn)}))
       CHECK(contains(region, p + 0.5 * (s.from + s.to) * Vec2{std::cos(turn), std::sin(turn)}));
   }
+}
+
+TEST_CASE("polygon: distances to a segment, its ends and a border by hand", "[reference]") {
+  CHECK(segment_distance({0, 0}, {10, 0}, {4, 3}) == 3);
+  CHECK(segment_distance({0, 0}, {10, 0}, {13, 4}) == 5);  // to an end: 3-4-5
+  CHECK(segment_distance({0, 0}, {10, 0}, {-6, -8}) == 10);
+  CHECK(segment_distance({2, 2}, {2, 2}, {5, 6}) == 5);  // of no length
+  CHECK(border_distance(kFrame, {5, 5}) == 2);           // from within the hole
+  CHECK(border_distance(kFrame, {1, 5}) == 1);
+  CHECK(border_distance(kFrame, {13, 14}) == 5);
+  CHECK(border_distance(kFrame, {10, 5}) == 0);
+}
+
+TEST_CASE("polygon: areas by hand, holes taken off whichever way they run", "[reference]") {
+  CHECK(signed_area({{0, 0}, {4, 0}, {0, 3}}) == 6);
+  CHECK(signed_area({{0, 0}, {0, 3}, {4, 0}}) == -6);
+  CHECK(signed_area({}) == 0);
+  Region turned = kFrame;
+  std::reverse(turned.holes[0].begin(), turned.holes[0].end());
+  CHECK(area({kFrame}) == 84);
+  CHECK(area({turned, kFrame}) == 168);
 }

@@ -167,6 +167,37 @@ TEST_CASE("least squares: likelihoods differ as those of the whole normal distri
           Approx(expected).margin(1e-5));
 }
 
+TEST_CASE("least squares: steps with another's N end where one's own solution is", "[property]") {
+  for (const auto space : {Whitening::Space::readings, Whitening::Space::weights}) {
+    Case c = random_case(40, 7, 12, 8);
+    const LeastSquares before = solved(c, space);
+    Random random(9);
+    for (double& cell : c.linear.design.cells) cell += 0.01 * gaussian(random);
+    for (double& misfit : c.linear.misfit) misfit += gaussian(random);
+    const Vector wanted = vector(LeastSquares(c.linear, before.whitening()).x());
+    const std::vector<double> w = LeastSquares(c.linear, before.whitening()).w();
+
+    // Each step starts from the place of the last: misfits and priors count from there.
+    Vector x = Vector::Zero(wanted.size());
+    LeastSquares::Step step;
+    const Linear whole = c.linear;
+    double off = (x - wanted).norm();
+    for (int k = 0; k < 12; ++k) {
+      for (std::size_t i = 0; i < whole.misfit.size(); ++i)
+        c.linear.misfit[i] = whole.misfit[i] - matrix(whole.design).row(static_cast<int>(i)) * x;
+      for (std::size_t j = 0; j < whole.prior_sd.size(); ++j)
+        if (whole.prior_sd[j] > 0)
+          c.linear.prior_mean[j] = whole.prior_mean[j] - x[static_cast<Eigen::Index>(j)];
+      step = before.step(c.linear);
+      x += vector(step.x);
+      if (k < 3) CHECK((x - wanted).norm() < 0.2 * off);
+      off = (x - wanted).norm();
+    }
+    CHECK(off < 1e-9);
+    CHECK((vector(step.w) - vector(w)).norm() < 1e-9);
+  }
+}
+
 TEST_CASE("least squares: what no reading sees stays where it is and is known to be unseen") {
   Case c = random_case(12, 5, 6, 3);
   c.linear.prior_sd.assign(5, 0);
