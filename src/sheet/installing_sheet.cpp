@@ -23,17 +23,17 @@ namespace {
 
 constexpr double kRule = 300;  // mm: what a rule reaches needs no stick. Chosen
 
-// "left ledger", or "ladder: rung (3), ladder rail (2)".
+// "left cleat 2" where it goes in by itself, else "rung (3), ladder rail (2)".
 std::string pieces_words(const SheetJob& job, const InstallStep& step) {
-  std::vector<std::pair<std::string, int>> parts;
-  for (int piece : step.pieces) {
-    const std::string& name = job.scene.pieces[piece].drawn->name;
-    if (parts.empty() || parts.back().first != name) parts.emplace_back(name, 0);
+  std::vector<std::pair<const Piece*, int>> parts;  // the first of them, and how many
+  for (int index : step.pieces) {
+    const Piece& piece = job.scene.pieces[index];
+    if (parts.empty() || parts.back().first->drawn != piece.drawn) parts.emplace_back(&piece, 0);
     ++parts.back().second;
   }
   std::vector<std::string> words;
-  for (const auto& [name, count] : parts)
-    words.push_back(count == 1 ? name : fmt::format("{} ({})", name, count));
+  for (const auto& [piece, count] : parts)
+    words.push_back(count == 1 ? piece->name : fmt::format("{} ({})", piece->drawn->name, count));
   return fmt::format("{}", fmt::join(words, ", "));
 }
 

@@ -1,6 +1,7 @@
 """`nookfit sheet`: the same bytes wherever the job and the folder lie, nothing half-written."""
 
 import pathlib
+import re
 import shutil
 import tempfile
 import unittest
@@ -41,6 +42,16 @@ class Sheets(unittest.TestCase):
                     self.assertIn("your local code and a licensed person decide", last)
                     self.assertNotIn("<script", page)
                     self.assertNotRegex(page, r'(src|href)="(?!data:,)')
+
+    def test_no_two_steps_of_the_order_have_the_same_name(self):
+        for job in JOBS:
+            with self.subTest(job=job), tempfile.TemporaryDirectory() as there:
+                nookfit("sheet", f"rooms/{job}", "-o", there)
+                page = pathlib.Path(there, "installing.html").read_text(encoding="utf-8")
+                order = page.split("<ol", 1)[1].split("</ol>", 1)[0]
+                names = [re.sub("<[^>]*>", "", item).split(".")[0] for item in order.split("<li>")[1:]]
+                self.assertGreater(len(names), 5)
+                self.assertEqual(len(names), len(set(names)), names)
 
 
 if __name__ == "__main__":
