@@ -57,49 +57,48 @@ int SurfaceField::add(Surface surface, Vec2 at, bool in_draws) {
 
 namespace {
 
-// The adjusted field's weights, then those of each draw, one a column.
-Matrix weights_of(const RoomShape& adjusted, const std::vector<RoomShape>& draws, Surface surface) {
-  const Field& first = *field_of(draws[0], surface);
-  Matrix weights(first.basis->size(), 1 + draws.size());
-  const auto fill = [&](Eigen::Index column, const Field& field) {
-    require(field.basis == first.basis, "all draws of a surface share their functions");
-    weights.col(column) = Eigen::Map<const Eigen::VectorXd>(field.weights.data(), weights.rows());
-  };
+using Weights = Eigen::Map<const Eigen::VectorXd>;
+Weights weights_of(const Field& field) {
+  return {field.weights.data(), static_cast<Eigen::Index>(field.weights.size())};
+}
+
+// The field of a surface in the adjusted room (zero where it has other functions) and in the draws.
+struct Drawn {
+  Eigen::VectorXd adjusted;
+  std::vector<const Field*> draws;
+};
+Drawn drawn_of(const RoomShape& adjusted, const std::vector<RoomShape>& draws, Surface surface) {
+  Drawn drawn;
+  for (const RoomShape& draw : draws) drawn.draws.push_back(field_of(draw, surface));
+  const Field& first = *drawn.draws.front();
+  for (const Field* field : drawn.draws)
+    require(field->basis == first.basis, "all draws of a surface share their functions");
   const Field* middle = field_of(adjusted, surface);
-  if (middle && middle->basis == first.basis)
-    fill(0, *middle);
-  else
-    weights.col(0).setZero();
-  for (std::size_t r = 0; r < draws.size(); ++r)
-    fill(1 + static_cast<Eigen::Index>(r), *field_of(draws[r], surface));
-  return weights;
+  const bool same = middle && middle->basis == first.basis;
+  drawn.adjusted = same ? Eigen::VectorXd(weights_of(*middle))
+                        : Eigen::VectorXd::Zero(weights_of(first).size()).eval();
+  return drawn;
 }
 
 // Whether each second draw is the one before turned about the adjusted room.
-bool in_pairs(const Matrix& weights) {
+bool in_pairs(const Drawn& drawn) {
   constexpr double kSame = 1e-12;
-  if (weights.cols() % 2 == 0) return false;
-  for (Eigen::Index c = 1; c < weights.cols(); c += 2)
-    if ((weights.col(c) + weights.col(c + 1) - 2 * weights.col(0)).cwiseAbs().maxCoeff() >
-        kSame * weights.col(0).cwiseAbs().maxCoeff() + kSame)
-      return false;
+  if (drawn.draws.size() % 2 == 1) return false;
+  const double limit = kSame * drawn.adjusted.cwiseAbs().maxCoeff() + kSame;
+  for (std::size_t r = 0; r < drawn.draws.size(); r += 2) {
+    const Weights one = weights_of(*drawn.draws[r]), other = weights_of(*drawn.draws[r + 1]);
+    if ((one + other - 2 * drawn.adjusted).cwiseAbs().maxCoeff() > limit) return false;
+  }
   return true;
 }
 
-// The field at each spot (functions: one column a spot), one column a draw.
-Matrix heights(const Matrix& functions, const Matrix& weights) {
-  const Eigen::Index draws = weights.cols() - 1;
-  if (!in_pairs(weights)) return functions.transpose() * weights.rightCols(draws);
-  Matrix halves(weights.rows(), 1 + draws / 2);
-  halves.col(0) = weights.col(0);
-  for (Eigen::Index k = 0; 2 * k < draws; ++k) halves.col(1 + k) = weights.col(1 + 2 * k);
-  const Matrix half = functions.transpose() * halves;
-  Matrix out(half.rows(), draws);
-  for (Eigen::Index k = 0; 2 * k < draws; ++k) {
-    out.col(2 * k) = half.col(1 + k);
-    out.col(2 * k + 1) = 2 * half.col(0) - half.col(1 + k);
-  }
-  return out;
+// The weights of the adjusted room, then those of every `step`th draw, one a column.
+Matrix columns_of(const Drawn& drawn, std::size_t step) {
+  Matrix weights(drawn.adjusted.size(), 1 + drawn.draws.size() / step);
+  weights.col(0) = drawn.adjusted;
+  for (std::size_t r = 0; r < drawn.draws.size(); r += step)
+    weights.col(1 + static_cast<Eigen::Index>(r / step)) = weights_of(*drawn.draws[r]);
+  return weights;
 }
 
 }  // namespace
@@ -109,11 +108,17 @@ void SurfaceField::fill_surface(Surface surface, const std::vector<int>& spots) 
   if (spots.empty() || !first || !first->basis) return;
   std::vector<Vec2> at;
   for (int s : spots) at.push_back(spots_[s].at);
-  const Matrix values =
-      heights(functions_at(*first->basis, at, level(surface)), weights_of(room_, draws_, surface));
-  for (std::size_t r = 0; r < draws_.size(); ++r)
-    for (std::size_t i = 0; i < spots.size(); ++i)
-      drawn_[spots_[spots[i]].row + static_cast<long>(r) * rows_] = values(i, r);
+  const Drawn drawn = drawn_of(room_, draws_, surface);
+  const std::size_t step = in_pairs(drawn) ? 2 : 1;
+  const Matrix heights =
+      functions_at(*first->basis, at, level(surface)).transpose() * columns_of(drawn, step);
+  for (std::size_t r = 0; r < draws_.size(); r += step)
+    for (std::size_t i = 0; i < spots.size(); ++i) {
+      double* const value = &drawn_[spots_[spots[i]].row + static_cast<long>(r) * rows_];
+      const auto spot = static_cast<Eigen::Index>(i);
+      value[0] = heights(spot, 1 + static_cast<Eigen::Index>(r / step));
+      if (step == 2) value[rows_] = 2 * heights(spot, 0) - value[0];
+    }
 }
 
 void SurfaceField::fill_draws() {

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
 #include <numbers>
 
 #include "base/invariant.h"
@@ -60,14 +61,14 @@ class Entry {
 
   Measured slides() const {
     return over_draws(known_, [&](const RoomShape& room) {
-      const SideWalls sides = walls(room);
+      const SideWalls& sides = walls(room);
       return sliding_air(cut_to(drawn_, sides), sides);
     });
   }
   // The least air on the way when it passes the front turned so.
   Measured turned(const Turned& by) const {
     return over_draws(known_, [&](const RoomShape& room) {
-      const SideWalls sides = walls(room);
+      const SideWalls& sides = walls(room);
       const PieceRows cut = cut_to(drawn_, sides);
       const Plate whole{widest_row(cut), by.plate.thick, by.plate.level};
       const double front = whole.length + sliding_air(cut, sides);
@@ -76,7 +77,12 @@ class Entry {
   }
 
  private:
-  SideWalls walls(const RoomShape& room) const { return side_walls(room, back_, drawn_.heights); }
+  // Kept for each room: sliding and turning both ask for them.
+  const SideWalls& walls(const RoomShape& room) const {
+    const auto [it, fresh] = walls_.try_emplace(&room);
+    if (fresh) it->second = side_walls(room, back_, drawn_.heights);
+    return it->second;
+  }
 
   // Least air between its ends and the side walls while it turns home, rubbing allowed.
   double turning_home(const RoomShape& room, const PieceRows& cut, const Turned& by) const {
@@ -110,6 +116,7 @@ class Entry {
   int back_;
   KnownRoom known_;
   PieceRows drawn_;
+  mutable std::map<const RoomShape*, SideWalls> walls_;
 };
 
 void settle(Pass& pass, Measured spare, double give, double sure) {
