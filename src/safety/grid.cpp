@@ -73,11 +73,6 @@ int Grid::at(Vec2 p) const {
   return std::clamp(static_cast<int>(std::floor(q.y)), 0, rows_ - 1) * columns_ + column;
 }
 
-bool Grid::border(int cell) const {
-  const int column = cell % columns_, row = cell / columns_;
-  return column == 0 || row == 0 || column == columns_ - 1 || row == rows_ - 1;
-}
-
 // Cells that share an edge with this one.
 template <class Do>
 void Grid::each_beside(int cell, Do act) const {
@@ -97,6 +92,30 @@ std::vector<int> Grid::flooded(int cell, double by) const {
       if (!seen[next] && clear_[next] > by) seen[next] = 1, cells.push_back(next);
     });
   return cells;
+}
+
+// Run by run: the air outside is most of a window.
+std::vector<char> Grid::flooded_from_border(double by) const {
+  std::vector<char> reached(size());
+  const auto open = [&](int c) { return !reached[c] && clear_[c] > by; };
+  std::vector<int> next;
+  for (int c = 0; c < columns_; ++c) next.insert(next.end(), {c, size() - columns_ + c});
+  for (int r = 0; r < rows_; ++r) next.insert(next.end(), {r * columns_, (r + 1) * columns_ - 1});
+  while (!next.empty()) {
+    const int cell = next.back(), first = cell - cell % columns_;
+    next.pop_back();
+    if (!open(cell)) continue;
+    int from = cell, to = cell + 1;
+    while (from > first && open(from - 1)) --from;
+    while (to < first + columns_ && open(to)) ++to;
+    std::fill(reached.begin() + from, reached.begin() + to, 1);
+    for (int beside : {from - columns_, from + columns_}) {
+      if (beside < 0 || beside >= size()) continue;
+      for (int c = beside; c < beside + (to - from); ++c)
+        if (open(c) && (c == beside || !open(c - 1))) next.push_back(c);
+    }
+  }
+  return reached;
 }
 
 // Row by row, between each first and second crossing of the border.

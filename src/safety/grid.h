@@ -20,9 +20,10 @@ class Grid {
   int at(Vec2 p) const;
   /// Distance from the middle to the nearest solid, mm: within one kCell of the true one.
   double clear(int cell) const { return clear_[cell]; }
-  bool border(int cell) const;
   /// The cells reached from `cell` through cells that are clear by more than `by`.
   std::vector<int> flooded(int cell, double by) const;
+  /// By cell, whether it is reached so from the border.
+  std::vector<char> flooded_from_border(double by) const;
 
  private:
   void fill(const Region& region, std::vector<char>& solid) const;

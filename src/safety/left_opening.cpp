@@ -63,25 +63,24 @@ Square largest(const Air& air, const Grid& grid, const std::vector<int>& cells, 
 
 struct Pool {
   std::vector<int> cells;
-  double clear = 0;      // of its clearest cell
-  bool outside = false;  // reaches the border of the window
+  double clear = 0;  // of its clearest cell
 };
 
 Pool pool_of(const Grid& grid, std::vector<int> cells) {
-  Pool pool{std::move(cells), 0, false};
-  for (int c : pool.cells) {
-    pool.clear = std::max(pool.clear, grid.clear(c));
-    pool.outside |= grid.border(c);
-  }
+  Pool pool{std::move(cells), 0};
+  for (int c : pool.cells) pool.clear = std::max(pool.clear, grid.clear(c));
   return pool;
 }
 
 // Cells clear by more than `by`, joined where they touch; and cells that may hold a circle of that
-// size between their middles, where they stand by themselves.
+// size between their middles, where they stand by themselves. What reaches the border of the window
+// is left out.
 std::vector<Pool> pools(const Grid& grid, double by) {
   std::vector<Pool> found;
   std::vector<char> taken(grid.size());
-  for (double level : {by, by - kCell})
+  for (double level : {by, by - kCell}) {
+    const std::vector<char> outside = grid.flooded_from_border(level);
+    for (int c = 0; c < grid.size(); ++c) taken[c] |= outside[c];
     for (int c = 0; c < grid.size(); ++c) {
       if (taken[c] || grid.clear(c) <= level) continue;
       std::vector<int> cells = grid.flooded(c, level);
@@ -90,6 +89,7 @@ std::vector<Pool> pools(const Grid& grid, double by) {
       for (int k : cells) taken[k] = 1;
       if (alone) found.push_back(pool_of(grid, std::move(cells)));
     }
+  }
   return found;
 }
 
@@ -140,7 +140,7 @@ LeftOpening settled(const Air& air, const Square& best) {
 std::vector<LeftOpening> openings(const Air& air, const Grid& grid, double least, double most) {
   std::vector<LeftOpening> found;
   for (const Pool& pool : pools(grid, least / 2)) {
-    if (pool.outside || pool.clear > most / 2 + kCell) continue;
+    if (pool.clear > most / 2 + kCell) continue;
     const auto cells = clearest(grid, pool);
     const Vec2 middle = grid.middle(cells.front());
     const double reach = norm(grid.middle(cells.back()) - middle) + most + 4 * kCell;
