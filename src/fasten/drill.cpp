@@ -84,7 +84,7 @@ class DrillMap {
     const FreeFace free(piece, in_.design, taken_up(placed_, i, against), distances);
     hang({piece, f, *face, ruler, free, c.services, in_.design, say_, distances,
           c.wall.wallboard.mm, std::max(kSureHit, in_.sure)},
-         w);
+         w, index_of(f));
   }
 
   bool needs_studs(const WallContext& c) {
@@ -102,9 +102,10 @@ class DrillMap {
     return true;
   }
 
-  void hang(const Hanging& h, int w) {
+  void hang(const Hanging& h, int w, int index) {
     WallDrill& wall = answer_.walls[w];
     Hung hung = hung_on(h, contexts_[w], {wall.name, wall.holes.size()});
+    for (Hole& hole : hung.holes) hole.fastening = index;
     wall.pieces.push_back(std::move(hung.piece));
     append(wall.holes, hung.holes);
     append(answer_.unreachable, hung.unreachable);
@@ -121,7 +122,7 @@ class DrillMap {
                                                              : face_meeting(part, to, f.face);
       if (!meeting) continue;
       met = true;
-      join({part, to, *meeting, f, in_.design, say_});
+      join({part, to, *meeting, f, in_.design, say_}, index_of(f));
     }
     if (!met)
       answer_.unreachable.push_back(
@@ -130,12 +131,26 @@ class DrillMap {
                        f.screw.kind == ScrewKind::pocket ? "no edge" : "no face", f.to)});
   }
 
-  void join(const Joining& j) {
+  int index_of(const Fastening& f) const {
+    return static_cast<int>(&f - in_.design.fastenings.data());
+  }
+
+  // Holes of one piece into another, whichever fastening they are of.
+  int holes_between(const std::string& part, const std::string& to) const {
+    int count = 0;
+    for (const JointDrill& joint : answer_.parts)
+      if (joint.part == part && joint.to == to) count += static_cast<int>(joint.holes.size());
+    return count;
+  }
+
+  void join(const Joining& j, int index) {
     JointScrews screws = joint_screws(j);
     auto& holes = screws.drill.holes;
-    for (std::size_t i = 0; i < holes.size(); ++i) {
-      holes[i].id = fmt::format("{} to {} {}", j.part.piece.name, j.to.piece.name, i + 1);
-      holes[i].drive = static_cast<int>(i) + 1;
+    int number = holes_between(j.part.piece.name, j.to.piece.name);
+    for (Hole& hole : holes) {
+      hole.drive = ++number;
+      hole.fastening = index;
+      hole.id = fmt::format("{} to {} {}", j.part.piece.name, j.to.piece.name, number);
     }
     rate_joint(j, screws);
     append(answer_.unreachable, screws.unreachable);

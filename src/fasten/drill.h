@@ -27,6 +27,7 @@ struct PlumbDatum {
 struct Hole {
   std::string id;           // "left 3": the third on the left wall
   std::string part;         // piece name
+  int fastening = 0;        // index into Design::fastenings
   std::optional<int> stud;  // index into WallDrill::studs; none in blocking or in a piece
   double along_mm = 0, height_mm = 0;   // on a wall; 0 in a piece
   std::optional<double> from_line_mm;   // up (+) from the level line

@@ -6,7 +6,6 @@
 #include <algorithm>
 
 #include "shop/outline.h"
-#include "shop/wild.h"
 
 namespace nook {
 namespace {
@@ -45,21 +44,15 @@ void add_screws(std::vector<Purchase>& all, const Screw& screw, int count) {
   all.push_back(std::move(next));
 }
 
-// The pieces that a fastening's part means.
-bool is_of(const std::string& piece, const std::string& part, const FitAnswer& fit) {
-  return std::any_of(fit.pieces.begin(), fit.pieces.end(),
-                     [&](const Piece& p) { return p.name == piece && means(part, p); });
-}
-
-int holes_of(const Fastening& fastening, const FitAnswer& fit, const DrillAnswer& drill) {
-  int count = 0;
-  for (const WallDrill& wall : drill.walls)
-    if (wall_named(fastening.to) == wall.name)
-      for (const Hole& hole : wall.holes) count += is_of(hole.part, fastening.part, fit);
-  for (const JointDrill& joint : drill.parts)
-    if (is_of(joint.to, fastening.to, fit) && is_of(joint.part, fastening.part, fit))
-      count += static_cast<int>(joint.holes.size());
-  return count;
+int holes_of(int fastening, const DrillAnswer& drill) {
+  const auto count = [&](const std::vector<Hole>& holes) {
+    return static_cast<int>(std::count_if(holes.begin(), holes.end(),
+                                          [&](const Hole& h) { return h.fastening == fastening; }));
+  };
+  int found = 0;
+  for (const WallDrill& wall : drill.walls) found += count(wall.holes);
+  for (const JointDrill& joint : drill.parts) found += count(joint.holes);
+  return found;
 }
 
 double edge_length(const Polygon& outline, const EdgeChoice& edge) {
@@ -112,8 +105,8 @@ std::vector<Purchase> shopping(const Design& design, const FitAnswer& fit,
                                const DrillAnswer* drill) {
   std::vector<Purchase> all;
   if (drill)
-    for (const Fastening& fastening : design.fastenings)
-      add_screws(all, fastening.screw, holes_of(fastening, fit, *drill));
+    for (std::size_t f = 0; f < design.fastenings.size(); ++f)
+      add_screws(all, design.fastenings[f].screw, holes_of(static_cast<int>(f), *drill));
   add_closers(all, fit);
   if (const int cuts = cut_to_line(fit))
     all.push_back({Purchase::Kind::scribe_blade, "scribes and notches", cuts, 0, 0});

@@ -6,7 +6,7 @@ import unittest
 from collections import Counter
 from fractions import Fraction
 
-from program import JOBS, answer, nookfit
+from program import JOBS, TOP, JobFolder, answer, nookfit
 
 KERF = 25.4 / 8
 HAIR = 1e-3
@@ -179,6 +179,29 @@ class Cut(unittest.TestCase):
                 laid = [p["part"] for sheet in stock["layout"]["sheets"] for p in sheet] + stock["layout"]["too_large"]
                 self.assertEqual(Counter(laid), Counter(n for p in cut["pieces"] if p["stock"] == stock["name"]
                                                         for n in p["pieces"]))
+
+    def test_two_fastenings_of_one_pair_keep_their_screws_apart(self):
+        job = TOP / "rooms" / "lookout"
+        more = """
+[[fasten]]
+part  = "deck"
+face  = "back"
+to    = "left ledger"
+screw = { gauge = 12, length = '1 3/4', kind = "wood" }
+"""
+        design = (job / "design.toml").read_text(encoding="utf-8") + more
+        room = (job / "room.toml").read_text(encoding="utf-8")
+        with JobFolder(room=room, design=design) as folder:
+            drill, cut = answer("drill", folder), answer("cut", folder)
+        ids = [hole["id"] for part in drill["parts"] for hole in part["holes"]]
+        self.assertEqual(len(ids), len(set(ids)))
+        between = [p for p in drill["parts"] if (p["part"], p["to"]) == ("deck", "left ledger")]
+        self.assertEqual(len(between), 2)
+        bought = [i for i in cut["shopping"] if i["kind"] == "screw"]
+        thick = [i for i in bought if "#12" in i["name"]]
+        self.assertEqual([i["count"] for i in thick], [len(between[1]["holes"])])
+        before = [i for i in self.cuts["lookout"]["shopping"] if i["kind"] == "screw"]
+        self.assertEqual([i for i in bought if i not in thick], before)
 
     def test_the_screws_to_buy_are_the_holes_that_are_drilled(self):
         for job in JOBS:
