@@ -1,6 +1,7 @@
 // Distances to shadows against exact unions of the same shadows.
 #include "safety/air.h"
 
+#include <algorithm>
 #include <catch2/catch.hpp>
 #include <cmath>
 #include <random>
@@ -84,6 +85,29 @@ TEST_CASE("grid: every cell is within one cell of the true distance", "[property
     }
   }
   CHECK(grid.clear(grid.at({450, 100})) == 0);
+}
+
+TEST_CASE("grid: what is reached from the border, run by run as cell by cell", "[property]") {
+  const Grid grid(Air(scene()), {{-400, -300}, {1500, 1500}});
+  const auto on_border = [&](int c) {
+    for (Vec2 step : {Vec2{kCell, 0}, Vec2{-kCell, 0}, Vec2{0, kCell}, Vec2{0, -kCell}})
+      if (grid.at(grid.middle(c) + step) == c) return true;
+    return false;
+  };
+  for (double by : {0.0, 10.0, 40.0}) {
+    std::vector<char> slow(grid.size()), seen(grid.size());
+    for (int c = 0; c < grid.size(); ++c) {
+      if (seen[c] || grid.clear(c) <= by) continue;
+      const std::vector<int> cells = grid.flooded(c, by);
+      const bool outside = std::any_of(cells.begin(), cells.end(), on_border);
+      for (int k : cells) seen[k] = 1, slow[k] = outside;
+    }
+    INFO("clear by " << by);
+    const bool alike = grid.flooded_from_border(by) == slow, shut_in = seen != slow;
+    CHECK(alike);
+    CHECK(shut_in);
+    CHECK(std::count(slow.begin(), slow.end(), 1) > 0);
+  }
 }
 
 }  // namespace nook::safe
