@@ -42,8 +42,8 @@ double spare_of(const ContactFit& contact) {
   if (!contact.meets_anything) return -kNoMeeting;
   if (how.by == Fitting::clear) return contact.gap.least - contact.allow;
   if (is_cut(how)) return contact.allow - contact.after.most;
-  if (contact.gap.least < -kTouching) return contact.gap.least;
-  return contact.allow - contact.gap.most;
+  const double open = contact.allow - contact.gap.most;
+  return contact.gap.least < -kTouching ? std::min(contact.gap.least, open) : open;
 }
 
 std::string contact_words(const Writer& w, const ContactFit& c) {
