@@ -4,7 +4,10 @@
 
 #include <CGAL/Constrained_Delaunay_triangulation_2.h>
 #include <CGAL/Exact_predicates_inexact_constructions_kernel.h>
+#include <CGAL/Spatial_sort_traits_adapter_2.h>
 #include <CGAL/Triangulation_vertex_base_with_info_2.h>
+#include <CGAL/property_map.h>
+#include <CGAL/spatial_sort.h>
 
 #include <algorithm>
 #include <map>
@@ -17,7 +20,11 @@ namespace nook {
 namespace {
 
 using Kernel = CGAL::Exact_predicates_inexact_constructions_kernel;
-using VertexBase = CGAL::Triangulation_vertex_base_with_info_2<int, Kernel>;
+// Of a vertex: its index among the points, none before it has one.
+struct Number {
+  int at = -1;
+};
+using VertexBase = CGAL::Triangulation_vertex_base_with_info_2<Number, Kernel>;
 using FaceBase = CGAL::Constrained_triangulation_face_base_2<Kernel>;
 using Data = CGAL::Triangulation_data_structure_2<VertexBase, FaceBase>;
 using Triangulation =
@@ -25,11 +32,40 @@ using Triangulation =
 
 using Cell = std::vector<int>;  // anticlockwise indices of points
 
-void add_ring(Triangulation& cdt, const Polygon& ring) {
-  std::vector<Triangulation::Vertex_handle> at;
-  for (Vec2 p : ring) at.push_back(cdt.insert({p.x, p.y}));
-  for (std::size_t i = 0; i < at.size(); ++i)
+using Vertex = Triangulation::Vertex_handle;
+
+void number(Vertex vertex, Polygon& points) {
+  if (vertex->info().at >= 0) return;
+  vertex->info().at = static_cast<int>(points.size());
+  points.push_back({vertex->point().x(), vertex->point().y()});
+}
+
+// The corners of a ring, near ones put in one after the other: in the ring's own order each one
+// would be searched for, and turn long triangles over, from the last one on.
+std::vector<Vertex> corners_of(Triangulation& cdt, const Polygon& ring) {
+  std::vector<Kernel::Point_2> points;
+  for (Vec2 p : ring) points.emplace_back(p.x, p.y);
+  std::vector<std::size_t> order(points.size());
+  std::iota(order.begin(), order.end(), 0);
+  using Places = CGAL::Pointer_property_map<Kernel::Point_2>::type;
+  CGAL::spatial_sort(
+      order.begin(), order.end(),
+      CGAL::Spatial_sort_traits_adapter_2<Kernel, Places>(CGAL::make_property_map(points)));
+  std::vector<Vertex> at(points.size());
+  Triangulation::Face_handle near;
+  for (const std::size_t i : order) {
+    at[i] = cdt.insert(points[i], near);
+    near = at[i]->face();
+  }
+  return at;
+}
+
+void add_ring(Triangulation& cdt, const Polygon& ring, Polygon& points) {
+  const std::vector<Vertex> at = corners_of(cdt, ring);
+  for (std::size_t i = 0; i < at.size(); ++i) {
+    number(at[i], points);
     if (at[i] != at[(i + 1) % at.size()]) cdt.insert_constraint(at[i], at[(i + 1) % at.size()]);
+  }
 }
 
 Vec2 middle_of(Triangulation::Face_handle f) {
@@ -74,7 +110,8 @@ std::vector<Cell> triangles_of(Triangulation& cdt, const Region& region) {
     const auto holds = [](Stretch s) { return s.from < 0 && s.to > 0; };
     if (std::none_of(odd.begin(), odd.end(), holds)) continue;
     for (const auto& face : patch)
-      cells.push_back({face->vertex(0)->info(), face->vertex(1)->info(), face->vertex(2)->info()});
+      cells.push_back(
+          {face->vertex(0)->info().at, face->vertex(1)->info().at, face->vertex(2)->info().at});
   }
   return cells;
 }
@@ -131,13 +168,11 @@ void merge_cells(std::vector<Cell>& cells, const Polygon& points) {
 
 std::vector<Polygon> convex_cells(const Region& region) {
   Triangulation cdt;
-  add_ring(cdt, region.outline);
-  for (const Polygon& hole : region.holes) add_ring(cdt, hole);
   Polygon points;
-  for (auto v = cdt.finite_vertices_begin(); v != cdt.finite_vertices_end(); ++v) {
-    v->info() = static_cast<int>(points.size());
-    points.push_back({v->point().x(), v->point().y()});
-  }
+  add_ring(cdt, region.outline, points);
+  for (const Polygon& hole : region.holes) add_ring(cdt, hole, points);
+  for (auto v = cdt.finite_vertices_begin(); v != cdt.finite_vertices_end(); ++v)
+    number(v, points);  // where rings cross
   std::vector<Cell> cells = triangles_of(cdt, region);
   merge_cells(cells, points);
   std::vector<Polygon> outlines;
