@@ -13,8 +13,8 @@ inline constexpr double kOutlineGrid = 0.001;  // mm; chosen, a hundredth of wha
 // For all of them:
 // 1. A ring may run either way; doubled points and rings without area are dropped; a ring that
 //    crosses itself bounds what it winds round (non-zero).
-// 2. The result is exact for the rounded rings; its points are the nearest doubles, so its area is
-//    right to 1e-12 of the input areas.
+// 2. The result is exact for the rounded rings; its points are told to 1e-15 of themselves, so its
+//    area is right to 1e-12 of the input areas.
 // 3. Outlines come anticlockwise, holes clockwise, each starting at its lowest leftmost point, in a
 //    fixed order: the same input gives the same bytes.
 
