@@ -1,5 +1,6 @@
 """The command line: help, misspelt words, options out of range; whole texts and exit statuses."""
 import re
+import tempfile
 import unittest
 
 from program import answer, nookfit
@@ -114,9 +115,9 @@ class Usage(unittest.TestCase):
             for line in nookfit("help", command).stdout.splitlines() if command != "help" else []:
                 self.assertLessEqual(len(line), 80, line)
             for option, value in options_listed(command) if command != "help" else []:
-                with self.subTest(command=command, option=option):
+                with self.subTest(command=command, option=option), tempfile.TemporaryDirectory() as here:
                     words = [option] + (["x:1", "y:2"] if value == "MARKS" else ["1"] if value else [])
-                    said = nookfit(command, "no such folder", *words).stderr
+                    said = nookfit(command, "no such folder", *words, cwd=here).stderr
                     self.assertNotIn("unknown-option", said)
                     self.assertNotIn("option-value", said)
 
