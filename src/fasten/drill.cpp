@@ -84,7 +84,7 @@ class DrillMap {
     const FreeFace free(piece, in_.design, taken_up(placed_, i, against), distances);
     hang({piece, f, *face, ruler, free, c.services, in_.design, say_, distances,
           c.wall.wallboard.mm, std::max(kSureHit, in_.sure)},
-         w, index_of(f));
+         w);
   }
 
   bool needs_studs(const WallContext& c) {
@@ -102,10 +102,10 @@ class DrillMap {
     return true;
   }
 
-  void hang(const Hanging& h, int w, int index) {
+  void hang(const Hanging& h, int w) {
     WallDrill& wall = answer_.walls[w];
     Hung hung = hung_on(h, contexts_[w], {wall.name, wall.holes.size()});
-    for (Hole& hole : hung.holes) hole.fastening = index;
+    for (Hole& hole : hung.holes) hole.fastening = index_of(h.fastening);
     wall.pieces.push_back(std::move(hung.piece));
     append(wall.holes, hung.holes);
     append(answer_.unreachable, hung.unreachable);
@@ -122,7 +122,7 @@ class DrillMap {
                                                              : face_meeting(part, to, f.face);
       if (!meeting) continue;
       met = true;
-      join({part, to, *meeting, f, in_.design, say_}, index_of(f));
+      join({part, to, *meeting, f, in_.design, say_});
     }
     if (!met)
       answer_.unreachable.push_back(
@@ -143,13 +143,13 @@ class DrillMap {
     return count;
   }
 
-  void join(const Joining& j, int index) {
+  void join(const Joining& j) {
     JointScrews screws = joint_screws(j);
     auto& holes = screws.drill.holes;
     int number = holes_between(j.part.piece.name, j.to.piece.name);
     for (Hole& hole : holes) {
       hole.drive = ++number;
-      hole.fastening = index;
+      hole.fastening = index_of(j.fastening);
       hole.id = fmt::format("{} to {} {}", j.part.piece.name, j.to.piece.name, number);
     }
     rate_joint(j, screws);

@@ -121,7 +121,7 @@ Regions cut_out_of(const std::vector<NotchFit>& notches, int piece) {
   std::vector<Polygon> polygons;
   for (const NotchFit& notch : notches)
     if (notch.piece == piece) polygons.push_back(notch.polygon);
-  return polygons.empty() ? Regions{} : unite(polygons);
+  return unite(polygons);
 }
 
 }  // namespace nook

@@ -2,8 +2,8 @@
 #include <algorithm>
 #include <cmath>
 
-#include "fit/boxes_apart.h"
 #include "fit/find_covered.h"
+#include "solid/boolean.h"
 #include "solid/cells.h"
 
 namespace nook {
@@ -44,11 +44,8 @@ double narrow_width(const Polygon& ring) {
 void look_in_cutouts(const Trials& trials, int front, int other, const Silhouette& seen,
                      std::vector<ShowFit>& shows) {
   const Piece& piece = trials.layout.scene.pieces[front];
-  Polygon all;
-  for (const Polygon& cell : seen.cells) all.insert(all.end(), cell.begin(), cell.end());
   for (const Cutout& cutout : piece.drawn->cutouts) {
-    if (boxes_apart(all, cutout.outline)) continue;
-    const Regions part = intersect(unite(seen.cells), Regions{{cutout.outline, {}}});
+    const Regions part = intersect(seen.cells, Regions{{cutout.outline, {}}});
     if (part.empty() || area(part) > 0.999 * std::abs(signed_area(cutout.outline))) continue;
     double widest = 0;
     for (const Region& r : part) widest = std::max(widest, narrow_width(r.outline));

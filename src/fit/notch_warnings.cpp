@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include "fit/boxes_apart.h"
+#include "solid/boolean.h"
 #include "solid/cells.h"
 
 namespace nook {
@@ -47,13 +47,12 @@ class Weakness {
   // A hole that the cut does not come near parts nothing: it is not looked at.
   static std::size_t parts_without(Regions wood, const Polygon& cut) {
     for (Region& region : wood)
-      std::erase_if(region.holes, [&](const Polygon& hole) { return boxes_apart(hole, cut); });
+      std::erase_if(region.holes, [&](const Polygon& hole) { return far_apart(hole, cut); });
     return subtract(wood, Regions{{cut, {}}}).size();
   }
 
   void add_cutouts(std::vector<std::string>& words) const {
     for (const Cutout& cutout : piece_.drawn->cutouts) {
-      if (boxes_apart(cutout.outline, wide_)) continue;
       const Regions opening{{cutout.outline, {}}};
       const std::string name = "the " + (cutout.name.empty() ? "cutout" : cutout.name);
       if (!intersect(opening, Regions{{notch_.polygon, {}}}).empty())

@@ -165,22 +165,37 @@ Set set_of(const Regions& regions) {
   return set;
 }
 
-// The rings whose boxes come within a grid step of a region's.
-std::vector<Polygon> near(const std::vector<Polygon>& rings, const Regions& regions) {
+// More than a grid step apart.
+bool apart(const Box2& a, const Box2& b) {
+  return a.low.x > b.high.x + kOutlineGrid || b.low.x > a.high.x + kOutlineGrid ||
+         a.low.y > b.high.y + kOutlineGrid || b.low.y > a.high.y + kOutlineGrid;
+}
+
+std::vector<Box2> boxes_of(const Regions& regions) {
   std::vector<Box2> boxes;
   for (const Region& r : regions)
     if (!r.outline.empty()) boxes.push_back(box_of(r.outline));
+  return boxes;
+}
+
+bool near(const Polygon& ring, const std::vector<Box2>& boxes) {
+  return !ring.empty() &&
+         std::any_of(boxes.begin(), boxes.end(),
+                     [box = box_of(ring)](const Box2& other) { return !apart(box, other); });
+}
+
+std::vector<Polygon> near(const std::vector<Polygon>& rings, const Regions& regions) {
+  const std::vector<Box2> boxes = boxes_of(regions);
   std::vector<Polygon> found;
-  for (const Polygon& ring : rings) {
-    if (ring.empty()) continue;
-    const Box2 box = box_of(ring);
-    const auto meets = [&](const Box2& other) {
-      return box.low.x <= other.high.x + kOutlineGrid && other.low.x <= box.high.x + kOutlineGrid &&
-             box.low.y <= other.high.y + kOutlineGrid && other.low.y <= box.high.y + kOutlineGrid;
-    };
-    if (std::any_of(boxes.begin(), boxes.end(), meets)) found.push_back(ring);
-  }
+  std::copy_if(rings.begin(), rings.end(), std::back_inserter(found),
+               [&](const Polygon& ring) { return near(ring, boxes); });
   return found;
+}
+
+bool far_apart(const Regions& a, const Regions& b) {
+  const std::vector<Box2> boxes = boxes_of(b);
+  return std::none_of(a.begin(), a.end(),
+                      [&](const Region& region) { return near(region.outline, boxes); });
 }
 
 double in_mm(const Number& steps) {
@@ -220,7 +235,12 @@ Regions regions_of(const Set& set) {
 
 }  // namespace
 
+bool far_apart(const Polygon& a, const Polygon& b) {
+  return a.empty() || b.empty() || apart(box_of(a), box_of(b));
+}
+
 Regions unite(const std::vector<Polygon>& rings) {
+  if (rings.empty()) return {};
   return regions_of(set_of(rings));
 }
 
@@ -231,13 +251,16 @@ Regions unite(const Regions& a, const Regions& b) {
 }
 
 Regions intersect(const Regions& a, const Regions& b) {
+  if (far_apart(a, b)) return {};
   Set set = set_of(a);
   set.intersection(set_of(b));
   return regions_of(set);
 }
 
 Regions intersect(const std::vector<Polygon>& rings, const Regions& b) {
-  Set set = set_of(near(rings, b));
+  const std::vector<Polygon> here = near(rings, b);
+  if (here.empty()) return {};
+  Set set = set_of(here);
   set.intersection(set_of(b));
   return regions_of(set);
 }

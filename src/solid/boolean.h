@@ -18,6 +18,9 @@ inline constexpr double kOutlineGrid = 0.001;  // mm; chosen, a hundredth of wha
 // 3. Outlines come anticlockwise, holes clockwise, each starting at its lowest leftmost point, in a
 //    fixed order: the same input gives the same bytes.
 
+/// Whether the boxes round two outlines are more than a grid step apart: they share nothing then.
+bool far_apart(const Polygon& a, const Polygon& b);
+
 /// Everything that any of the rings bounds.
 Regions unite(const std::vector<Polygon>& rings);
 Regions unite(const Regions& a, const Regions& b);

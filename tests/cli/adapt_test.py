@@ -10,7 +10,7 @@ import tempfile
 import unittest
 
 from corner import LEVEL_FLOOR, Job, room
-from program import JOBS, NOOKFIT, TOP
+from program import JOBS, NOOKFIT, TOP, read_terminal
 
 PROGRAM = str(TOP / NOOKFIT)
 
@@ -76,13 +76,7 @@ def said_on_a_terminal(folder, *options):
     run = subprocess.Popen([PROGRAM, "adapt", str(TOP / "rooms" / "lookout"), "-o", folder, *options],
                            stdout=subprocess.PIPE, stderr=program)
     os.close(program)
-    said = b""
-    try:
-        while piece := os.read(terminal, 4096):
-            said += piece
-    except OSError:  # the other end is closed
-        pass
-    os.close(terminal)
+    said = read_terminal(terminal)
     run.communicate()
     return said.decode()
 

@@ -4,7 +4,7 @@ import os
 import pathlib
 import unittest
 
-from program import JOBS, TOP, JobFolder, answer, nookfit
+from program import JOBS, TOP, JobFolder, answer, nookfit, read_terminal
 
 OPENING = ["nookfit", "answer", "job", "verdict", "diagnostics"]
 ROOM = ["corners", "walls", "flatness", "readings", "suspects", "uncheckable", "measure_next", "chi2"]
@@ -122,14 +122,7 @@ class Answers(unittest.TestCase):
             nookfit("check", "rooms/lookout", "--quiet", env=env, stdout=writer)
             nookfit("room", "rooms/lookout", env=env, stdout=writer)
             os.close(writer)
-            text = b""
-            try:
-                while chunk := os.read(reader, 65536):
-                    text += chunk
-            except OSError:  # the far end is closed
-                pass
-            os.close(reader)
-            return text
+            return read_terminal(reader)
         self.assertNotIn(b"\033", on_terminal(NO_COLOR="1"))
         self.assertNotIn(b"\033", on_terminal(TERM="dumb"))
 

@@ -22,6 +22,18 @@ def answer(*words):
     return json.loads(nookfit(*words, "--json").stdout)
 
 
+def read_terminal(end):
+    """All that comes from a terminal's other end until that is closed, as bytes."""
+    text = b""
+    try:
+        while piece := os.read(end, 65536):
+            text += piece
+    except OSError:  # the other end is closed
+        pass
+    os.close(end)
+    return text
+
+
 class JobFolder:
     """A job folder made of texts, gone at the end: `with JobFolder(room=...) as folder`."""
 

@@ -99,3 +99,23 @@ TEST_CASE("outlines: hundreds of random pairs agree with another library", "[pro
 TEST_CASE("outlines: ten thousand random pairs agree with another library", "[property][.full]") {
   compare_many(10000);
 }
+
+TEST_CASE("booleans: what is far apart shares nothing, what touches boxes is looked at") {
+  const Polygon square{{0, 0}, {10, 0}, {10, 10}, {0, 10}};
+  const auto moved = [&](double x) {
+    Polygon out = square;
+    for (Vec2& p : out) p.x += x;
+    return out;
+  };
+  CHECK(far_apart(square, moved(10.0011)));
+  CHECK_FALSE(far_apart(square, moved(10.0009)));  // may meet once both are on the grid
+  CHECK(far_apart(square, {}));
+  CHECK(intersect(Regions{{square, {}}}, Regions{{moved(11), {}}}).empty());
+  CHECK(area(intersect(Regions{{square, {}}}, Regions{{moved(9), {}}})) == Approx(10));
+  // A corner cut off: the boxes overlap, the outlines do not.
+  const Polygon corner{{9.5, 10}, {10, 9.5}, {10, 10}};
+  const Polygon cut{{0, 0}, {10, 0}, {10, 9}, {9, 10}, {0, 10}};
+  CHECK_FALSE(far_apart(cut, corner));
+  CHECK(intersect(Regions{{cut, {}}}, Regions{{corner, {}}}).empty());
+  CHECK(unite(std::vector<Polygon>{}).empty());
+}

@@ -13,10 +13,7 @@ using Catch::WithinRel;
 namespace {
 
 Adjustment adjusted_room(std::uint64_t seed) {
-  Random random(seed);
-  const Kind kind;
-  const TrueRoom room = true_room(kind, random);
-  return adjust(Person(room, kind, random).careful(2, 1));
+  return adjust(careful_survey(seed, 2, 1));
 }
 
 struct Spread {

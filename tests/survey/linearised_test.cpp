@@ -15,11 +15,8 @@ namespace {
 
 // A careful survey with a level line, an angle finder and a square besides.
 RoomModel model_of(std::uint64_t seed) {
-  Random random(seed);
-  const Kind kind;
-  const TrueRoom room = true_room(kind, random);
   SurveyBuilder b;
-  b.survey = Person(room, kind, random).careful(2, 1);
+  b.survey = careful_survey(seed, 2, 1);
   b.drop(0, 400, 150, 1003).drop(1, 700, 300, 1001).rise(0, 500, 200, 1400);
   b.angle(0, 90.8, 300).square(0, 600, 7).length(0, {3000});
   return room_model(std::make_shared<Survey>(b.survey), 0, 2);

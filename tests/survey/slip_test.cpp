@@ -72,13 +72,6 @@ int false_alarms(const Kind& kind, int rooms) {
   return alarms;
 }
 
-Survey clean_room(std::uint64_t seed) {
-  Random random(seed);
-  const Kind kind;
-  const TrueRoom room = true_room(kind, random);
-  return Person(room, kind, random).careful(3, 2);
-}
-
 }  // namespace
 
 TEST_CASE("a 1 in slip among doubled diagonals is named first", "[property]") {
@@ -126,7 +119,7 @@ TEST_CASE("slips in rooms that break the model, reported without target", "[prop
 }
 
 TEST_CASE("a 6 read as a 9 and swapped digits are named as what they are") {
-  Survey survey = clean_room(3);
+  Survey survey = careful_survey(3, 3, 2);
   auto& reading = survey.corners[0].diagonals[0].straight[0];
   const double right = std::round(reading.value.mm / kInch * 16) / 16;
   const int whole = static_cast<int>(right);
@@ -145,7 +138,7 @@ TEST_CASE("a 6 read as a 9 and swapped digits are named as what they are") {
 }
 
 TEST_CASE("a level's gap written for the wrong end is named as that") {
-  Survey survey = clean_room(4);
+  Survey survey = careful_survey(4, 3, 2);
   LevelReading& level = survey.walls[0].levels[0];
   level.gap[0].value = millimetres(level.gap[0].value.mm + 12);
   for (LevelReading& other : survey.walls[0].levels) other.gap[0].value = level.gap[0].value;
@@ -163,7 +156,7 @@ TEST_CASE("a level's gap written for the wrong end is named as that") {
 }
 
 TEST_CASE("two slips are both found, one after the other") {
-  Survey survey = clean_room(5);
+  Survey survey = careful_survey(5, 3, 2);
   survey.corners[0].diagonals[0].straight[0].value.mm += kInch;
   survey.corners[0].diagonals[1].straight[1].value.mm -= 12 * kInch;
   const RoomReport report = adjust(survey).report();
@@ -174,7 +167,7 @@ TEST_CASE("two slips are both found, one after the other") {
 }
 
 TEST_CASE("a struck reading is foretold, not used, and no longer suspect") {
-  Survey survey = clean_room(6);
+  Survey survey = careful_survey(6, 3, 2);
   Reading& wrong = survey.corners[0].diagonals[0].straight[0];
   const Adjustment clean = adjust(survey);
   wrong.value.mm += kInch;

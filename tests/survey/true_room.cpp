@@ -221,4 +221,11 @@ Survey Person::sparse() {
   return b.survey;
 }
 
+Survey careful_survey(std::uint64_t seed, int diagonals, int times) {
+  Random random(seed);
+  const Kind kind;
+  const TrueRoom room = true_room(kind, random);
+  return Person(room, kind, random).careful(diagonals, times);
+}
+
 }  // namespace nook::test

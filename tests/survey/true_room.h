@@ -98,4 +98,7 @@ class Person {
   std::map<std::array<double, 3>, double> straight_;  // true, by marks and height as laid off
 };
 
+/// The usual kind of room, read by a careful person; the seed makes both.
+Survey careful_survey(std::uint64_t seed, int diagonals, int times);
+
 }  // namespace nook::test
