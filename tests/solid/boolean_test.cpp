@@ -100,7 +100,7 @@ TEST_CASE("outlines: ten thousand random pairs agree with another library", "[pr
   compare_many(10000);
 }
 
-TEST_CASE("booleans: what is far apart shares nothing, what touches boxes is looked at") {
+TEST_CASE("outlines: what is far apart shares nothing, what touches boxes is looked at") {
   const Polygon square{{0, 0}, {10, 0}, {10, 10}, {0, 10}};
   const auto moved = [&](double x) {
     Polygon out = square;
