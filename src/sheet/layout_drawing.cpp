@@ -3,6 +3,8 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+
 #include "sheet/dimension.h"
 #include "sheet/label.h"
 #include "sheet/text_width.h"
@@ -10,21 +12,30 @@
 namespace nook {
 namespace {
 
-// On one line where the panel is wide enough, else the size under the name.
-void add_labels(const Draft& draft, const LaidPanel& panel, const PageBox& box,
-                std::vector<Label>& labels) {
-  const Vec2 middle = 0.5 * (box.low + box.high), line{0, draft.text()};
-  const std::string name = "label " + panel.part;
+// A panel's name and size in its middle: on one line, the size under the name, on one line turned;
+// beside it where none of these has room.
+void add_words(Draft& draft, const LaidPanel& panel, const PageBox& box,
+               std::vector<Label>& labels) {
   const std::string size =
       fmt::format("{} by {}", draft.bare(panel.width), draft.bare(panel.length));
-  const std::string both = panel.part + ", " + size;
-  if (width_of(both, draft.text()) < box.high.x - box.low.x ||
-      box.high.y - box.low.y < 3 * line.y) {
+  const std::string both = panel.part + ", " + size, name = "label " + panel.part;
+  const Vec2 middle = 0.5 * (box.low + box.high), line{0, draft.text()};
+  const double across = box.high.x - box.low.x, up = box.high.y - box.low.y, em = draft.text();
+  const auto put = [&](Vec2 at, const std::string& words, double turn_deg) {
+    draft.drawing.add("labels", Text{at, words, em, Align::middle, turn_deg}, name);
+  };
+  const double wide = width_of(both, em);
+  const double wider = std::max(width_of(panel.part, em), width_of(size, em));
+  if (wide < across && up > em) {
+    put(middle, both, 0);
+  } else if (wider < across && up > 2.5 * em) {
+    put(middle + 0.6 * line, panel.part, 0);
+    put(middle - 0.6 * line, size, 0);
+  } else if (wide < up && across > em) {
+    put(middle, both, 90);
+  } else {
     labels.push_back({both, middle, 0, false, 0, name});
-    return;
   }
-  labels.push_back({panel.part, middle + 0.6 * line, 0, false, 0, name});
-  labels.push_back({size, middle - 0.6 * line, 0, false, 0, "size " + panel.part});
 }
 
 }  // namespace
@@ -45,7 +56,7 @@ Drawing layout_drawing(const SheetPlan& plan, int sheet, const std::string& stoc
     const PageBox box{{panel.y, panel.x}, {panel.y + panel.length, panel.x + panel.width}};
     waste.holes.push_back(outline_of(box));
     draft.drawing.add("panels", Patch{region_of(box), Paint::wood, LineKind::normal}, panel.part);
-    add_labels(draft, panel, box, labels);
+    add_words(draft, panel, box, labels);
   }
   hatch(draft, "waste", waste, 45, 2.5);
   place_labels(draft, labels, {}, canvas_round(draft, whole));
