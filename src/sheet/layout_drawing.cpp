@@ -12,30 +12,29 @@
 namespace nook {
 namespace {
 
-// A panel's name and size in its middle: on one line, the size under the name, on one line turned;
-// beside it where none of these has room.
+// A panel's name and size in its middle, on one line or the size under the name, turned where it is
+// laid upright; beside it where none of these has room.
 void add_words(Draft& draft, const LaidPanel& panel, const PageBox& box,
                std::vector<Label>& labels) {
   const std::string size =
       fmt::format("{} by {}", draft.bare(panel.width), draft.bare(panel.length));
   const std::string both = panel.part + ", " + size, name = "label " + panel.part;
-  const Vec2 middle = 0.5 * (box.low + box.high), line{0, draft.text()};
+  const Vec2 middle = 0.5 * (box.low + box.high);
   const double across = box.high.x - box.low.x, up = box.high.y - box.low.y, em = draft.text();
-  const auto put = [&](Vec2 at, const std::string& words, double turn_deg) {
-    draft.drawing.add("labels", Text{at, words, em, Align::middle, turn_deg}, name);
-  };
   const double wide = width_of(both, em);
   const double wider = std::max(width_of(panel.part, em), width_of(size, em));
-  if (wide < across && up > em) {
-    put(middle, both, 0);
-  } else if (wider < across && up > 2.5 * em) {
-    put(middle + 0.6 * line, panel.part, 0);
-    put(middle - 0.6 * line, size, 0);
-  } else if (wide < up && across > em) {
-    put(middle, both, 90);
-  } else {
-    labels.push_back({both, middle, 0, false, 0, name});
+  for (const bool turned : {false, true}) {
+    const double along = turned ? up : across, room = turned ? across : up;
+    const Vec2 half_line = 0.6 * em * (turned ? Vec2{-1, 0} : Vec2{0, 1});
+    const auto put = [&](Vec2 at, const std::string& words) {
+      draft.drawing.add("labels", Text{at, words, em, Align::middle, turned ? 90.0 : 0.0}, name);
+    };
+    if (wide < along && room > em) return put(middle, both);
+    if (wider >= along || room <= 2.5 * em) continue;
+    put(middle + half_line, panel.part);
+    return put(middle - half_line, size);
   }
+  labels.push_back({both, middle, 0, false, 0, name});
 }
 
 }  // namespace

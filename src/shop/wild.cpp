@@ -2,8 +2,9 @@
 #include "shop/wild.h"
 
 #include <algorithm>
+#include <cmath>
 
-#include "base/length.h"
+#include "base/notation.h"
 
 namespace nook {
 namespace {
@@ -30,7 +31,9 @@ double still_open(const Piece& piece, const Design& design, const ContactFit* fo
 
 double beyond(const Piece& piece, const Design& design, const ContactFit* found,
               const EdgeChoice& edge) {
-  const double wanted = allowance(still_open(piece, design, found));
+  const double mark = usual_rounding(design.units).step.mm;
+  // In whole marks of the job's tape, so that the blank and its checks say the same.
+  const double wanted = mark * std::ceil(allowance(still_open(piece, design, found)) / mark - 1e-6);
   const auto side = side_meant(piece.drawn->outline, edge);
   return side ? std::min(wanted, wood_beyond(piece, design, *side)) : wanted;
 }

@@ -18,8 +18,8 @@ struct WildEdge {
 
 /// The edges of a piece that are scribed in the room and not in the shop. Each gets 1/2 in beyond
 /// the drawn edge, 3/4 in where the widest gap takes more than half of that, and more only where
-/// 1/4 in would not be left (1/2 to 3/4 in: common practice, no source); never more than its stock
-/// has.
+/// 1/4 in would not be left (1/2 to 3/4 in: common practice, no source), in whole marks of the
+/// job's tape; never more than its stock has.
 std::vector<WildEdge> wild_edges(const Piece& piece, const Design& design, const FitAnswer& fit);
 
 /// The drawn outline with those edges moved out.

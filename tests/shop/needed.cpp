@@ -2,6 +2,7 @@
 #include "shop/needed.h"
 
 #include <catch2/catch.hpp>
+#include <tuple>
 
 #include "sample.h"
 #include "shop/wild.h"
@@ -119,6 +120,21 @@ TEST_CASE("wild: 1/2 in beyond the drawn edge, more where the gap takes it") {
   CHECK_THAT(beyond(), WithinAbs(1, 1e-9));
   gap.wood_mm = in(0.75);
   CHECK_THAT(beyond(), WithinAbs(0.5, 1e-9));
+}
+
+TEST_CASE("wild: in whole marks of the job's tape") {
+  Found found(EdgeSide::right, Fitting::scribe);
+  ContactFit& gap = found.gap({{0, 0, 0}, {in(36), 30, 0}}, 0);
+  for (const auto& [unit, open, left] : {std::tuple{Unit::mm, 0.0, 13.0},
+                                         {Unit::mm, 10.0, 20.0},
+                                         {Unit::mm, 30.0, 37.0},
+                                         {Unit::cm, 0.0, 13.0},
+                                         {Unit::inch, 30.0, in(1.4375)}}) {
+    found.drawn.design.units = unit;
+    gap.line[1].gap = open;
+    const WildEdge wild = wild_edges(found.fit.pieces[0], found.drawn.design, found.fit).at(0);
+    CHECK_THAT(wild.beyond_mm, WithinAbs(left, 1e-9));
+  }
 }
 
 TEST_CASE("wild: never more than the stock has - the piece then comes closer instead") {
