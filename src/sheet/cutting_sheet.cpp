@@ -220,7 +220,7 @@ SheetSection shopping_section(const SheetJob& job) {
 }  // namespace
 
 Sheet cutting_sheet(const SheetJob& job) {
-  Sheet sheet{"cutting", "Cutting: " + job.title, {}};
+  Sheet sheet{"cutting", "Cutting: " + job.title + in_units(job.style.rounding), {}};
   sheet.sections.push_back(list_section(job));
   for (SheetSection& section : std::vector{layout_section(job), shopping_section(job)})
     if (!section.blocks.empty()) sheet.sections.push_back(std::move(section));

@@ -26,6 +26,11 @@ void crossings(const Polygon& polygon, Vec2 d, double offset, std::vector<double
 
 }  // namespace
 
+std::string in_units(const Rounding& rounding) {
+  if (rounding.unit == Unit::inch) return ", in inches";
+  return rounding.unit == Unit::mm ? ", in mm" : ", in cm";
+}
+
 Draft drafted(const Canvas& canvas, const Rounding& rounding, const PageBox& real, Vec2 free) {
   require(!real.empty(), "a drawing has something to draw");
   const double across = std::max(canvas.width - free.x - 2 * kRoomRound, 10.0);

@@ -30,6 +30,9 @@ struct Draft {
   std::string bare(double mm) const { return written(millimetres(mm), rounding); }
 };
 
+/// ", in inches": of numbers without a mark.
+std::string in_units(const Rounding& rounding);
+
 /// A new draft whose scale brings `real` onto the canvas with so many paper mm left free on the
 /// left and right together, and above and below together.
 Draft drafted(const Canvas& canvas, const Rounding& rounding, const PageBox& real, Vec2 free);

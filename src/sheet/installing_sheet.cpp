@@ -168,7 +168,7 @@ SheetSection walls_section(const SheetJob& job) {
 }  // namespace
 
 Sheet installing_sheet(const SheetJob& job) {
-  Sheet sheet{"installing", "Installing: " + job.title, {}};
+  Sheet sheet{"installing", "Installing: " + job.title + in_units(job.style.rounding), {}};
   const std::vector<InstallStep> steps = steps_of(job.scene);
   sheet.sections.push_back(order_section(job, steps));
   for (int wall = 0; wall < static_cast<int>(job.scene.room.walls.size()); ++wall)

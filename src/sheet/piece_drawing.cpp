@@ -69,8 +69,8 @@ class PiecePicture {
  private:
   void name_it() {
     draft_.drawing.name = piece_.name;
-    draft_.drawing.title =
-        piece_.name + (piece_.note.empty() ? "" : ", " + piece_.note) + ", seen from its front";
+    draft_.drawing.title = piece_.name + (piece_.note.empty() ? "" : ", " + piece_.note) +
+                           ", seen from its front" + in_units(draft_.rounding);
     draft_.drawing.description = fmt::format(
         "Finished {} by {}. Hatched: left wild. Small crosses with letters: screws into other "
         "pieces. "

@@ -192,7 +192,7 @@ WallDraft wall_draft(const JobScene& scene, int wall, const Canvas& canvas, cons
                {},
                {}};
   it.draft.drawing.name = "wall-" + it.survey().name;
-  it.draft.drawing.title = it.survey().name + " wall, as one faces it";
+  it.draft.drawing.title = it.survey().name + " wall, as one faces it" + in_units(scene.rounding);
   return it;
 }
 

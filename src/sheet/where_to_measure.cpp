@@ -71,7 +71,8 @@ Drawing where_on_wall(const Survey& survey, int wall, const std::vector<Numbered
   const std::string& name = survey.walls[wall].name;
   draft.drawing.name = "measure-" + name;
   draft.drawing.title =
-      fmt::format("{} wall, as you face it: where to hold the level and the straightedge", name);
+      fmt::format("{} wall, as you face it: where to hold the level and the straightedge{}", name,
+                  in_units(rounding));
   draft.drawing.description = fmt::format(
       "The corner stands at the {}-hand end; distances run from it.", side < 0 ? "right" : "left");
   draft.drawing.add(
@@ -107,8 +108,8 @@ Drawing where_in_corner(const Survey& survey, int corner,
   Draft draft = drafted(canvas, rounding, real, {9 * canvas.text, 9 * canvas.text});
   const std::string left = survey.walls[corner].name, right = survey.walls[corner + 1].name;
   draft.drawing.name = fmt::format("measure-{}-{}", left, right);
-  draft.drawing.title =
-      fmt::format("Corner of the {} and the {} wall from above: diagonals", left, right);
+  draft.drawing.title = fmt::format("Corner of the {} and the {} wall from above: diagonals{}",
+                                    left, right, in_units(rounding));
   draft.drawing.description = fmt::format(
       "The {} wall runs to the left of the corner, the {} wall down from it.", left, right);
   draft.drawing.add("walls",

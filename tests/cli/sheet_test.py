@@ -53,6 +53,19 @@ class Sheets(unittest.TestCase):
                 self.assertGreater(len(names), 5)
                 self.assertEqual(len(names), len(set(names)), names)
 
+    def test_each_sheet_and_each_drawing_with_bare_numbers_says_its_unit(self):
+        for job, unit in (("lookout", "inches"), ("window-bench", "mm")):
+            with self.subTest(job=job), tempfile.TemporaryDirectory() as there:
+                nookfit("sheet", f"rooms/{job}", "-o", there)
+                for sheet in ("measuring", "cutting", "installing"):
+                    page = pathlib.Path(there, sheet + ".html").read_text(encoding="utf-8")
+                    self.assertRegex(page, f"<h1>[^<]*, in {unit}</h1>")
+                drawings = [*pathlib.Path(there).glob("piece-*.svg"), *pathlib.Path(there).glob("wall-*.svg")]
+                self.assertGreater(len(drawings), 5)
+                for path in drawings:
+                    title = re.search("<title[^>]*>([^<]*)</title>", path.read_text(encoding="utf-8"))[1]
+                    self.assertTrue(title.endswith(f", in {unit}"), title)
+
 
 if __name__ == "__main__":
     unittest.main()
