@@ -88,8 +88,9 @@ Outcome Attempts::tried(const Flaw& flaw, const Candidate& candidate) {
   const Flaw* left = flaw_named(next.flaws, flaw.key);
   const double chance = left ? left->chance : 1;
   better_ = chance > flaw.chance + kSameChance;
-  if (full == Outcome::settles) settling_ = Kept{std::move(next), candidate, chance};
-  if (full == Outcome::lessens && (!lessening_ || chance > lessening_->chance + kSameChance))
+  if (full == Outcome::settles)
+    settling_ = Kept{std::move(next), candidate, chance};
+  else if (full == Outcome::lessens && (!lessening_ || chance > lessening_->chance + kSameChance))
     lessening_ = Kept{std::move(next), candidate, chance};
   return full;
 }
