@@ -11,16 +11,18 @@
 namespace nook {
 namespace {
 
-CheckAnswer check_of(const Job& job, double sure) {
-  const RoomWorked room = drawn_room_of(job);
+// The page for a person names what settles this design, not what settles any room.
+CheckAnswer check_of(const Job& job, double sure, bool for_programs) {
+  RoomWorked room = drawn_room_of(job);
+  if (for_programs) name_next(room);
   FitAnswer fit = fit_of(job, room, sure);
   name_next(room, fit);
   DrillAnswer drill = drill_of(job, room, fit, sure);
   Foretold proof = proof_of(job, room, fit);
   CarryAnswer carry = carry_of(job, room, fit, sure);
   SafetyAnswer safety = safety_of(job, room, fit, sure);
-  return {job.design->title, room.report,      std::move(fit),   std::move(drill),
-          std::move(proof),  std::move(carry), std::move(safety)};
+  return {job.design->title, std::move(room.report), std::move(fit),   std::move(drill),
+          std::move(proof),  std::move(carry),       std::move(safety)};
 }
 
 }  // namespace
@@ -29,9 +31,10 @@ ExitStatus run_check(const Request& request) {
   auto job = designed_job(request.job);
   if (!job) return told(request, job.error());
   const Style style = style_of(request, job->survey);
-  const CheckAnswer answer = check_of(*job, style.sure);
+  const bool json = request.has("--json");
+  const CheckAnswer answer = check_of(*job, style.sure, json);
   return told(request, check_verdict(answer),
-              request.has("--json") ? check_json(answer, request.job) : check_text(answer, style));
+              json ? check_json(answer, request.job) : check_text(answer, style));
 }
 
 }  // namespace nook

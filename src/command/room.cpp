@@ -15,7 +15,8 @@ ExitStatus run_room(const Request& request) {
   auto job = read_job(request.job);
   if (!job) return told(request, job.error());
   const Style style = style_of(request, job->survey);
-  const RoomWorked room = room_of(*job);
+  RoomWorked room = room_of(*job);
+  name_next(room);
   std::optional<Foretold> expect;
   const auto words = request.given.find("--expect");
   if (words != request.given.end()) expect = foretell(words->second, *job, room);

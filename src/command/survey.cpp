@@ -70,10 +70,11 @@ ExitStatus run_survey(const Request& request) {
   auto after = read_job(request.job);
   if (!after) return told(request, after.error());
   const Style style = style_of(request, after->survey);
-  const RoomReport report = room_of(*after).report;
-  return told(request, room_verdict(report),
-              json ? survey_json_text(report, request.job)
-                   : page_of(*after, report, style, entry.accepted()));
+  RoomWorked room = room_of(*after);
+  name_next(room);
+  return told(request, room_verdict(room.report),
+              json ? survey_json_text(room.report, request.job)
+                   : page_of(*after, room.report, style, entry.accepted()));
 }
 
 }  // namespace nook

@@ -14,6 +14,8 @@ namespace {
 /// Chosen: with 400 draws a share of .95 is known to about .01.
 constexpr int kDraws = 400;
 
+constexpr int kNextReadings = 5;  // a person keeps no more in mind. Chosen
+
 // What a design takes its heights from.
 HeightsWanted heights_of(const Design& design) {
   const auto meets = [&](const std::string& what) {
@@ -82,6 +84,10 @@ RoomWorked drawn_room_of(const Job& job) {
 
 FitAnswer fit_of(const Job& job, const RoomWorked& room, double sure) {
   return fit({job.survey, *job.design, room.shape(), room.draws, sure, room.adjustment.complete()});
+}
+
+void name_next(RoomWorked& room) {
+  room.report.measure_next = room.adjustment.measure_next({}, kNextReadings);
 }
 
 void name_next(const RoomWorked& room, FitAnswer& fit) {

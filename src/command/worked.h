@@ -35,6 +35,9 @@ RoomWorked drawn_room_of(const Job& job);
 /// The design put into the room. Requires: job.design.
 FitAnswer fit_of(const Job& job, const RoomWorked& room, double sure);
 
+/// Fills `room.report.measure_next`: what would settle most of any room.
+void name_next(RoomWorked& room);
+
 /// Fills `fit.measure_next` where something cannot be told.
 void name_next(const RoomWorked& room, FitAnswer& fit);
 

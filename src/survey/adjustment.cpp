@@ -14,7 +14,6 @@
 namespace nook {
 namespace {
 
-constexpr int kNextReadings = 5;      // a person keeps no more in mind. Chosen
 constexpr double kFirstFlatness = 2;  // mm, before the readings choose. Chosen
 
 // The state with its walls' weights scaled to another flatness, so that the walls stay as they are.
@@ -85,7 +84,6 @@ Adjustment adjust(const Survey& survey, int origin_corner) {
   parts->report.missing = missing(parts->model, parts->solution);
   parts->report.facts = facts_beside(survey);
   add_suspects(parts->model, parts->solution, parts->report);
-  parts->report.measure_next = measure_next(parts->model, parts->solution, {}, kNextReadings);
   parts->complete = nothing_blocks(parts->report);
   return Adjustment(std::move(parts));
 }

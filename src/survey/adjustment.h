@@ -39,7 +39,7 @@ class Adjustment {
                                                     const std::string& b) const;
 
   /// The readings that settle most of what is undecided, best first; with nothing given, of what
-  /// matters in any room (as in the report).
+  /// matters in any room.
   std::vector<NextReading> measure_next(const std::vector<Undecided>& undecided, int count) const;
   /// The posterior variance of a quantity, mm^2 over its tolerance squared; infinite where the
   /// readings do not determine it.

@@ -80,7 +80,7 @@ struct RoomReport {
   std::map<std::string, std::string> names;  // of readings by id, in words
   std::vector<Suspect> suspects;             // best first
   std::vector<std::string> uncheckable;      // ids with redundancy below 0.1
-  std::vector<NextReading> measure_next;
+  std::vector<NextReading> measure_next;     // filled where the room itself is told
   std::vector<Missing> missing;
   std::vector<std::string> facts;  // that stand beside the numbers and do not agree with them
   double chi2 = 0, chi2_limit = 0;

@@ -107,8 +107,9 @@ TEST_CASE("a chain of two tapes: the far mark is loose, and said to be") {
         "nothing says where the mark 'D' is: take one more tape to it");
   CHECK(adjusted.expected_span("A", "B"));
   CHECK(!adjusted.expected_span("A", "D"));
-  REQUIRE(!adjusted.report().measure_next.empty());
-  CHECK(adjusted.report().measure_next[0].reading.find("'D'") != std::string::npos);
+  const auto next = adjusted.measure_next({}, 1);
+  REQUIRE(!next.empty());
+  CHECK(next[0].reading.find("'D'") != std::string::npos);
 }
 
 TEST_CASE("a net that hangs on one corner may turn: no defect, its distances stand") {

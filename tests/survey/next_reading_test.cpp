@@ -104,7 +104,7 @@ TEST_CASE("measure next: gains are shares, best first, and add up to less than a
   const Kind kind;
   const TrueRoom room = true_room(kind, random);
   const Adjustment adjusted = adjust(Person(room, kind, random).sparse());
-  const auto& next = adjusted.report().measure_next;
+  const auto next = adjusted.measure_next({}, 5);
   REQUIRE(next.size() > 1);
   double sum = 0;
   for (std::size_t i = 0; i < next.size(); ++i) {
@@ -135,9 +135,11 @@ TEST_CASE("measure next: the gain foretold is the variance that the reading remo
 }
 
 TEST_CASE("measure next: in an empty corner the first reading is a diagonal") {
-  const auto report = adjust(SurveyBuilder().survey).report();
-  REQUIRE(!report.measure_next.empty());
-  CHECK(report.measure_next.front().kind == NextReading::Kind::diagonal);
+  const Adjustment adjusted = adjust(SurveyBuilder().survey);
+  const auto next = adjusted.measure_next({}, 1);
+  REQUIRE(!next.empty());
+  CHECK(next.front().kind == NextReading::Kind::diagonal);
+  const RoomReport& report = adjusted.report();
   REQUIRE(!report.missing.empty());
   CHECK(report.missing.front().blocks);
   CHECK(report.missing.front().what ==
