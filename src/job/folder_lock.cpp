@@ -10,16 +10,8 @@
 #include <system_error>
 
 namespace nook {
-namespace {
 
 namespace fs = std::filesystem;
-
-const char* made(const std::string& folder) {
-  fs::create_directories(folder);
-  return folder.c_str();
-}
-
-}  // namespace
 
 bool has_room(const std::string& folder) {
   return fs::exists(fs::path(folder) / "room.toml");
@@ -30,7 +22,9 @@ bool has_file(const std::string& path) {
 }
 
 FolderLock::FolderLock(const std::string& folder)
-    : fd_(::open(made(folder), O_RDONLY | O_DIRECTORY | O_CLOEXEC)) {
+    : folder_(folder),
+      made_(fs::create_directories(folder)),
+      fd_(::open(folder.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC)) {
   if (fd_ >= 0 && ::flock(fd_, LOCK_EX | LOCK_NB) == 0) return;
   const int error = errno;
   if (fd_ >= 0) ::close(fd_);
@@ -38,6 +32,7 @@ FolderLock::FolderLock(const std::string& folder)
 }
 
 FolderLock::~FolderLock() {
+  if (made_) ::rmdir(folder_.c_str());  // refused by the kernel where it holds anything
   ::close(fd_);
 }
 

@@ -10,9 +10,9 @@ bool has_room(const std::string& folder);
 /// Whether there is a file of that path.
 bool has_file(const std::string& path);
 
-/// Makes the folder where it is missing. Holds the folder until it goes out of scope or the process
-/// dies, however it dies; leaves no file behind. Throws std::system_error: EWOULDBLOCK where
-/// another process holds it.
+/// Makes the folder where it is missing, and takes it away again at the end where nothing was put
+/// into it. Holds the folder until it goes out of scope or the process dies, however it dies;
+/// leaves no file behind. Throws std::system_error: EWOULDBLOCK where another process holds it.
 class FolderLock {
  public:
   explicit FolderLock(const std::string& folder);
@@ -21,6 +21,8 @@ class FolderLock {
   ~FolderLock();
 
  private:
+  std::string folder_;
+  bool made_;
   int fd_;
 };
 

@@ -145,6 +145,14 @@ class Entry(unittest.TestCase):
         done = enter(self.folder, [wrong, "keep", "done"])
         self.assertIn("83 7/8", (self.folder / "room.toml").read_text())
 
+    def test_an_entry_left_at_once_leaves_no_folder_behind(self):
+        done = enter(self.folder, ["done"])
+        self.assertEqual(done.returncode, 2)
+        self.assertFalse(self.folder.exists())
+        self.folder.mkdir()
+        enter(self.folder, ["done"])
+        self.assertTrue(self.folder.is_dir(), "a folder that stood before stays")
+
     def test_a_new_alcove_is_asked_for_all_that_it_needs(self):
         asked = enter(self.folder, ["mm", "case", "left, back, right", "612", "skip", "1202", "skip", "607", "skip"]
                       + ["1020", "1021", "1020", "1019"] + ["skip"] * 80).stdout
