@@ -33,7 +33,7 @@ void read_mark(RoomFile& file, const Node& node, Marks& marks) {
   if (name->empty())
     file.source.fault(place, "a mark needs a name", "bad-name",
                       "call it as you would say it: \"nail in the sill\"");
-  const bool taken = !marks.all.add(*name);
+  const bool taken = !marks.all.add(*name) && !name->empty();
   if (marks.corners.holds(*name))
     file.source.fault(place, fmt::format("'{}' is a corner's name", *name), "name-reserved",
                       "corners are marks already: leave this one out");

@@ -174,3 +174,38 @@ TEST_CASE("between: names that the other file does not know are filed where they
   REQUIRE(more.size() == 1);
   CHECK(more[0].what == "design.toml has no part 'front panle'");
 }
+
+TEST_CASE("between: where no name is near, the ones that are there are said") {
+  const auto survey = parse_room(kAlcove, "room.toml");
+  std::string text = kDesign;
+  text.replace(text.find("right wall"), 10, "chimney wall");
+  const FileNames names{"room.toml", "design.toml", "pieces.toml"};
+  const Diagnostics faults = faults_between(*survey, design(text), names);
+  REQUIRE(faults.size() == 2);
+  CHECK(faults[1].what == "room.toml has no wall 'chimney'");
+  CHECK(faults[1].help == "it has: left, back, right");
+  PiecesAsCut cut;
+  cut.pieces.push_back({"zzzzzzzz", true, {}, {}, {}, {}, {2, 8, 8}});
+  CHECK(
+      faults_between(design(kDesign), cut, names).at(0).help.starts_with("it has: front panel, "));
+  const Design many = with_part("{ size = [9, 9] }",
+                                "[[part]]\nname = 'q'\nstock = 'ply'\n"
+                                "place = { at = [20, 0, 0], u = '+y', v = '+z' }\n"
+                                "shape = { size = [9, 9] }\n"
+                                "repeat = { count = 9, step = [0, 0, 10] }\n");
+  CHECK(faults_between(many, cut, names).at(0).help == "check the name there");
+}
+
+TEST_CASE("between: what the room says is installed is a piece or a wall of these files") {
+  const Design loft = design(kDesign);
+  const FileNames names{"room.toml", "design.toml", ""};
+  auto survey = *parse_room(kRoom, "room.toml");
+  survey.parts_named = {{"front panel", {7, 1, 4}}, {"left wall", {8, 1, 4}}};
+  CHECK(faults_between(survey, loft, names).empty());
+  survey.parts_named = {{"back panel", {7, 1, 4}}, {"back wall", {8, 1, 4}}};
+  const Diagnostics faults = faults_between(survey, loft, names);
+  REQUIRE(faults.size() == 2);
+  CHECK(faults[0].file == "room.toml");
+  CHECK(faults[0].what == "design.toml has no part 'back panel'");
+  CHECK(faults[1].what == "room.toml has no wall 'back'");
+}

@@ -85,6 +85,14 @@ TEST_CASE("edit: a new key goes behind the last one of its table, indented like 
   CHECK(text == wanted);
 }
 
+TEST_CASE("edit: dots in a quoted header are no keys of their own") {
+  for (const std::string header : {"['3/4 in. ply']", "[\"3/4 in. ply\"]"}) {
+    TextEdit edit("[a]\nb = 1\n" + header + "\nc = 1\n[d]\n");
+    REQUIRE(edit.set({{"3/4 in. ply", 0}, {"e", 0}}, "2"));
+    CHECK(edit.text() == "[a]\nb = 1\n" + header + "\nc = 1\ne = 2\n[d]\n");
+  }
+}
+
 TEST_CASE("edit: a new key of the file itself goes before the first table") {
   CHECK(after_set(kWalls, "title", "'x'") ==
         "# my room\nunits = \"inch\"   # inches\ntitle = 'x'\n" +
@@ -152,6 +160,11 @@ TEST_CASE("edit: what cannot be done says why and changes nothing") {
   CHECK_FALSE(edit.set(key_path("title"), "'unclosed"));
   CHECK_FALSE(edit.remove(key_path("title")));
   CHECK(edit.text() == kWalls);
+  TextEdit dotted("a.b = 1\nw = [{ c = 1 }]\n");
+  CHECK(dotted.set(key_path("a.d"), "2").error() == "a has no header of its own");
+  CHECK(dotted.append_table(key_path("w"), "c = 2\n").error() == "w is written in brackets");
+  CHECK(dotted.append_table(key_path("x[0].y"), "c = 2\n").error() == "there is no x[0]");
+  CHECK(dotted.text() == "a.b = 1\nw = [{ c = 1 }]\n");
 }
 
 TEST_CASE("edit: texts are quoted so that they read back") {

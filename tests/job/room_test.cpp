@@ -93,6 +93,13 @@ TEST_CASE("room: heights from the level line") {
   CHECK_FALSE(line[0].height.from_line);
   CHECK(line[1].height.from_line);
   CHECK(in(line[1].height.value) == Approx(6));
+  const Survey survey = room(
+      "[[wall]]\nname = 'a'\n[[wall.string]]\nfrom_line = '-30'\nline = [['3', '1'], ['60', '1']]\n"
+      "[wall.studs]\nfound = [{ centre = '47 1/4', from_line = '+6 1/4', by = 'finder' }]\n");
+  const Height& string = survey.walls.at(0).strings.at(0).height;
+  CHECK((string.from_line && in(string.value) == Approx(-30)));
+  const auto& stud = survey.walls[0].studs->found.at(0).height;
+  CHECK((stud && stud->from_line && in(stud->value) == Approx(6.25)));
 }
 
 TEST_CASE("room: a corner's diagonals, marks shared by spot, struck ones counted") {
