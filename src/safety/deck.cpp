@@ -94,7 +94,8 @@ bool free_above(const std::vector<Top>& tops, const std::vector<Top>& set) {
   for (const Top& top : set) {
     const Box2 box = box_of(top.outline);
     for (int i = 0; i < kLooks * kLooks; ++i) {
-      const Vec2 d = (1.0 / kLooks) * Vec2{i % kLooks + 0.5, i / kLooks + 0.5};
+      const int column = i % kLooks, row = i / kLooks;
+      const Vec2 d = (1.0 / kLooks) * Vec2{column + 0.5, row + 0.5};
       const Vec2 p = {box.low.x + d.x * (box.high.x - box.low.x),
                       box.low.y + d.y * (box.high.y - box.low.y)};
       if (!contains({top.outline, {}}, p)) continue;

@@ -64,7 +64,8 @@ Grid::Grid(const Air& air, Window window)
 }
 
 Vec2 Grid::middle(int cell) const {
-  return low_ + kCell * Vec2{cell % columns_ + 0.5, cell / columns_ + 0.5};
+  const int column = cell % columns_, row = cell / columns_;
+  return low_ + kCell * Vec2{column + 0.5, row + 0.5};
 }
 
 int Grid::at(Vec2 p) const {

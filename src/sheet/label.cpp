@@ -13,7 +13,6 @@ namespace {
 
 constexpr int kRings = 60;           // chosen: 60 rings reach 200 mm of paper
 constexpr int kDirections = 16;      // chosen
-constexpr double kCrossing = 2.5;    // one crossed line costs as much as 2.5 text sizes. Chosen
 constexpr double kLeaderFrom = 1.1;  // text sizes off its point from which a label has a leader
 
 // Of the em, free round a label: screens round each letter's width to whole pixels. Chosen.
