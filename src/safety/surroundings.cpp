@@ -110,6 +110,15 @@ void judge_heaters(const Scene& scene, Cautions& cautions) {
   }
 }
 
+// How far the nearest corner of a piece stands before a wall.
+double off_wall(const WallShape& wall, const Body& body) {
+  double least = 1e9;
+  for (const Vec2 p : body.region.outline)
+    for (const double w : {0.0, body.piece->thickness})
+      least = std::min(least, before(wall, body.frame.room_from_piece({p.x, p.y, w})));
+  return least;
+}
+
 void judge_escape(const Scene& scene, Cautions& cautions) {
   const std::string source = cited(From::escape_window);
   cautions.say({"escape-window",
@@ -122,8 +131,7 @@ void judge_escape(const Scene& scene, Cautions& cautions) {
     for (const Body& body : scene.bodies) {
       const Patch patch = patch_of(scene, window.patch.wall, body);
       if (!share_along(patch, window.patch) || !share_height(patch, window.patch)) continue;
-      if (before(scene.in.room.walls[window.patch.wall], body.frame.at) > mm(Of::window_reach))
-        continue;
+      if (off_wall(scene.in.room.walls[window.patch.wall], body) > mm(Of::window_reach)) continue;
       cautions.say({"escape-window",
                     body.piece->name,
                     {"It stands before the {}: whoever sleeps here may need that way out.",
