@@ -81,6 +81,7 @@ CutFigure unknown(Of of) {
   CutFigure made;
   made.of = of;
   made.off = {0, kUnknown};
+  made.measured = false;
   return made;
 }
 
@@ -176,6 +177,7 @@ CutFigure notch_figure(const NeededNotch& notch, bool across, std::optional<Leng
   made.wanted = across ? notch.width_mm : notch.height_mm;
   made.low = -std::max(notch.clearance_mm / 2, kNotchLeast);
   made.high = kNotchOver;
+  made.measured = cut.has_value();
   made.off = cut ? Measured{cut->mm - made.wanted, sd} : Measured{0, kUnknown};
   return made;
 }

@@ -29,6 +29,7 @@ struct CutFigure {
   CornerVector row{};  // off = row . corners; not of a notch
   std::string corner;  // of a notch
   double wanted = 0;
+  bool measured = true;
 
   bool of_notch() const { return of == Of::notch_width || of == Of::notch_height; }
   /// Whether the readings say anything about it: else its sd is wider than what is accepted.

@@ -5,6 +5,8 @@
 #include <cmath>
 #include <functional>
 
+#include "shop/level_tape.h"
+
 namespace nook {
 namespace {
 
@@ -28,19 +30,31 @@ size_t vertex_at(const Polygon& outline, Corner corner) {
   return best;
 }
 
+using Reads = std::function<double(const Polygon&)>;
+
 // One thing a tape read, and what it would read from an outline.
 struct Taped {
   double value, sd;
-  std::function<double(const Polygon&)> from;
+  Reads from;
   CutDisagreement::Of of = CutDisagreement::Of::width;
   int index = 0;
 };
 
-std::function<double(const Polygon&)> width_at(double at) {
-  return [at](const Polygon& p) { return chord_level(p, bounds_of(p).low.y + at).length(); };
+Polygon turned(const Polygon& outline) {
+  Polygon swapped;
+  for (const Vec2 p : outline) swapped.push_back({p.y, p.x});
+  return swapped;
 }
-std::function<double(const Polygon&)> height_at(double at) {
-  return [at](const Polygon& p) { return chord_upright(p, bounds_of(p).low.x + at).length(); };
+
+// What a tape reads at a height, or at a distance from the left, held where it is on the needed
+// outline.
+Reads width_at(const Polygon& needed, double at) {
+  const LevelTape tape(needed, bounds_of(needed).low.y + at);
+  return [tape, at](const Polygon& p) { return tape.read(p, at); };
+}
+Reads height_at(const Polygon& needed, double at) {
+  const Reads width = width_at(turned(needed), at);
+  return [width](const Polygon& p) { return width(turned(p)); };
 }
 
 // `astray`: what it reads when it is taken kAstray aside, mm.
@@ -50,13 +64,13 @@ void add(std::vector<Taped>& all, const CheckedAt& reading, const Taped& one, do
                    one.of, one.index});
 }
 
-// Chords of one kind, each as uncertain as the outline is slanted where it was taken.
+// Readings of one kind, each as uncertain as the outline is slanted where it was taken.
 void add_chords(std::vector<Taped>& all, const std::vector<CheckedAt>& readings,
                 const Polygon& outline, Taped one) {
   const auto at = one.of == CutDisagreement::Of::width ? width_at : height_at;
   for (const CheckedAt& reading : readings) {
-    one.from = at(reading.at.mm);
-    add(all, reading, one, at(reading.at.mm + kAstray)(outline) - one.from(outline));
+    one.from = at(outline, reading.at.mm);
+    add(all, reading, one, at(outline, reading.at.mm + kAstray)(outline) - one.from(outline));
     ++one.index;
   }
 }
@@ -121,11 +135,10 @@ NormalEquations linear_at(const std::vector<Taped>& readings, const Polygon& out
 }
 
 std::vector<CutStation> stations(const std::vector<CheckedAt>& readings, const Polygon& outline,
-                                 const CornerVector& off,
-                                 std::function<double(const Polygon&)> (*at)(double)) {
+                                 const CornerVector& off, Reads (*at)(const Polygon&, double)) {
   std::vector<CutStation> all;
   for (const CheckedAt& reading : readings) {
-    const auto from = at(reading.at.mm);
+    const auto from = at(outline, reading.at.mm);
     const double wanted = from(outline);
     all.push_back({reading.at.mm, wanted, slope({0, 0, from, {}, 0}, outline, off),
                    from(with_corners(outline, off)) - wanted});

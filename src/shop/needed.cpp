@@ -174,6 +174,7 @@ void gather(std::vector<NeededNotch>& notches, const NeededNotch& next) {
     if (known.corner == next.corner) {
       known.width_mm = std::max(known.width_mm, next.width_mm);
       known.height_mm = std::max(known.height_mm, next.height_mm);
+      known.clearance_mm = std::min(known.clearance_mm, next.clearance_mm);
       return;
     }
   notches.push_back(next);

@@ -60,7 +60,7 @@ LaidFrom laid_from(const NeededPiece& piece);
 ///    edge scribed in the shop follows the gap itself; all others are as drawn. Wood that the piece
 ///    stands off its drawn place is used first, then wood is left beyond the drawn edge.
 /// 2. A side may stray by kMayBeOver and kSawStrays, less where its contact accepts less.
-/// 3. Notches in one corner are one: as wide and as high as the largest.
+/// 3. Notches in one corner are one: as wide and as high as the largest, the least clearance in it.
 std::vector<NeededPiece> needed_pieces(const Design& design, const FitAnswer& fit);
 
 }  // namespace nook

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <initializer_list>
 
 #include "design/side.h"
 
@@ -95,10 +96,25 @@ const SideAllowance& allowance(const Judged& judged, EdgeSide side) {
   return judged.needed->sides[static_cast<size_t>(side)];
 }
 
-double off_of(const Judged& judged, Of of, Of stick) {
-  if (const CutFigure* figure = judged.figure(of)) return figure->off.value;
-  if (const CutFigure* figure = judged.figure(stick)) return figure->off.value;
+// How far one end is off; where it was not measured it is as the other end, a stick all along.
+double off_of(const Judged& judged, std::initializer_list<Of> figures) {
+  for (const Of of : figures)
+    if (const CutFigure* figure = judged.figure(of); figure && figure->known())
+      return figure->off.value;
   return 0;
+}
+
+// At the bottom or left end, and at the top or right end.
+struct Ends {
+  double first, last;
+};
+Ends widths_off(const Judged& judged) {
+  return {off_of(judged, {Of::width_bottom, Of::width_top, Of::length}),
+          off_of(judged, {Of::width_top, Of::width_bottom, Of::length})};
+}
+Ends heights_off(const Judged& judged) {
+  return {off_of(judged, {Of::height_left, Of::height_right, Of::section}),
+          off_of(judged, {Of::height_right, Of::height_left, Of::section})};
 }
 
 // What is too much between two sides, off one of them or the other; wood left wild stays.
@@ -107,10 +123,7 @@ void add_trims(std::vector<Remedy>& remedies, const Judged& judged, CutFault::Of
   const EdgeSide near = level ? EdgeSide::left : EdgeSide::bottom;
   const EdgeSide far = level ? EdgeSide::right : EdgeSide::top;
   const double wild = allowance(judged, near).wild + allowance(judged, far).wild;
-  const double first =
-      off_of(judged, level ? Of::width_bottom : Of::height_left, level ? Of::length : Of::section);
-  const double last =
-      off_of(judged, level ? Of::width_top : Of::height_right, level ? Of::length : Of::section);
+  const auto [first, last] = level ? widths_off(judged) : heights_off(judged);
   for (const EdgeSide side : {far, near})
     remedies.push_back(
         trimmed(judged, {side, std::max(first - wild, 0.0), std::max(last - wild, 0.0)}));
@@ -141,8 +154,8 @@ void add_fill(std::vector<Remedy>& remedies, const Judged& judged, const CutFaul
 // A wedge off the bottom, or the top, makes it square to its sides and costs height.
 void add_squaring(std::vector<Remedy>& remedies, const Judged& judged, const CutFault& fault) {
   const double wedge = std::abs(fault.off.value) * judged.shape.width / judged.shape.height;
-  const double spare = std::min(off_of(judged, Of::height_left, Of::section),
-                                off_of(judged, Of::height_right, Of::section));
+  const Ends heights = heights_off(judged);
+  const double spare = std::min(heights.first, heights.last);
   // Leaning right, the bottom gives wood at its left end, the top at its right end.
   const bool right = fault.off.value > 0;
   for (const EdgeSide side : {EdgeSide::bottom, EdgeSide::top}) {

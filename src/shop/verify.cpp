@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 
 #include "shop/cut_faults.h"
 #include "shop/mixed_figures.h"
@@ -66,38 +67,17 @@ CutFault swap_fault(const Measuring& piece, const std::string& other) {
 constexpr double kFarOff = 50.8;      // mm, 2 in: further off than a cut goes wrong. Chosen
 constexpr double kMuchBetter = 0.25;  // of that: the figures were swapped. Chosen
 
-// The furthest that a size is off, or a notch's; squareness says nothing about swapped figures.
+// The furthest that a size is off, or a notch's, without end where sizes contradict each other so
+// much that nothing is known; squareness says nothing about swapped figures.
 double furthest_off(const Judged& judged, bool notches) {
   double most = 0;
-  for (const CutFigure& figure : judged.figures)
-    if (figure.known() && figure.of_notch() == notches && figure.of != CutFigure::Of::square)
-      most = std::max(most, std::abs(figure.off.value));
+  for (const CutFigure& figure : judged.figures) {
+    if (!figure.measured || figure.of_notch() != notches || figure.of == CutFigure::Of::square)
+      continue;
+    if (!figure.known()) return std::numeric_limits<double>::infinity();
+    most = std::max(most, std::abs(figure.off.value));
+  }
   return most;
-}
-
-CutFault swapped_figures(const std::string& what, double off) {
-  CutFault fault;
-  fault.kind = CutFault::Kind::figures_swapped;
-  fault.of = CutFault::Of::whole;
-  fault.verdict = Verdict::cannot_tell;
-  fault.other = what;
-  fault.off.value = off;
-  return fault;
-}
-
-// Figures that cannot be of this piece as they stand: swapped, or taken where there is no piece.
-std::optional<CutFault> written_wrong(const Measuring& piece, CutScale scale) {
-  const auto meant_better = [&](const PieceAsCut& meant, bool notches) {
-    const double as_given = furthest_off(piece.judged, notches);
-    return as_given >= kFarOff &&
-           furthest_off(judged_for(meant, piece.needed, scale), notches) <= kMuchBetter * as_given;
-  };
-  for (const MixUp& mixed : mix_ups(*piece.cut))
-    if (meant_better(mixed.meant, false))
-      return swapped_figures(mixed.what, furthest_off(piece.judged, false));
-  if (meant_better(with_notches_turned(*piece.cut), true))
-    return swapped_figures("notches", furthest_off(piece.judged, true));
-  return taken_beyond(*piece.cut, *piece.judged.needed);
 }
 
 // The figure that uses up most of what is accepted.
@@ -111,6 +91,32 @@ Measured worst_off(const Judged& judged) {
     if (used > most) most = used, worst = figure.off;
   }
   return worst;
+}
+
+CutFault swapped_figures(const std::string& what, Measured off) {
+  CutFault fault;
+  fault.kind = CutFault::Kind::figures_swapped;
+  fault.of = CutFault::Of::whole;
+  fault.verdict = Verdict::cannot_tell;
+  fault.other = what;
+  fault.off = off;
+  return fault;
+}
+
+// Figures that cannot be of this piece as they stand: swapped, or taken where there is no piece.
+std::optional<CutFault> written_wrong(const Measuring& piece, CutScale scale) {
+  const auto meant_better = [&](const PieceAsCut& meant, bool notches) {
+    const double as_given = furthest_off(piece.judged, notches);
+    if (as_given < kFarOff) return false;
+    const double other = furthest_off(judged_for(meant, piece.needed, scale), notches);
+    return std::isfinite(other) && other <= kMuchBetter * as_given;
+  };
+  for (const MixUp& mixed : mix_ups(*piece.cut))
+    if (meant_better(mixed.meant, false))
+      return swapped_figures(mixed.what, worst_off(piece.judged));
+  if (meant_better(with_notches_turned(*piece.cut), true))
+    return swapped_figures("notches", worst_off(piece.judged));
+  return taken_beyond(*piece.cut, *piece.judged.needed);
 }
 
 PieceVerify verified(const Measuring& piece, const std::vector<Measuring>& all, CutScale scale) {

@@ -1,0 +1,103 @@
+// What a verdict on a piece as cut names: always something, and the piece that is worst off.
+#include "shop/cut_faults.h"
+
+#include <catch2/catch.hpp>
+
+#include "cut_shop.h"
+
+using namespace nook;
+using namespace nook::sample;
+using Catch::WithinAbs;
+using Kind = CutFault::Kind;
+
+namespace {
+
+// A panel 36 by 70 with its notch, off by so much in one way.
+PieceVerify off_by(int way, double mm) {
+  const double w = in(36), h = in(70);
+  Polygon cut = panel();
+  if (way == 0) cut[1].x += mm, cut[2].x += mm;
+  if (way == 1) cut[2].y += mm, cut[3].y += mm;
+  if (way == 2) cut[2].x += mm;
+  if (way == 3) cut = {{0, 0}, {w, 0}, {w + mm, h}, {mm, h}};
+  NotchAsCut lower_left = notch("lower left", 0.6875, 5.375);
+  if (way == 4) *lower_left.width += millimetres(mm);
+  Shop shop;
+  shop.need("panel", panel()).notches = {wanted_notch()};
+  shop.measure("panel", cut, 0).notches = {lower_left};
+  return shop.answer().pieces[0];
+}
+
+int rank(Verdict verdict) {
+  return verdict == Verdict::fits ? 0 : verdict == Verdict::cannot_tell ? 1 : 2;
+}
+
+}  // namespace
+
+TEST_CASE("cut faults: the further off the worse, and what is not right has a fault that says so",
+          "[property]") {
+  int untold = 0;
+  for (int way = 0; way < 5; ++way)
+    for (const double sign : {1.0, -1.0}) {
+      int before = 0;
+      for (double off = 0; off < 10; off += 0.05) {
+        const PieceVerify piece = off_by(way, sign * off);
+        INFO("way " << way << ", " << sign * off << " mm");
+        CHECK(rank(piece.verdict) >= before);
+        before = rank(piece.verdict);
+        CHECK(piece.faults.empty() == (piece.verdict == Verdict::fits));
+        if (!piece.faults.empty()) CHECK(piece.faults[0].verdict == piece.verdict);
+        untold += piece.verdict == Verdict::cannot_tell;
+      }
+      CHECK(before == 2);
+    }
+  CHECK(untold > 50);
+}
+
+TEST_CASE("cut faults: an entry for a part with copies has to suit the one it suits worst") {
+  Shop shop;
+  shop.need("shelf", panel(in(14), in(40)));
+  NeededPiece wider = shop.needed[0];
+  shop.needed[0].part = "shelf 1";
+  wider.part = "shelf 2", wider.outline = panel(in(14.5), in(40));
+  shop.needed.push_back(wider);
+  shop.measure("shelf", panel(in(14), in(40)));
+  CHECK(shop.answer().pieces[0].verdict == Verdict::does_not_fit);
+  shop.cut.pieces[0].part = "shelf 1";
+  CHECK(shop.answer().pieces[0].verdict == Verdict::fits);
+  CHECK(shop.answer().not_measured == std::vector<std::string>{"shelf 2"});
+}
+
+TEST_CASE("cut faults: a belly between two right widths cannot be told, and is named") {
+  Shop shop;
+  shop.need("panel", panel());
+  PieceAsCut& cut = shop.measure("panel", panel(), 0);
+  CheckedAt middle = cut.widths[0];
+  middle.at = inches(35), middle.measured = {inches(36.5)};
+  cut.widths.insert(cut.widths.begin() + 1, middle);
+  const PieceVerify piece = shop.answer().pieces[0];
+  // Sides are taken to be straight: then this reading is 1/2 from what the others say.
+  CHECK(piece.verdict == Verdict::cannot_tell);
+  REQUIRE(piece.faults.size() == 1);
+  CHECK(piece.faults[0].kind == Kind::disagree);
+  CHECK(piece.faults[0].where == "the second width");
+  CHECK_THAT(piece.faults[0].off.value / in(1), WithinAbs(0.5, 0.01));
+  CHECK(piece.remedies.back().what == Remedy::Do::measure);
+}
+
+TEST_CASE("cut faults: wherever a panel is measured, a right one fits and a wide one does not",
+          "[property]") {
+  for (const double wide : {0.0, 0.25})
+    for (const double low : {0.0, 0.01, 1.0, 5.0})
+      for (const double high : {69.0, 69.99, 70.0, 70.01, 70.2}) {
+        INFO("widths at " << low << " and " << high << ", " << wide << " in too wide");
+        Shop shop;
+        shop.need("panel", panel());
+        PieceAsCut& cut = shop.measure("panel", panel(in(36 + wide), in(70)));
+        cut.widths[0].at = inches(low), cut.widths[1].at = inches(high);
+        cut.heights[0].at = inches(low), cut.heights[1].at = inches(36 - 70 + high);
+        const PieceVerify piece = shop.answer().pieces[0];
+        CHECK(piece.verdict == (wide > 0 ? Verdict::does_not_fit : Verdict::fits));
+        if (wide > 0) CHECK_THAT(piece.off.value / in(1), WithinAbs(wide, 0.02));
+      }
+}
