@@ -107,6 +107,48 @@ TEST_CASE("needed: a notch counts from the finished edge, clearance and all") {
   CHECK_THAT(piece.notches[0].clearance_mm, WithinAbs(in(0.125), 1e-9));
 }
 
+TEST_CASE("needed: a contact that accepts less lets its own side stray less") {
+  Found found(EdgeSide::right, Fitting::butt);
+  found.drawn.design.contacts[0].allow = millimetres(1);
+  const auto sides = found.needed().sides;
+  CHECK(sides[static_cast<size_t>(EdgeSide::right)].under == 1);
+  CHECK(sides[static_cast<size_t>(EdgeSide::left)].under == kSawStrays);
+  found.drawn.design.contacts[0].allow = millimetres(5);
+  CHECK(found.needed().sides[static_cast<size_t>(EdgeSide::right)].under == kSawStrays);
+}
+
+TEST_CASE("needed: an edge by its number is the side that it lies on, a slanted one is none") {
+  const Polygon house{{0, 0}, {100, 0}, {100, 80}, {50, 120}, {0, 80}};
+  const auto side = [&](int first, int last) { return side_meant(house, EdgeRun{first, last}); };
+  CHECK(side(0, 0) == EdgeSide::bottom);
+  CHECK(side(1, 1) == EdgeSide::right);
+  CHECK_FALSE(side(2, 2));
+  CHECK(side(2, 3) == EdgeSide::top);
+  CHECK(side(4, 4) == EdgeSide::left);
+  CHECK_FALSE(side_meant(house, PieceFace::back));
+}
+
+TEST_CASE("needed: notches in one corner are one, the largest, with the least clearance") {
+  Found found(EdgeSide::left, Fitting::butt);
+  Contact& first = found.drawn.design.contacts[0];
+  Contact second = first;
+  first.clearance = inches(0.5), second.clearance = inches(0.125);
+  found.drawn.design.contacts = {first, second};
+  const auto notch = [](int contact, double width, double height) {
+    NotchFit made;
+    made.contact = contact, made.piece = 0;
+    made.polygon = rectangle(in(width), in(height));
+    return made;
+  };
+  found.fit.notches = {notch(0, 1, 5), notch(1, 2, 3)};
+  const auto notches = found.needed().notches;
+  REQUIRE(notches.size() == 1);
+  CHECK(notches[0].corner == "lower left");
+  CHECK_THAT(notches[0].width_mm / in(1), WithinAbs(2, 1e-9));
+  CHECK_THAT(notches[0].height_mm / in(1), WithinAbs(5, 1e-9));
+  CHECK_THAT(notches[0].clearance_mm / in(1), WithinAbs(0.125, 1e-9));
+}
+
 TEST_CASE("wild: 1/2 in beyond the drawn edge, more where the gap takes it") {
   Found found(EdgeSide::right, Fitting::scribe);
   const auto beyond = [&] {
