@@ -30,7 +30,6 @@ bool is_thing(Owner owner) {
 // Closed in the room by what the contact between the two says.
 bool closed(const Scene& scene, Owner a, Owner b) {
   if (a.kind != Owner::Kind::piece) std::swap(a, b);
-  const std::string other = name_of(scene, b);
   const auto names = [&](const std::string& name, int k) {
     return name == scene.piece(k).name || name == scene.part(k).name;
   };
@@ -38,9 +37,10 @@ bool closed(const Scene& scene, Owner a, Owner b) {
                      [&](const Contact& contact) {
                        if (contact.by == Fitting::butt || contact.by == Fitting::clear)
                          return false;
-                       if (names(contact.part, a.index)) return contact.meets == other;
-                       return b.kind == Owner::Kind::piece && names(contact.part, b.index) &&
-                              names(contact.meets, a.index);
+                       if (b.kind != Owner::Kind::piece)
+                         return names(contact.part, a.index) && contact.meets == name_of(scene, b);
+                       return (names(contact.part, a.index) && names(contact.meets, b.index)) ||
+                              (names(contact.part, b.index) && names(contact.meets, a.index));
                      });
 }
 

@@ -1,6 +1,8 @@
 // A shop in code: pieces needed, what was measured of them, and what verify says.
 #pragma once
 
+#include <optional>
+
 #include "sample.h"
 #include "shop/verify.h"
 #include "taping.h"
@@ -51,10 +53,10 @@ inline bool has(const PieceVerify& piece, CutFault::Kind kind) {
     if (fault.kind == kind) return true;
   return false;
 }
-inline const Remedy* trim_of(const PieceVerify& piece, const std::string& edge) {
+inline std::optional<Remedy> trim_of(const PieceVerify& piece, const std::string& edge) {
   for (const Remedy& remedy : piece.remedies)
-    if (remedy.what == Remedy::Do::trim && remedy.edge == edge) return &remedy;
-  return nullptr;
+    if (remedy.what == Remedy::Do::trim && remedy.edge == edge) return remedy;
+  return std::nullopt;
 }
 
 }  // namespace nook::sample

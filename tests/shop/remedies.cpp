@@ -38,7 +38,7 @@ Cutout square_hole(const std::string& name, double from, double to) {
 TEST_CASE("remedies: with one width measured the trim is as wide at the other end") {
   Shop shop = unripped();
   shop.cut.pieces[0].widths.resize(1);
-  const Remedy* trim = trim_of(shop.answer().pieces[0], "right");
+  const std::optional<Remedy> trim = trim_of(shop.answer().pieces[0], "right");
   REQUIRE(trim);
   CHECK_THAT(trim->by_first_mm / in(1), WithinAbs(3.75, 0.01));
   CHECK_THAT(trim->by_last_mm / in(1), WithinAbs(3.75, 0.01));
@@ -49,7 +49,7 @@ TEST_CASE("remedies: a trim that leaves under 1 in beside a cutout - cuts into i
   shop.needed[0].sides[1].to_room = false;
   shop.drawn.design.parts[0].cutouts = {square_hole("near", 4.5, 14), square_hole("far", 4.8, 20)};
   const PieceVerify piece = shop.answer().pieces[0];
-  const Remedy* left = trim_of(piece, "left");
+  const std::optional<Remedy> left = trim_of(piece, "left");
   REQUIRE(left);
   REQUIRE(left->spoils.size() == 2);
   // 4 1/2 less 3 3/4 leaves 3/4; 4.8 less 3 3/4 leaves 1.05.
@@ -72,6 +72,22 @@ TEST_CASE("remedies: too high - off the top first, off the bottom spoils what st
   REQUIRE(piece.remedies[1].spoils.size() == 1);
   CHECK(piece.remedies[1].spoils[0].kind == Spoil::Kind::notch_narrows);
   CHECK_THAT(piece.remedies[1].spoils[0].by_mm / in(1), WithinAbs(1, 0.01));
+}
+
+TEST_CASE("remedies: a wedge off one side narrows the notch at its thick end alone") {
+  Shop shop;
+  NeededPiece& piece = shop.need("panel", panel());
+  piece.notches = {{"lower right", in(2), in(3), 0, ""}, {"upper right", in(2), in(3), 0, ""}};
+  // 36 wide at the bottom, 37 at the top.
+  shop.measure("panel", {{0, 0}, {in(36), 0}, {in(37), in(70)}, {0, in(70)}}, 0).notches = {
+      notch("lower right", 2, 3), notch("upper right", 2, 3)};
+  const std::optional<Remedy> right = trim_of(shop.answer().pieces[0], "right");
+  REQUIRE(right);
+  CHECK_THAT(right->by_first_mm / in(1), WithinAbs(0.03, 0.02));
+  CHECK_THAT(right->by_last_mm / in(1), WithinAbs(0.97, 0.02));
+  REQUIRE(right->spoils.size() == 1);
+  CHECK(right->spoils[0].name == "upper right");
+  CHECK_THAT(right->spoils[0].by_mm / in(1), WithinAbs(0.97, 0.02));
 }
 
 TEST_CASE("remedies: a notch that nobody wants - is filled, or the piece is cut again") {
@@ -123,7 +139,7 @@ TEST_CASE("remedies: a stick too long - is cut to length by as much at either en
   PieceAsCut cut;
   cut.part = "rail", cut.widths = {length};
   shop.cut.pieces = {cut};
-  const Remedy* trim = trim_of(shop.answer().pieces[0], "right");
+  const std::optional<Remedy> trim = trim_of(shop.answer().pieces[0], "right");
   REQUIRE(trim);
   CHECK_THAT(trim->by_first_mm / in(1), WithinAbs(0.5, 0.001));
   CHECK_THAT(trim->by_last_mm / in(1), WithinAbs(0.5, 0.001));

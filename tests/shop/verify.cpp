@@ -32,7 +32,7 @@ TEST_CASE("verify: a forgotten rip - still as wide as the sheet, 48 where 44 1/4
   CHECK_THAT(piece.faults[0].measured_mm / in(1), WithinAbs(48, 0.01));
   CHECK_THAT(piece.faults[0].wanted_mm / in(1), WithinAbs(44.25, 1e-9));
   CHECK_THAT(piece.off.value / in(1), WithinAbs(3.75, 0.01));
-  const Remedy* trim = trim_of(piece, "right");
+  const std::optional<Remedy> trim = trim_of(piece, "right");
   REQUIRE(trim);
   CHECK_THAT(trim->by_mm / in(1), WithinAbs(3.75, 0.01));
   CHECK(trim->spoils.empty());
@@ -59,7 +59,7 @@ TEST_CASE("verify: trimming the side that cutouts are laid off from - spoils the
   const PieceVerify answer = shop.answer().pieces[0];
   CHECK(answer.remedies.front().edge == "right");
   CHECK(answer.remedies.front().spoils.empty());
-  const Remedy* left = trim_of(answer, "left");
+  const std::optional<Remedy> left = trim_of(answer, "left");
   REQUIRE(left);
   REQUIRE(left->spoils.size() == 3);
   CHECK(left->spoils[0].kind == Spoil::Kind::cutout_moves);
@@ -161,7 +161,7 @@ TEST_CASE("verify: squaring a leaning piece - the wedge named makes a right angl
     shop.measure("panel", cut, 0);
     const PieceVerify piece = shop.answer().pieces[0];
     for (const std::string edge : {"bottom", "top"}) {
-      const Remedy* trim = trim_of(piece, edge);
+      const std::optional<Remedy> trim = trim_of(piece, edge);
       REQUIRE(trim);
       const bool bottom = edge == "bottom";
       Vec2 left = bottom ? cut[0] : cut[3], right = bottom ? cut[1] : cut[2];
@@ -230,7 +230,7 @@ TEST_CASE("verify: wood left wild is no fault, and is left on when the rest is t
   CHECK(shop.answer().verdict == Verdict::fits);
   shop.cut.pieces.clear();
   shop.measure("panel", panel(in(48), in(70)));
-  const Remedy* trim = trim_of(shop.answer().pieces[0], "left");
+  const std::optional<Remedy> trim = trim_of(shop.answer().pieces[0], "left");
   REQUIRE(trim);
   CHECK_THAT(trim->by_mm / in(1), WithinAbs(11.5, 0.01));
 }
