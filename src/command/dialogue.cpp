@@ -23,11 +23,6 @@ std::string trimmed(const std::string& line) {
   return line.substr(from, line.find_last_not_of(" \t\r") - from + 1);
 }
 
-// A doubted reading as it stays in the file: struck, with the reason.
-std::string struck(const std::string& answer) {
-  return "{ is = " + nook::quoted(answer) + ", struck = true, note = 'read again' }";
-}
-
 }  // namespace
 
 Dialogue::Dialogue(const std::string& folder, const std::string& name, bool aside) try
@@ -89,22 +84,21 @@ void Dialogue::heard(const Question& question, const std::string& line) {
     if (const std::optional<Question> more = any_time(text_, line)) return say(more->sketch);
   if (line == "back") return back();
   if (line == "again") {
+    leave_out_doubted();
     again_ = !steps_.empty() && !steps_.back().question.repeats;
     return again_ ? void() : say("  there is no reading to take again yet\n");
   }
   if (line.empty()) return say_words();
   if (line == "skip") {
     again_ = false;
-    forget_doubt();
+    leave_out_doubted();
     skipped_.insert(question.id);
+    just_skipped_.push_back(question.id);
     return;
   }
   // A doubted line of another kind waits for `keep`; anything else answers the question.
   const bool keep = doubted_aside_ && line == "keep";
-  if (doubted_aside_ && !keep) {
-    say(wrapped(*doubted_, kPageWidth, "  left out: "));
-    forget_doubt();
-  }
+  if (doubted_aside_ && !keep) leave_out_doubted();
   const std::optional<Question> other = any_time(text_, keep ? *doubted_ : line);
   if (!other) return take(question, line);
   if (!keep) forget_doubt();
@@ -120,17 +114,27 @@ void Dialogue::forget_doubt() {
   doubted_aside_ = false;
 }
 
+void Dialogue::leave_out_doubted() {
+  if (doubted_) say(wrapped(*doubted_, kPageWidth, "  left out: "));
+  forget_doubt();
+}
+
 void Dialogue::say_words() const {
   say(kWords);
   if (any_time(text_, kMore)) say("  more: what else can be read, typed at any question\n");
 }
 
 void Dialogue::back() {
-  forget_doubt();
+  leave_out_doubted();
   again_ = false;
+  if (!just_skipped_.empty()) {
+    skipped_.erase(just_skipped_.back());
+    just_skipped_.pop_back();
+    return say("  it was skipped\n");
+  }
   if (steps_.empty()) return say("  this is the first one here\n");
   const Step step = steps_.back();
-  say("  it was " + step.answers.back() + "\n");
+  say("  it was " + step.answers.back().text + "\n");
   write_whole(file_, step.before);
   text_ = step.before;
   steps_.pop_back();
@@ -139,30 +143,30 @@ void Dialogue::back() {
 }
 
 void Dialogue::take(const Question& question, const std::string& line) {
-  std::vector<std::string> answers;
+  Answers answers;
   std::string before = text_;
   if (again_) {
     before = steps_.back().before;
     answers = steps_.back().answers;
   }
   const bool keep = doubted_ && line == "keep";
-  if (doubted_ && !keep && *doubted_ != line) answers.push_back(struck(*doubted_));
-  answers.push_back(keep ? *doubted_ : line);
+  if (doubted_ && !keep && *doubted_ != line) answers.push_back({*doubted_, true});
+  answers.push_back({keep ? *doubted_ : line});
   if (!accept(before, question, answers)) return;
   forget_doubt();
   again_ = false;
 }
 
-bool Dialogue::accept(const std::string& before, const Question& question,
-                      const std::vector<std::string>& answers) {
+bool Dialogue::accept(const std::string& before, const Question& question, const Answers& answers) {
   TextEdit edit(before);
   const TextEdit::Done done = question.write(edit, answers);
   if (!done) return say(wrapped(done.error(), kPageWidth, "  not taken: ")), false;
   if (!sound(edit.text())) return false;
-  if (doubted(edit.text(), question, answers.back())) return false;
+  if (doubted(edit.text(), question, answers.back().text)) return false;
   write_whole(file_, edit.text());
   text_ = edit.text();
   if (again_) steps_.pop_back();
+  just_skipped_.clear();
   steps_.push_back({before, question, answers});
   ++accepted_;
   return true;

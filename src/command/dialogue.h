@@ -48,7 +48,7 @@ class Dialogue {
   struct Step {
     std::string before;  // the text without this answer
     Question question;
-    std::vector<std::string> answers;
+    Answers answers;
   };
 
   void refresh();
@@ -57,10 +57,11 @@ class Dialogue {
   void heard(const Question& question, const std::string& line);
   void back();
   void forget_doubt();
+  /// Says what is forgotten.
+  void leave_out_doubted();
   void say_words() const;
   void take(const Question& question, const std::string& line);
-  bool accept(const std::string& before, const Question& question,
-              const std::vector<std::string>& answers);
+  bool accept(const std::string& before, const Question& question, const Answers& answers);
   bool doubted(const std::string& text, const Question& question, const std::string& line);
 
   std::string folder_, file_;
@@ -69,9 +70,10 @@ class Dialogue {
   std::string text_;
   std::vector<Step> steps_;
   std::set<std::string> skipped_;
-  std::optional<std::string> doubted_;  // an answer that awaits `keep` or another reading
-  bool doubted_aside_ = false;          // it is of a kind that was not asked for
-  bool again_ = false;                  // the next answer is the last question's, taken again
+  std::vector<std::string> just_skipped_;  // since the last answer, for `back`
+  std::optional<std::string> doubted_;     // an answer that awaits `keep` or another reading
+  bool doubted_aside_ = false;             // it is of a kind that was not asked for
+  bool again_ = false;                     // the next answer is the last question's, taken again
   int accepted_ = 0;
 };
 

@@ -10,7 +10,6 @@ namespace nook {
 namespace {
 
 using Done = TextEdit::Done;
-using Answers = std::vector<std::string>;
 
 constexpr const char* kSizeSketch = R"(
         seen on the show face
@@ -116,7 +115,7 @@ void ask_diagonals(const Bench& bench, std::vector<PieceQuestion>& to) {
                      ": lower left to upper right, a comma, then the other?",
                  bench.units == Unit::inch ? "91 7/8, 91 15/16" : "2334, 2335", kDiagonalSketch,
                  false, [=](TextEdit& edit, const Answers& answers) -> Done {
-                   const Answers two = parts_of(answers.back());
+                   const std::vector<std::string> two = parts_of(answers.back().text);
                    if (two.size() != 2)
                      return tl::unexpected(std::string("say both, with a comma between"));
                    return set(edit, "[" + quoted(two[0]) + ", " + quoted(two[1]) + "]");
@@ -135,7 +134,7 @@ void ask_notch(const Bench& bench, const std::string& corner, std::vector<PieceQ
                      ": its width, a comma, its height?",
                  bench.units == Unit::inch ? "3/4, 5 1/2" : "19, 140", kNotchSketch, false,
                  [=](TextEdit& edit, const Answers& answers) -> Done {
-                   const Answers two = parts_of(answers.back());
+                   const std::vector<std::string> two = parts_of(answers.back().text);
                    if (two.size() != 2)
                      return tl::unexpected(std::string("say its width, a comma, its height"));
                    const std::string keys = "corner = " + quoted(corner) +

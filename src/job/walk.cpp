@@ -10,20 +10,19 @@ namespace nook {
 namespace {
 
 using Done = TextEdit::Done;
-using Answers = std::vector<std::string>;
 
 Done refused(const std::string& why) {
   return tl::unexpected(why);
 }
 
 Done write_units(TextEdit& edit, const Answers& answers) {
-  const std::string& unit = answers.back();
+  const std::string& unit = answers.back().text;
   if (unit != "inch" && unit != "mm" && unit != "cm") return refused("say inch, mm or cm");
   return edit.set(key_path("units"), quoted(unit));
 }
 
 Done write_walls(TextEdit& edit, const Answers& answers) {
-  const std::vector<std::string> names = parts_of(answers.back());
+  const std::vector<std::string> names = parts_of(answers.back().text);
   if (names.size() < 2) return refused("name two walls or three, from left to right");
   Done done;
   for (const std::string& name : names)
@@ -35,7 +34,7 @@ Done write_walls(TextEdit& edit, const Answers& answers) {
 }
 
 Done write_tape(TextEdit& edit, const Answers& answers) {
-  return set_in(edit, "tape", "corner", quoted(answers.back()));
+  return set_in(edit, "tape", "corner", quoted(answers.back().text));
 }
 
 }  // namespace

@@ -11,6 +11,13 @@
 
 namespace nook {
 
+/// An answer as typed. One that the other readings spoke against stays in the file, struck.
+struct Answer {
+  std::string text;
+  bool struck = false;
+};
+using Answers = std::vector<Answer>;
+
 /// One thing to ask. `write` puts the answers into the file: one, or the same thing taken again.
 struct Question {
   std::string id;        // the same on every walk through the same file
@@ -18,7 +25,7 @@ struct Question {
   std::string like;      // an answer as it may be typed
   std::string sketch;    // what `?` shows: where to stand and where to hold the tape
   bool repeats = false;  // the same question comes back (the next stud) until it is skipped
-  std::function<TextEdit::Done(TextEdit&, const std::vector<std::string>&)> write;
+  std::function<TextEdit::Done(TextEdit&, const Answers&)> write;
 };
 
 /// What a new file is asked first: units, walls, how the tape's end is set.

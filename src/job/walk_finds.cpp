@@ -6,11 +6,11 @@ namespace nook {
 namespace {
 
 using Done = TextEdit::Done;
-using Answers = std::vector<std::string>;
+using Parts = std::vector<std::string>;
 
 // "14 9/16, 16 1/16 nail" -> the numbers, and by what it was found.
 struct Found {
-  Answers numbers;
+  Parts numbers;
   std::string by = "finder";
 };
 Found found_in(std::string answer) {
@@ -43,7 +43,7 @@ Done write_stud(TextEdit& edit, int wall, bool first, const std::string& item) {
 
 Done write_box(TextEdit& edit, int wall, const std::string& answer) {
   const auto space = answer.find(' ');
-  const Answers parts = space == std::string::npos ? Answers{} : parts_of(answer.substr(space));
+  const Parts parts = space == std::string::npos ? Parts{} : parts_of(answer.substr(space));
   if (parts.size() != 4)
     return tl::unexpected(
         std::string("say what it is, then four numbers: along from, to, height from, to"));
@@ -54,7 +54,7 @@ Done write_box(TextEdit& edit, int wall, const std::string& answer) {
 }
 
 Done write_door(TextEdit& edit, const std::string& answer) {
-  const Answers parts = parts_of(answer);
+  const Parts parts = parts_of(answer);
   if (parts.size() != 3)
     return tl::unexpected(std::string("say its name, its clear width and its height, with commas"));
   const std::string item = "{ name = " + quoted(parts[0]) + ", width = " + quoted(parts[1]) +
@@ -78,7 +78,7 @@ void add_studs(const Walk& walk, std::vector<Question>& to) {
                       "(skip: no more)",
                   inch ? "14 9/16, 16 1/16 nail" : "370, 408 nail", kStudSketch, true,
                   [=](TextEdit& edit, const Answers& answers) -> Done {
-                    const auto item = stud_of(answers.back(), height);
+                    const auto item = stud_of(answers.back().text, height);
                     if (!item) return tl::unexpected(item.error());
                     return write_stud(edit, wall, first, *item);
                   }});
@@ -94,17 +94,18 @@ void add_obstacles(const Walk& walk, std::vector<Question>& to) {
                       " wall: which, along from, to, height from, to? (skip: no more)",
                   inch ? "outlet 40, 42 3/4, 12, 16 1/2" : "outlet 1020, 1090, 300, 420",
                   kBoxSketch, true, [wall](TextEdit& edit, const Answers& answers) {
-                    return write_box(edit, wall, answers.back());
+                    return write_box(edit, wall, answers.back().text);
                   }});
   }
 }
 
 void add_doors(const Walk& walk, std::vector<Question>& to) {
   const bool inch = walk.survey.units == Unit::inch;
-  to.push_back(
-      {"door", "A door on the way in: its name, clear width, height? (skip: no more)",
-       inch ? "bedroom door, 29 3/4, 79 1/2" : "bedroom door, 756, 2019", kDoorSketch, true,
-       [](TextEdit& edit, const Answers& answers) { return write_door(edit, answers.back()); }});
+  to.push_back({"door", "A door on the way in: its name, clear width, height? (skip: no more)",
+                inch ? "bedroom door, 29 3/4, 79 1/2" : "bedroom door, 756, 2019", kDoorSketch,
+                true, [](TextEdit& edit, const Answers& answers) {
+                  return write_door(edit, answers.back().text);
+                }});
 }
 
 }  // namespace nook

@@ -9,7 +9,6 @@ namespace nook {
 namespace {
 
 using Done = TextEdit::Done;
-using Answers = std::vector<std::string>;
 
 std::string wall_path(int wall) {
   return "wall[" + std::to_string(wall) + "]";
@@ -65,7 +64,7 @@ void ask_diagonal(const Walk& walk, int corner, Marks marks, std::vector<Questio
   to.push_back({"diagonal " + left + "/" + right + " " + a + " " + b,
                 "Straight tape from a mark " + a + " along the " + left + " wall to one " + b +
                     " along the " + right + " wall, from the corner, both " + height + " up?",
-                survey.units == Unit::inch ? "60 7/8" : "1502", kDiagonalSketch, false,
+                easy(survey, std::hypot(marks.first, marks.second)), kDiagonalSketch, false,
                 [=](TextEdit& edit, const Answers& answers) {
                   const std::string item =
                       "[" + quoted(a) + ", " + quoted(b) + ", " + readings(answers) + "]";
@@ -76,21 +75,22 @@ void ask_diagonal(const Walk& walk, int corner, Marks marks, std::vector<Questio
                 }});
 }
 
-// "1/4 top" -> the gap and where it is.
+// "1/4 top" -> the gap and where it is. Repeats have one end, that of those not struck.
 Done write_level(TextEdit& edit, const std::string& list, const std::string& spot,
                  const Answers& answers) {
-  std::vector<std::string> gaps;
-  std::string end = "top";
-  for (std::string answer : answers) {
-    for (const std::string word : {"top", "bottom"})
-      if (answer.ends_with(" " + word)) {
-        end = word;
-        answer = answer.substr(0, answer.size() - word.size() - 1);
-      }
-    gaps.push_back(answer);
+  Answers gaps;
+  std::string end;
+  for (const Answer& answer : answers) {
+    const auto ended = ended_gap(answer.text, "top", "bottom");
+    if (!ended) return tl::unexpected(ended.error());
+    gaps.push_back({ended->gap, answer.struck});
+    if (answer.struck || ended->nothing) continue;
+    if (!end.empty() && end != ended->end)
+      return tl::unexpected("it gapped at the " + end + " before: 'back' takes that one anew");
+    end = ended->end;
   }
-  return edit.append_table(key_path(list),
-                           spot + "gap = " + readings(gaps) + "\ngap_at = " + quoted(end) + "\n");
+  return edit.append_table(key_path(list), spot + "gap = " + readings(gaps) + "\ngap_at = " +
+                                               quoted(end.empty() ? "top" : end) + "\n");
 }
 
 void ask_level(const Walk& walk, int wall, double along, std::vector<Question>& to) {
@@ -159,7 +159,7 @@ void add_lengths(const Walk& walk, std::vector<Question>& to) {
          "Baseboard on the " + entry.name + " wall: its height and thickness? (skip: none)",
          walk.survey.units == Unit::inch ? "5 1/4, 9/16" : "120, 15", kBoardSketch, false,
          [wall](TextEdit& edit, const Answers& answers) -> Done {
-           const Answers parts = parts_of(answers.back());
+           const std::vector<std::string> parts = parts_of(answers.back().text);
            if (parts.size() != 2)
              return tl::unexpected(std::string("say its height, a comma, its thickness"));
            return edit.set(
@@ -231,9 +231,13 @@ void add_levels(const Walk& walk, std::vector<Question>& to) {
 void add_strings(const Walk& walk, std::vector<Question>& to) {
   // Every 16 in (400 mm) is usual: common practice, no source.
   const double step = walk.survey.units == Unit::inch ? 16 * kMillimetresPerInch : 400;
-  for (int wall = 0; wall < static_cast<int>(walk.spots.size()); ++wall)
-    for (double along = step / 8; along < walk.spots[wall].reach + step / 2; along += step)
-      ask_string(walk, wall, along, to);
+  for (int wall = 0; wall < static_cast<int>(walk.spots.size()); ++wall) {
+    const Readings& length = walk.survey.walls[wall].length;
+    const double end = walk.spots[wall].reach + step / 2, first = step / 8;
+    const double until =
+        length.empty() ? end : std::min(end, length.front().value.mm - first + kEnd);
+    for (double along = first; along < until; along += step) ask_string(walk, wall, along, to);
+  }
 }
 
 }  // namespace nook

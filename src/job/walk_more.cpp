@@ -52,19 +52,12 @@ Done on_wall(Line& line, const std::string& list, const std::string& keys) {
   return line.edit.append_table(key_path("wall[" + std::to_string(*wall) + "]." + list), keys);
 }
 
-// "3/16 top" -> the reading and its end; the end left out = the first of the two.
-std::pair<std::string, std::string> gap_and_end(const std::string& text, const std::string& first,
-                                                const std::string& second) {
-  for (const std::string& end : {first, second})
-    if (text.ends_with(" " + end)) return {text.substr(0, text.size() - end.size() - 1), end};
-  return {text, first};
-}
-
 Done write_level(Line& line) {
-  const auto [gap, end] = gap_and_end(line.parts[4], "top", "bottom");
+  const auto ended = ended_gap(line.parts[4], "top", "bottom");
+  if (!ended) return tl::unexpected(ended.error());
   return on_wall(line, "level",
                  "at = " + line.value(1) + "\nfrom = " + line.value(2) + "\nto = " + line.value(3) +
-                     "\ngap = " + quoted(gap) + "\ngap_at = " + quoted(end) + "\n");
+                     "\ngap = " + quoted(ended->gap) + "\ngap_at = " + quoted(ended->end) + "\n");
 }
 Done write_plumb(Line& line) {
   return on_wall(line, "plumb", "at = " + line.value(1) + "\nline = " + line.pairs(2) + "\n");
@@ -91,9 +84,10 @@ Done write_diagonal(Line& line) {
       line, "diagonals = [[" + line.value(2) + ", " + line.value(3) + ", " + line.value(4) + "]]");
 }
 Done write_square(Line& line) {
-  const auto [gap, end] = gap_and_end(line.parts[3], "tip", "heel");
-  return in_corner(line, "square = [{ blade = " + line.value(2) + ", gap = " + quoted(gap) +
-                             ", at = " + quoted(end) + " }]");
+  const auto ended = ended_gap(line.parts[3], "tip", "heel");
+  if (!ended) return tl::unexpected(ended.error());
+  return in_corner(line, "square = [{ blade = " + line.value(2) + ", gap = " + quoted(ended->gap) +
+                             ", at = " + quoted(ended->end) + " }]");
 }
 Done write_angle(Line& line) {
   return in_corner(line,
@@ -215,8 +209,8 @@ Question more_question(const Survey& survey) {
                                      : "plumb left, 600, 200, 52, 1200, 57",
           forms_text(),
           true,
-          [survey](TextEdit& edit, const std::vector<std::string>& answers) {
-            return write(edit, survey, answers.back());
+          [survey](TextEdit& edit, const Answers& answers) {
+            return write(edit, survey, answers.back().text);
           }};
 }
 

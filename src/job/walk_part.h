@@ -26,8 +26,18 @@ std::vector<WallSpots> spots_of(const Survey& survey, const Design* design);
 /// A length rounded to an easy number of the job's unit, as it is typed.
 std::string easy(const Survey& survey, double mm);
 
-/// One answer as a TOML value, several as a list of repeats.
-std::string readings(const std::vector<std::string>& answers);
+/// One answer as a TOML value, several as a list of repeats; struck ones as tables that say so.
+std::string readings(const Answers& answers);
+
+/// A gap and at which of its two ends it is; of no gap at all, at either.
+struct EndedGap {
+  std::string gap, end;
+  bool nothing = false;
+};
+/// "3/16 top" -> the gap and its end, one of the two; "0" needs none and gets the first. Any other
+/// gap that says none is refused, with the reason.
+tl::expected<EndedGap, std::string> ended_gap(const std::string& answer, const std::string& first,
+                                              const std::string& second);
 
 /// Sets a key of a table, which is made where the file has none.
 TextEdit::Done set_in(TextEdit& edit, const std::string& table, const std::string& key,

@@ -4,15 +4,14 @@
 namespace nook {
 
 inline constexpr const char* kDiagonalSketch = R"(
-        seen from above
-        left wall, away from the corner -->
-      o------------------x------   x = marks, both at one height
+        seen from above, the room below
+      o------------------x-------> the second wall
       |               .
       |           .       <- the straight tape between the marks
       |       .
-      x   .
+      x   .                  x = marks, both at one height
       |
-      v  right wall
+      v  the first wall, on the left as you face the corner
 )";
 inline constexpr const char* kLengthSketch = R"(
         seen from above

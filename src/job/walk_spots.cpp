@@ -62,15 +62,25 @@ std::string easy(const Survey& survey, double mm) {
   return written(Length{mm}, rounding);
 }
 
-std::string readings(const std::vector<std::string>& answers) {
-  // What begins with a brace is TOML already: a reading that was struck.
-  const auto value = [](const std::string& answer) {
-    return answer.starts_with("{") ? answer : quoted(answer);
+std::string readings(const Answers& answers) {
+  const auto value = [](const Answer& answer) {
+    const std::string text = quoted(answer.text);
+    return answer.struck ? "{ is = " + text + ", struck = true, note = 'read again' }" : text;
   };
   if (answers.size() == 1) return value(answers.front());
   std::string list;
-  for (const std::string& answer : answers) list += (list.empty() ? "" : ", ") + value(answer);
+  for (const Answer& answer : answers) list += (list.empty() ? "" : ", ") + value(answer);
   return "[" + list + "]";
+}
+
+tl::expected<EndedGap, std::string> ended_gap(const std::string& answer, const std::string& first,
+                                              const std::string& second) {
+  const bool nothing = answer.find_first_of("123456789") == std::string::npos;
+  for (const std::string& end : {first, second})
+    if (answer.ends_with(" " + end))
+      return EndedGap{answer.substr(0, answer.size() - end.size() - 1), end, nothing};
+  if (nothing) return EndedGap{answer, first, nothing};
+  return tl::unexpected("say at which end it gaps, " + first + " or " + second + ": 3/16 " + first);
 }
 
 }  // namespace nook

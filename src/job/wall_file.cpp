@@ -233,6 +233,9 @@ std::optional<Baseboard> read_baseboard(Source& source, const Node& node) {
   if (board.ends && *board.ends <= board.starts && source.sound_since(before))
     source.fault(table.place_of("ends"), "the board ends before it starts", "pair-reversed",
                  "both count from the corner: starts is the nearer one");
+  if (board.thickness > board.height && source.sound_since(before))
+    source.fault(table.place_of("thickness"), "the board is thicker than it is high",
+                 "board-thicker-than-high", "thickness is how far it stands out of the wall");
   return source.sound_since(before) ? std::optional(board) : std::nullopt;
 }
 
