@@ -51,6 +51,23 @@ bool are_rungs(const Design& design, const Part& part) {
          design.stock[part.stock].kind == StockKind::lumber;
 }
 
+// Screwed to a wall or lying on one with a face, it carries a shelf; no foot goes there.
+bool is_cleat(const Design& design, const FitAnswer& answer, int part) {
+  const auto means = [&](const std::string& name) {
+    const std::vector<int> named = pieces_named(answer.pieces, design, name);
+    return std::any_of(named.begin(), named.end(),
+                       [&](int p) { return answer.pieces[p].part == part; });
+  };
+  const auto on_wall = [&](const Contact& c) {
+    return std::holds_alternative<PieceFace>(c.edge) && !wall_named(c.meets).empty();
+  };
+  return std::any_of(
+             design.fastenings.begin(), design.fastenings.end(),
+             [&](const Fastening& f) { return !wall_named(f.to).empty() && means(f.part); }) ||
+         std::any_of(design.contacts.begin(), design.contacts.end(),
+                     [&](const Contact& c) { return on_wall(c) && means(c.part); });
+}
+
 double apart_in_plan(const Reach& a, const Reach& b) {
   const double x = std::max({0.0, a.low.x - b.high.x, b.low.x - a.high.x});
   const double y = std::max({0.0, a.low.y - b.high.y, b.low.y - a.high.y});
@@ -183,7 +200,7 @@ std::vector<RungLadder> rung_ladders(const Design& design, const FitAnswer& answ
   std::vector<RungLadder> found;
   if (!answer.known) return found;
   for (int p = 0; p < static_cast<int>(design.parts.size()); ++p)
-    if (are_rungs(design, design.parts[p]))
+    if (are_rungs(design, design.parts[p]) && !is_cleat(design, answer, p))
       if (const auto ladder = ladder_of(design, answer, p)) found.push_back(*ladder);
   return found;
 }

@@ -21,6 +21,7 @@ struct RungLadder {
 };
 
 /// Ladders of level sticks drawn with `repeat`, one straight above the other, and a deck over them.
+/// Cleats, which the design puts on a wall, are no rungs.
 std::vector<RungLadder> rung_ladders(const Design& design, const FitAnswer& answer);
 
 /// One finding a ladder, in their order: a last step that differs by over 1/4 in does not fit;

@@ -58,6 +58,9 @@ ExitStatus run_adapt(const Request& request) {
                   room.adjustment.complete(),
                   [&](int tried) { ticker.tick(fmt::format("{} designs tried ...", tried)); }});
   }();
+  if (const std::string lost = lost_under(request.job, folder, answer.draft.text); !lost.empty())
+    throw UsageFault(lost + " is not what would be written over it", "would-be-lost",
+                     "it may hold work of yours: name a folder that is not there yet, or move it");
   write_job(request.job, folder, answer.draft.text);
   const std::string reading = next_reading(room, answer.fit);
   return told(request, answer.fit.verdict,

@@ -27,6 +27,20 @@ NewJobRefused refused_by(const std::string& job, const std::string& folder) {
   return other ? NewJobRefused::other_job : NewJobRefused::no;
 }
 
+std::string lost_under(const std::string& job, const std::string& folder,
+                       const std::string& design) {
+  std::error_code error;
+  const auto differs = [&](const char* name, const std::string& text) {
+    const fs::path there = fs::path(folder) / name;
+    return fs::exists(there, error) && text_of(there) != text;
+  };
+  const fs::path pieces = fs::path(job) / "pieces.toml";
+  if (differs("design.toml", design)) return (fs::path(folder) / "design.toml").string();
+  if (fs::exists(pieces, error) && differs("pieces.toml", text_of(pieces)))
+    return (fs::path(folder) / "pieces.toml").string();
+  return {};
+}
+
 std::string design_text(const std::string& job) {
   return text_of(fs::path(job) / "design.toml");
 }

@@ -12,6 +12,11 @@ enum class NewJobRefused { no, same_folder, other_job };
 /// over.
 NewJobRefused refused_by(const std::string& job, const std::string& folder);
 
+/// The file of `folder` whose text would be lost under the new job: a design or pieces that differ
+/// from what is to be written. Empty: none.
+std::string lost_under(const std::string& job, const std::string& folder,
+                       const std::string& design);
+
 /// The text of a job's design.toml; empty where there is none.
 std::string design_text(const std::string& job);
 
