@@ -68,13 +68,17 @@ Json json_of(const CutHole& hole) {
 }
 
 Json json_of(const CutPilot& pilot) {
+  const auto twin = [](const CutPilot::Twin& one) {
+    return Json{{"id", one.id}, {"probe_first", one.probe_first}};
+  };
   return {{"id", pilot.id},
           {"end", pilot.end},
           {"from_end_mm", pilot.from_end_mm},
           {"edge", pilot.edge},
           {"from_edge_mm", pilot.from_edge_mm},
           {"bore_mm", pilot.bore_mm},
-          {"probe_first", pilot.probe_first}};
+          {"probe_first", pilot.probe_first},
+          {"twins", listed(pilot.twins, twin)}};
 }
 
 Json json_of(const CutPiece& piece) {

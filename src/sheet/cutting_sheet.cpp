@@ -96,26 +96,21 @@ class PieceSection {
     return table;
   }
   static const char* probe(bool first) { return first ? " (probe the wall first)" : ""; }
-  // What the n-th hole into a wall is called on each of the pieces cut alike: "right 5, right 7".
-  std::string on_each(std::size_t n) const {
-    std::vector<std::string> ids;
-    for (const std::string& name : piece_.names) {
-      std::size_t count = 0;
-      for (const WallDrill& wall : job_.drill().walls)
-        for (const Hole& hole : wall.holes)
-          if (hole.part == name && count++ == n) ids.push_back(hole.id + probe(hole.probe_first));
-    }
-    return fmt::format("{}", fmt::join(ids, ", "));
+  // What a hole into a wall is called on each of the pieces cut alike: "right 5, right 7".
+  static std::string on_each(const CutPilot& pilot) {
+    std::string ids = pilot.id + probe(pilot.probe_first);
+    for (const CutPilot::Twin& twin : pilot.twins) ids += ", " + twin.id + probe(twin.probe_first);
+    return ids;
   }
   SheetTable pilots() const {
     SheetTable table{"Bore, flat on the bench", {"Hole", "From its end", "From its edge"}, {}};
-    std::size_t into_pieces = 0, into_wall = 0;
+    std::size_t into_pieces = 0;
     for (const CutPilot& pilot : piece_.pilots) {
       const std::string own = piece_.names.front() + " to ";
       const bool into_piece = pilot.id.rfind(own, 0) == 0;
       const std::string id = into_piece ? letter_of(into_pieces++) + ", into " +
                                               pilot.id.substr(own.size()) + probe(pilot.probe_first)
-                                        : on_each(into_wall++);
+                                        : on_each(pilot);
       table.rows.push_back({id, bare(pilot.from_end_mm) + " from the " + pilot.end,
                             bare(pilot.from_edge_mm) + " from the " + pilot.edge});
     }

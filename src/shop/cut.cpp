@@ -15,6 +15,11 @@ bool near(double a, double b) {
   return std::abs(a - b) < kAlike;
 }
 
+bool alike(const CutPilot& a, const CutPilot& b) {
+  return a.end == b.end && a.edge == b.edge && near(a.from_end_mm, b.from_end_mm) &&
+         near(a.from_edge_mm, b.from_edge_mm) && near(a.bore_mm, b.bore_mm);
+}
+
 bool alike(const CutPiece& a, const CutPiece& b) {
   if (!near(a.blank.width, b.blank.width) || !near(a.blank.height, b.blank.height) ||
       a.outline.size() != b.outline.size() || a.pilots.size() != b.pilots.size())
@@ -22,9 +27,7 @@ bool alike(const CutPiece& a, const CutPiece& b) {
   for (size_t i = 0; i < a.outline.size(); ++i)
     if (norm(a.outline[i] - b.outline[i]) >= kAlike) return false;
   for (size_t i = 0; i < a.pilots.size(); ++i)
-    if (!near(a.pilots[i].from_end_mm, b.pilots[i].from_end_mm) ||
-        !near(a.pilots[i].from_edge_mm, b.pilots[i].from_edge_mm))
-      return false;
+    if (!alike(a.pilots[i], b.pilots[i])) return false;
   return true;
 }
 
@@ -34,6 +37,8 @@ void gather(std::vector<CutPiece>& pieces, std::vector<const Part*>& drawn, CutP
   for (size_t k = 0; k < pieces.size(); ++k)
     if (drawn[k] == piece.drawn && alike(pieces[k], next)) {
       pieces[k].names.push_back(piece.name);
+      for (size_t i = 0; i < next.pilots.size(); ++i)
+        pieces[k].pilots[i].twins.push_back({next.pilots[i].id, next.pilots[i].probe_first});
       if (pieces[k].names.size() == static_cast<size_t>(piece.drawn->repeat->count))
         pieces[k].part = piece.drawn->name;
       return;
@@ -76,12 +81,14 @@ BoardPlan boards_of(const Stock& stock, const std::vector<CutPiece>& pieces) {
   return lay_on_boards(std::move(sticks), std::move(lengths));
 }
 
+// The grain of a panel runs along its longer side, as grain_along_v has it.
 SheetPlan sheets_of(const Stock& stock, const std::vector<CutPiece>& pieces) {
   std::vector<Panel> panels;
   for (const CutPiece& piece : pieces)
     if (piece.stock == stock.name)
       for (const std::string& name : piece.names)
-        panels.push_back({name, piece.blank.width, piece.blank.height});
+        panels.push_back({name, std::min(piece.blank.width, piece.blank.height),
+                          std::max(piece.blank.width, piece.blank.height)});
   return lay_on_sheets(std::move(panels), stock.sheet[0]->mm, stock.sheet[1]->mm);
 }
 
@@ -90,7 +97,7 @@ StockCut laid_out(const Stock& stock, const std::vector<CutPiece>& pieces) {
                 std::nullopt, std::nullopt,     std::nullopt};
   if (stock.kind == StockKind::lumber) {
     if (stock.width) laid.width_mm = stock.width->mm;
-    laid.boards = boards_of(stock, pieces);
+    if (!stock.lengths.empty()) laid.boards = boards_of(stock, pieces);
   } else if (stock.sheet[0] && stock.sheet[1]) {
     laid.sheets = sheets_of(stock, pieces);
   }

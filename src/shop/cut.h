@@ -74,9 +74,15 @@ struct CutHole {
 };
 /// A hole for a screw, from the end and the edge it counts from.
 struct CutPilot {
+  /// The same hole on another piece that is cut alike.
+  struct Twin {
+    std::string id;
+    bool probe_first = false;
+  };
   std::string id, end, edge;
   double from_end_mm = 0, from_edge_mm = 0, bore_mm = 0;
   bool probe_first = false;
+  std::vector<Twin> twins;  // one a further piece, in the order of CutPiece::names
 };
 
 struct CutPiece {
@@ -103,7 +109,7 @@ struct StockCut {
   std::string name, kind;
   double thickness_mm = 0;
   std::optional<double> width_mm;   // lumber
-  std::optional<BoardPlan> boards;  // lumber
+  std::optional<BoardPlan> boards;  // lumber, where the design gives lengths
   std::optional<SheetPlan> sheets;  // where the design gives a sheet
 };
 

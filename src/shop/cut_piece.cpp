@@ -75,8 +75,14 @@ CutHole hole_of(const Cutout& cutout, const Layoff& layoff) {
 }
 
 void add_pilot(CutPiece& cut, const Hole& hole) {
-  cut.pilots.push_back({hole.id, hole.end, hole.edge, hole.from_end_mm, hole.from_edge_mm,
-                        hole.clearance_mm, hole.probe_first});
+  cut.pilots.push_back({hole.id,
+                        hole.end,
+                        hole.edge,
+                        hole.from_end_mm,
+                        hole.from_edge_mm,
+                        hole.clearance_mm,
+                        hole.probe_first,
+                        {}});
 }
 
 void add_pilots(CutPiece& cut, const DrillAnswer& drill, const std::string& piece) {

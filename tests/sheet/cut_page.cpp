@@ -52,9 +52,9 @@ CutPiece ledger() {
   piece.stick = true;
   piece.exact_across = true;
   piece.blank = piece.finished = {in(46.05), in(3)};
-  piece.pilots = {{"left 1", "right", "top", in(15.0625), in(0.5), 4, false},
-                  {"left 2", "right", "top", in(14.9375), in(2.5), 4, false},
-                  {"left 3", "right", "top", in(31.125), in(0.5), 4, true}};
+  piece.pilots = {{"left 1", "right", "top", in(15.0625), in(0.5), 4, false, {{"left 4", false}}},
+                  {"left 2", "right", "top", in(14.9375), in(2.5), 4, false, {{"left 5", true}}},
+                  {"left 3", "right", "top", in(31.125), in(0.5), 4, true, {{"left 6", true}}}};
   piece.checks.diagonals = {in(46.1), in(46.1)};
   return piece;
 }
@@ -95,9 +95,10 @@ front panel
 
 ledger (2 alike)
   cut 46" long
-  bore left 1, 3: 1/2" from the top edge; from the right end 15 1/16, 31 1/8;
-  probe the wall first at 3
-  bore left 2: 2 1/2" from the top edge; from the right end 14 15/16
+  bore left 1, 3 (on the other 4, 6): 1/2" from the top edge; from the right end
+  15 1/16, 31 1/8; probe the wall first at 3, 6
+  bore left 2 (on the other 5): 2 1/2" from the top edge; from the right end 14
+  15/16; probe the wall first at 5
 
 Laid out with a kerf of 1/8":
 ply, 23/32" plywood

@@ -197,6 +197,58 @@ TEST_CASE("cut: by stock, longest first, laid out on what is sold") {
   CHECK(answer.stock[0].sheets->sheets.size() == 1);
 }
 
+TEST_CASE("cut: sheets - the grain of a panel runs along its longer side, drawn up or across") {
+  List list;
+  list.piece("shelf", rectangle(in(40), in(11)));
+  list.piece("side", rectangle(in(11), in(39)));
+  list.place();
+  const CutAnswer answer = list.answer();
+  REQUIRE(answer.stock.at(0).sheets);
+  for (const LaidPanel& panel : answer.stock[0].sheets->sheets.at(0)) {
+    INFO(panel.part);
+    CHECK_FALSE(panel.turned);
+    CHECK_THAT(panel.width / in(1), WithinAbs(11, 1e-9));
+    CHECK(panel.length / in(1) > 38);
+  }
+}
+
+TEST_CASE("cut: lumber whose lengths nothing says is not laid out, and none is called too short") {
+  List list;
+  list.piece("rail", rectangle(in(48), in(3.5)));
+  Stock& stock = list.drawn.design.stock[list.drawn.design.parts[0].stock];
+  stock.kind = StockKind::lumber;
+  list.place();
+  CHECK_FALSE(list.answer().stock.at(0).boards);
+  stock.lengths = {inches(96)};
+  REQUIRE(list.answer().stock.at(0).boards);
+  CHECK(list.answer().stock[0].boards->too_long.empty());
+}
+
+TEST_CASE("cut: copies alike - holes are named on each, one bored from another end stands alone") {
+  List list;
+  Part& cleat = list.piece("cleat", rectangle(in(14), in(1.25)));
+  cleat.repeat = Repeat{3, {0, 0, in(10)}};
+  list.place();
+  DrillAnswer drill;
+  drill.walls.emplace_back();
+  for (const int k : {1, 2, 3}) {
+    Hole hole;
+    hole.id = "back " + std::to_string(k), hole.part = "cleat " + std::to_string(k);
+    hole.end = k == 3 ? "right" : "left", hole.edge = "top";
+    hole.from_end_mm = in(5), hole.from_edge_mm = in(0.5);
+    hole.probe_first = k == 2;
+    drill.walls[0].holes.push_back(hole);
+  }
+  const CutAnswer answer = cut({list.drawn.design, list.fit, &drill});
+  REQUIRE(answer.pieces.size() == 2);
+  const CutPiece& two = answer.pieces[0].names.size() == 2 ? answer.pieces[0] : answer.pieces[1];
+  REQUIRE(two.names == std::vector<std::string>{"cleat 1", "cleat 2"});
+  REQUIRE(two.pilots.at(0).twins.size() == 1);
+  CHECK(two.pilots[0].twins[0].id == "back 2");
+  CHECK_FALSE(two.pilots[0].probe_first);
+  CHECK(two.pilots[0].twins[0].probe_first);
+}
+
 TEST_CASE("cut: a piece cut to its checks - is the piece that verify needs", "[property]") {
   List list;
   list.piece("deck", rectangle(in(46), in(36)));
