@@ -12,6 +12,7 @@
 namespace nook {
 namespace {
 
+constexpr double kOffCorner = 50;  // mm that a mark stays off a wall's other corner. Chosen
 constexpr Length kUsualHeight = millimetres(1000);  // as everywhere in room.toml
 
 UsageFault misasked(const std::string& what) {
@@ -39,6 +40,18 @@ int wall_named(const Survey& survey, const std::string& name) {
   const std::string_view near = nearest(name, names);
   const std::string hint = near.empty() ? "" : fmt::format(", did you mean '{}'?", near);
   throw misasked(fmt::format("room.toml has no wall '{}'{}", name, hint));
+}
+
+// No wall is as long as a mark beyond its end wants it.
+void require_on_wall(const Survey& survey, int wall, Length along) {
+  const Wall& entry = survey.walls[wall];
+  Length longest{0};
+  for (const Reading& length : entry.length)
+    if (!length.struck) longest.mm = std::max(longest.mm, length.value.mm);
+  if (longest.mm == 0 || along.mm <= longest.mm) return;
+  const Rounding rounding = usual_rounding(survey.units);
+  throw misasked(fmt::format("the {} wall is {} long: it has no mark {} along", entry.name,
+                             with_unit(longest, rounding), with_unit(along, rounding)));
 }
 
 Reading tape_reading(const Survey& survey, double mm) {
@@ -100,6 +113,7 @@ Foretold between_walls(const std::vector<Word>& words, const Job& job, const Roo
   if (marks[0].along.mm <= 0 || marks[1].along.mm <= 0) {
     throw misasked("a mark stands some way from the corner");
   }
+  for (const Mark& mark : marks) require_on_wall(job.survey, mark.wall, mark.along);
   const auto& walls = job.survey.walls;
   return diagonal(job, room, marks[0].wall,
                   {{walls[marks[0].wall].name, walls[marks[1].wall].name},
@@ -149,6 +163,8 @@ Length reach_along(const RoomShape& room, int corner, int wall, const FitAnswer&
       far = std::max(far, wall == corner && corner > 0 ? start - along : along - start);
     }
   }
+  const bool ends_in_corner = wall > 0 && wall + 1 < static_cast<int>(room.walls.size());
+  if (ends_in_corner) far = std::min(far, room.walls[wall].length - kOffCorner);
   const double step = unit == Unit::inch ? kMillimetresPerInch : 10;
   return millimetres(std::max(1.0, std::floor(far / step)) * step);
 }

@@ -20,13 +20,34 @@ std::string page_of(const Job& job, const RoomReport& report, const Style& style
          room_text(report, job.survey, style);
 }
 
-// A folder with a design and no room.toml yet: a room with the design's two walls, nothing read.
+bool has_walls(const std::string& folder) {
+  const std::string file = folder + "/room.toml";
+  const auto text = file_text(file, file);
+  const auto survey = text ? parse_room(*text, file) : tl::unexpected(Diagnostics{});
+  return text && (!survey || !survey->walls.empty());
+}
+
+// The first wall that the design names and that is not of its corner: on which side of it nobody
+// says.
+const Mention* third_wall(const Design& design) {
+  for (const Mention& wall : design.walls_named)
+    if (wall.name != design.corner[0] && wall.name != design.corner[1]) return &wall;
+  return nullptr;
+}
+
+// A folder with a design, and no room.toml yet or one without walls: a room with the design's two
+// walls, nothing read.
 tl::expected<Job, Faults> job_to_measure(const std::string& folder) {
   const std::string file = folder + "/design.toml";
   const auto text = file_text(file, file);
-  if (has_room(folder) || !text) return read_job(folder);
+  if (has_walls(folder) || !text) return read_job(folder);
   auto design = parse_design(*text, file);
   if (!design) return tl::unexpected(Faults{design.error(), {{file, *text}}});
+  if (const Mention* third = third_wall(*design))
+    return tl::unexpected(
+        Faults{{{file, third->place, "the '" + third->name + "' wall is no wall of the corner",
+                 "walls-not-known", "name all walls in room.toml, from left to right"}},
+               {{file, *text}}});
   Job job;
   job.folder = folder;
   job.survey.units = design->units;

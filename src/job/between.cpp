@@ -58,6 +58,13 @@ std::optional<int> corner_of(const Survey& survey, const Design& design) {
 Diagnostics faults_between(const Survey& survey, const Design& design, const FileNames& names) {
   Diagnostics faults;
   const auto walls = wall_names(survey), parts = part_names(design);
+  if (walls.empty() && !design.walls_named.empty())
+    return {{names.room,
+             {},
+             "it has no [[wall]], and the design stands against walls",
+             "no-walls",
+             fmt::format("'nookfit survey' asks for them; the design wants '{}' and '{}'",
+                         design.corner[0], design.corner[1])}};
   for (const Mention& wall : design.walls_named)
     if (!holds(walls, wall.name)) faults.push_back(unknown(wall, names.design, walls, "wall"));
   for (const Mention& part : survey.parts_named) {

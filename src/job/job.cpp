@@ -54,6 +54,11 @@ class JobReader {
             {}};
   }
 
+  std::string how_to_begin() const {
+    const std::string job = folder_ == "." ? "" : " " + folder_.string();
+    return fmt::format("'nookfit survey{}' makes it; or check the folder's name", job);
+  }
+
   void add(Diagnostics more) {
     faults_.faults.insert(faults_.faults.end(), more.begin(), more.end());
   }
@@ -62,7 +67,9 @@ class JobReader {
   std::optional<T> file(const std::string& name, Parse parse, bool must) {
     auto text = file_text(name, name);
     if (!text) {
-      if (must || text.error().code != "file-missing") add({text.error()});
+      const bool missing = text.error().code == "file-missing";
+      if (must && missing) text.error().help = how_to_begin();
+      if (must || !missing) add({text.error()});
       return std::nullopt;
     }
     auto value = parse(*text, name);
