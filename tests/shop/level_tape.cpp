@@ -44,6 +44,9 @@ TEST_CASE("level tape: a step and a gable are read where the tape lies") {
   const Polygon gable{{0, 0}, {100, 0}, {100, 80}, {50, 120}, {0, 80}};
   CHECK_THAT(read(gable, 79), WithinAbs(100, 1e-9));
   CHECK_THAT(read(gable, 110), WithinAbs(25, 1e-9));
+  const Polygon low_gable{{0, 0}, {100, 0}, {100, 100}, {50, 125}, {0, 100}};
+  CHECK_THAT(read(low_gable, 103), WithinAbs(100, 1e-9));
+  CHECK_THAT(read(low_gable, 115), WithinAbs(40, 1e-9));
 }
 
 TEST_CASE("level tape: it keeps its edges when the corners move") {
