@@ -97,12 +97,19 @@ void set_place(Writer& w, Vec3 by) {
   w.set(w.path("place.at[2]"), at.z, at.z + by.z);
 }
 
+// Whether a name means the part, or one of its copies.
+bool means(const std::string& name, const Design& design, int part) {
+  const std::vector<Piece> pieces = pieces_of(design);
+  const std::vector<int> named = pieces_named(pieces, design, name);
+  return std::any_of(named.begin(), named.end(), [&](int p) { return pieces[p].part == part; });
+}
+
 // u and v count from the new corner `low`: what lies on the piece is told anew.
 void count_from(Writer& w, Vec2 low) {
   for (int k = 0; k < static_cast<int>(w.drawn().cutouts.size()); ++k) shift_cutout(w, k, -low);
   for (std::size_t k = 0; k < w.design.fastenings.size(); ++k) {
     const Fastening& fastening = w.design.fastenings[k];
-    if (fastening.part == w.drawn().name && fastening.load_at)
+    if (fastening.load_at && means(fastening.part, w.design, w.part))
       w.set(fmt::format("fasten[{}].at", k), fastening.load_at->mm, fastening.load_at->mm - low.x);
   }
   const Frame frame = frame_of(w.drawn().place_in_room);
