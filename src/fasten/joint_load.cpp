@@ -31,8 +31,10 @@ Strength strength_of_joint(const JointLoad& joint, Loaded loaded, const Saying& 
   if (joint.at.empty()) return strength_of(loaded, say);
   const double load = loaded.load.value_or(0), n = static_cast<double>(joint.at.size());
   const auto side = sideways(joint, load);
-  if (side.empty())
-    loaded.no_figure = "one screw and a load beside it: the piece turns about it, give it two";
+  if (side.empty()) {
+    loaded.no_figure = "one screw and a load beside it: the piece turns about it";
+    loaded.no_figure_advice = kTwoScrews;
+  }
   for (std::size_t i = 0; i < side.size(); ++i) {
     loaded.screws[i].sideways = std::hypot(side[i].down, side[i].level);
     // into.z < 0: driven down, the load presses.

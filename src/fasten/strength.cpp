@@ -151,6 +151,7 @@ Strength strength_of(const Loaded& l, const Saying& say) {
   if (l.load || l.pull) out.load_n = std::hypot(l.load.value_or(0), l.pull.value_or(0));
   if (!l.no_figure.empty()) {
     no_figure(out, l.no_figure);
+    if (!l.no_figure_advice.empty()) out.advice.push_back(l.no_figure_advice);
     return out;
   }
   if (l.screws.empty()) {

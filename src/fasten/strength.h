@@ -12,6 +12,10 @@
 
 namespace nook {
 
+/// What to do where one screw holds a load that does not hang from it.
+inline constexpr const char* kTwoScrews =
+    "give it two: at a second stud or blocking, or one above the other in a wider piece";
+
 /// One screw as it sits and what it carries, newtons.
 struct LoadedScrew {
   std::string id;
@@ -30,6 +34,7 @@ struct Loaded {
   double wood_depth = 1e9;                // of what holds the thread, mm
   bool end_grain = false;                 // the thread sits in end grain
   std::string no_figure{};                // why there is none, where that is known already
+  std::string no_figure_advice{};         // and what to do about it
   std::vector<LoadedScrew> screws{};
 };
 

@@ -89,7 +89,8 @@ class WallLoad {
     const double x = load_place(h_), load = l.load.value_or(0), pull = l.pull.value_or(0);
     const auto down = shares(at, load, x), out = shares(at, pull, x);
     if (down.empty() || out.empty()) {
-      l.no_figure = "one screw and a load beside it: the piece turns about it, give it two";
+      l.no_figure = "one screw and a load beside it: the piece turns about it";
+      l.no_figure_advice = kTwoScrews;
       return {};
     }
     for (std::size_t i = 0; i < at.size(); ++i) {

@@ -55,7 +55,7 @@ class Skipped {
   Skipped(const Scene& scene, Cautions& cautions) : scene_(scene), cautions_(cautions) {}
 
   void by_use(const std::vector<Deck>& decks) {
-    const std::string use = "[use] of the design";
+    const std::string use = "the design's use table";
     if (!scene_.audience.children)
       say("openings", {"Openings that trap children were not looked for: for adults only.", {}},
           use);

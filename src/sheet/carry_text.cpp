@@ -53,6 +53,9 @@ std::string askew_unsure(const Pass& pass, Rounding rounding) {
 }
 
 std::string too_wide_in_front(const Pass& pass, Rounding rounding) {
+  if (std::abs(pass.slides->value) < rounding.step.mm / 2)
+    return fmt::format("sliding it straight in it may rub: the alcove is no wider in front, {}",
+                       sure_to(*pass.slides, rounding));
   return fmt::format("cannot slide straight in: the alcove is {} narrower in front, {}",
                      size(pass.slides->value, rounding), sure_to(*pass.slides, rounding));
 }
@@ -67,9 +70,9 @@ std::string wrong(const Pass& pass, Rounding rounding) {
 
 std::string advice_for_alcove(const Pass& pass, Rounding rounding) {
   return fmt::format(
-      "what slides in is {} wide at most: cut it to that and close the ends with filler strips or "
-      "trim, or make it in two parts",
-      size(pass.widest->value, rounding));
+      "what slides in is {} wide at most, {}: cut it to that and close the ends with filler "
+      "strips or trim, or make it in two parts",
+      size(pass.widest->value, rounding), sure_to(*pass.widest, rounding));
 }
 
 std::string advice(const Pass& pass, Rounding rounding) {
@@ -95,8 +98,9 @@ Finding stopped(const PieceCarry& piece, const Pass& pass, Rounding rounding) {
 std::string askew(const std::vector<Pass>& passes, Rounding rounding) {
   for (const Pass& pass : passes)
     if (pass.slides && pass.hold != Hold::slid_in)
-      return fmt::format("{}; what slides in is {} wide at most", too_wide_in_front(pass, rounding),
-                         size(pass.widest->value, rounding));
+      return fmt::format("{}; what slides in is {} wide at most, {}",
+                         too_wide_in_front(pass, rounding), size(pass.widest->value, rounding),
+                         sure_to(*pass.widest, rounding));
   return {};
 }
 

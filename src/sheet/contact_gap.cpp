@@ -56,6 +56,8 @@ std::string gap_words(const ContactWords& w) {
   const GapRange& gap = w.contact.gap;
   const double step = w.half_step();
   if (gap.most < -step) return "too big by " + w.length(-gap.least) + w.about(w.contact.gap_sd);
+  if (gap.least < -step && gap.most < step)
+    return "overlaps by " + w.length(-gap.least) + w.about(w.contact.gap_sd);
   if (gap.least < -step)
     return fmt::format("overlaps by {}, open {} at {}{}", w.length(-gap.least), w.widest(),
                        spot(w, widest_at(w.contact)), w.about(w.contact.gap_sd));

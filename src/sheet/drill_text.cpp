@@ -210,10 +210,14 @@ class DrillPage {
     }
     return false;
   }
+  // "9 1/8 back: rail end", "16 hole 2".
+  std::string spoken(const StoryPole::Mark& mark) const {
+    const std::string at = mark_at(mark, style_.rounding);
+    return at + (at.ends_with(" back") ? ": " : " ") + mark.what;
+  }
   std::string pole_words(const StoryPole& pole) const {
     std::vector<std::string> marks;
-    for (const auto& m : pole.marks)
-      marks.push_back(mark_at(m, style_.rounding) + (m.at_mm < 0 ? ": " : " ") + m.what);
+    for (const auto& m : pole.marks) marks.push_back(spoken(m));
     return wrapped(fmt::format("{}, from {}: {}", pole.of, pole.start, fmt::join(marks, "; ")),
                    kPageWidth, "  ");
   }

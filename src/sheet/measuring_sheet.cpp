@@ -114,8 +114,10 @@ SheetSection readings_section(const SheetJob& job) {
 }  // namespace
 
 Sheet measuring_sheet(const SheetJob& job, bool known) {
-  Sheet sheet{
-      "measuring", "Measuring: " + job.scene.survey.title + in_units(job.style.rounding), {}};
+  const std::string& title = job.scene.survey.title;
+  Sheet sheet{"measuring",
+              (title.empty() ? "Measuring" : "Measuring: " + title) + in_units(job.style.rounding),
+              {}};
   sheet.sections.push_back(next_section(job));
   if (known) sheet.sections.push_back(room_section(job));
   sheet.sections.push_back(readings_section(job));

@@ -56,10 +56,16 @@ std::string step_text(const MeasuringStep& step, int number) {
 std::string opening_lines(const MeasuringJob& job, const std::vector<MeasuringStop>& stops,
                           const Style& style) {
   const std::size_t readings = job.plan.readings.size();
+  const double minutes = std::ceil(minutes_of(stops));
+  if (readings == 0)
+    return wrapped(
+        fmt::format("About {:.0f} minutes. No reading is wanting; look and list what follows.",
+                    minutes),
+        kPageWidth, "");
   std::string text = wrapped(
       fmt::format("About {:.0f} minutes, {:.0f} of them for {} {}. The tape is read to {}, "
                   "its end set {}.",
-                  std::ceil(minutes_of(stops)), std::ceil(job.plan.minutes), readings,
+                  minutes, std::ceil(job.plan.minutes), readings,
                   readings == 1 ? "reading" : "readings",
                   with_unit(job.survey.tape.read_to, style.rounding), ends_of(job.survey.tape)),
       kPageWidth, "");

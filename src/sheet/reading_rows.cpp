@@ -96,11 +96,17 @@ class Rows {
     row("Across", fmt::format("{} out, {}", said(across.out), up(across.height)), read(across.is));
   }
 
+  bool between_corners(const Wall& wall) const {
+    return &wall != &survey_.walls.front() && &wall != &survey_.walls.back();
+  }
+
   void surface(const Wall& wall) {
     group(wall.name + " wall: length, plumb, flat");
     if (!wall.length.empty())
       row("Length",
-          "corner to " + (wall.ends_at.empty() ? std::string("its far end") : wall.ends_at),
+          "corner to " + (between_corners(wall)  ? std::string("corner")
+                          : wall.ends_at.empty() ? std::string("its far end")
+                                                 : wall.ends_at),
           read(wall.length));
     for (const LevelReading& r : wall.levels)
       row("Level held plumb",

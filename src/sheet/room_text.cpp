@@ -156,7 +156,8 @@ std::string room_text(const RoomReport& report, const Survey& survey, const Styl
   const std::string title = survey.title.empty() ? "Room" : survey.title;
   std::string text = fmt::format("{}: {}\n", title, headline(room_verdict(report), style));
   if (style.quiet) return text;
-  text += "\n" + room_lines(report, survey, style);
+  if (const std::string lines = room_lines(report, survey, style); !lines.empty())
+    text += "\n" + lines;
   const std::vector<Finding> findings = room_findings(report, style);
   if (!findings.empty()) text += "\n" + listed(findings, style);
   for (const std::string& fact : report.facts) text += "\n" + wrapped(fact, kPageWidth, "");

@@ -59,7 +59,8 @@ fits          rung: round hall tipped to 94", 30 1/16" to spare
 fits          seat: into the alcove with one end raised 8 7/8", lowered behind
               the narrow place
               -> cannot slide straight in: the alcove is 1/2" narrower in front,
-                 give or take 1/16"; what slides in is 46 3/4" wide at most
+                 give or take 1/16"; what slides in is 46 3/4" wide at most,
+                 give or take 1/16"
 
 Joined before they are carried:
   ladder does not go in whole (through bedroom door: 5/8" too large at best on
