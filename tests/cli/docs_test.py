@@ -10,7 +10,7 @@ import shlex
 import tempfile
 import unittest
 
-from program import TOP, nookfit
+from program import TOP, JobFolder, answer, nookfit
 
 PAGES = [TOP / "README.md"] + [TOP / "docs" / page for page in
                               ["manual.md", "measuring.md", "publishing.md"]]
@@ -66,6 +66,15 @@ class Docs(unittest.TestCase):
                 self.assertIn(f"$ nookfit {command}", manual)
                 options = re.findall(r"^  (--\w+)", nookfit("help", command).stdout, re.M)
                 self.assertEqual([o for o in options if f"`{o}" not in manual], [])
+
+    def test_the_smallest_room_for_plans_is_square_and_known(self):
+        page = (TOP / "docs" / "publishing.md").read_text(encoding="utf-8")
+        text = re.search(r"```toml\n(.*?)```", page, re.S).group(1)
+        for straight, degrees in ((60, 90), (59, 88), (61, 92)):
+            with JobFolder(room=text.replace("'60'", f"'{straight}'")) as folder:
+                said = answer("room", folder)
+            self.assertEqual(said["verdict"], "fits", said["missing"])
+            self.assertAlmostEqual(said["corners"][0]["angle_deg"], degrees, delta=0.05)
 
     def test_each_picture_is_what_the_program_draws(self):
         with tempfile.TemporaryDirectory() as folder:
