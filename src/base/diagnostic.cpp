@@ -101,7 +101,7 @@ char lower(char c) {
   return c >= 'A' && c <= 'Z' ? char(c - 'A' + 'a') : c;
 }
 
-// Edit distance with neighbouring letters swapped counting once (Damerau 1964, restricted form).
+// Edit distance with neighboring letters swapped counting once (Damerau 1964, restricted form).
 int distance(std::string_view a, std::string_view b) {
   std::vector<int> before, above(b.size() + 1), row(b.size() + 1);
   std::iota(above.begin(), above.end(), 0);

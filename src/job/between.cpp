@@ -80,7 +80,7 @@ Diagnostics faults_between(const Survey& survey, const Design& design, const Fil
                       fmt::format("'{}' and '{}' share no corner in this order", design.corner[0],
                                   design.corner[1]),
                       "no-such-corner",
-                      "name neighbouring walls of room.toml, first the one on the left hand"});
+                      "name neighboring walls of room.toml, first the one on the left hand"});
   sort(faults);
   return faults;
 }

@@ -1,4 +1,4 @@
-// Reads the [[corner]] tables of room.toml into one corner for each two neighbouring walls.
+// Reads the [[corner]] tables of room.toml into one corner for each two neighboring walls.
 #include <fmt/format.h>
 
 #include <cmath>
@@ -132,7 +132,7 @@ std::optional<int> corner_of(RoomFile& file, const Table& table, std::pair<int, 
   file.source.fault(table.place_of("walls"),
                     same ? "a wall has no corner with itself" : "these walls share no corner",
                     "no-such-corner",
-                    "walls stand in the file from left to right; neighbours share one");
+                    "walls stand in the file from left to right; neighbors share one");
   return std::nullopt;
 }
 

@@ -37,7 +37,7 @@ bool touches(const Edge& e, const Edge& f) {
          distance(f.a, e) < kSamePlaceMm || distance(f.b, e) < kSamePlaceMm;
 }
 
-// Neighbours share a point; they meet where one doubles back over the other.
+// Neighbors share a point; they meet where one doubles back over the other.
 bool doubles_back(const Edge& e, const Edge& next) {
   return distance(next.b, e) < kSamePlaceMm || distance(e.a, next) < kSamePlaceMm;
 }

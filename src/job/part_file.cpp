@@ -160,7 +160,7 @@ void check_symmetric(const Table& table, const Part& part) {
   if (!part.symmetric || alike_on_both_sides(part)) return;
   table.source().fault(
       table.place_of("symmetric"),
-      fmt::format("'{}' is not alike on both sides of its centre line", part.name), "not-symmetric",
+      fmt::format("'{}' is not alike on both sides of its center line", part.name), "not-symmetric",
       "the outline and the cutouts mirror about the upright line at half its width");
 }
 

@@ -39,14 +39,14 @@ void read_found(RoomFile& file, const Node& node, int wall, int index) {
   const Node* edges = table.find({"edges"});
   const Node* centre = table.find({"centre"});
   if (edges && centre)
-    source.fault(centre->place, "edges and centre of one stud", "two-places",
+    source.fault(centre->place, "edges and center of one stud", "two-places",
                  "say one; two finds are two entries");
   else if (edges)
     read_edges(source, *edges, stud, remarks);
   else if (centre)
     stud.centre = readings_of(source, *centre, {"centre", {stud.id, ".centre"}}, remarks);
   else if (source.sound_since(before))
-    source.fault(node.place, "a stud found nowhere", "missing-key", "say its edges or its centre");
+    source.fault(node.place, "a stud found nowhere", "missing-key", "say its edges or its center");
   if (source.sound_since(before)) file.survey.walls[wall].studs->found.push_back(std::move(stud));
 }
 

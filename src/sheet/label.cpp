@@ -169,7 +169,7 @@ void draw(Draft& draft, const Spot& spot, const Label& label, double clear, Page
   page.taken.push_back(spot.box);
 }
 
-// Merges neighbours that stand too close into blocks with one mean (pool adjacent violators).
+// Merges neighbors that stand too close into blocks with one mean (pool adjacent violators).
 struct Block {
   double sum = 0;
   int count = 0;

@@ -12,7 +12,7 @@
 namespace nook {
 namespace {
 
-constexpr double kInLine = 1;    // mm that a point may stand off the line of its neighbours. Chosen
+constexpr double kInLine = 1;    // mm that a point may stand off the line of its neighbors. Chosen
 constexpr double kInset = 50.8;  // mm from an end at which a check is taken: 2 in. Chosen
 
 CutSize size_of(const Polygon& outline) {

@@ -1,4 +1,4 @@
-// Edges moved square to themselves, their ends along the neighbours' lines.
+// Edges moved square to themselves, their ends along the neighbors' lines.
 #include "shop/outline.h"
 
 #include <algorithm>
@@ -9,7 +9,7 @@
 namespace nook {
 namespace {
 
-constexpr double kInLine = 0.2;  // sine of the angle under which a neighbour is in line. Chosen
+constexpr double kInLine = 0.2;  // sine of the angle under which a neighbor is in line. Chosen
 constexpr double kOnSide = 0.9;  // cosine of the angle within which an edge lies on a side. Chosen
 
 // `point` slid along `line` (unit) until it lies `by` further out along `out` (unit).

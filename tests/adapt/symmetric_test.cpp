@@ -100,7 +100,7 @@ TEST_CASE("adapt: a wall that leans against a symmetric panel is tapered on both
   const AdaptAnswer answer = adapted(room, panel("symmetric = true\n"));
   const Part& part = answer.draft.design->parts[0];
   const Polygon& o = part.outline;
-  CHECK(o[3].x + o[2].x == Approx(o[0].x + o[1].x).margin(0.01));  // one centre line
+  CHECK(o[3].x + o[2].x == Approx(o[0].x + o[1].x).margin(0.01));  // one center line
   CHECK((answer.fit.verdict == Verdict::does_not_fit) != answer.contradictions.empty());
   const AdaptAnswer again = adapted(room, answer.draft.text);
   CHECK(again.draft.text == answer.draft.text);

@@ -9,7 +9,7 @@ using namespace nook;
 
 namespace {
 
-// The right half climbs from the bottom to the top of the centre line at u = 100; the left half is
+// The right half climbs from the bottom to the top of the center line at u = 100; the left half is
 // its mirror image. The ring begins anywhere.
 Polygon mirrored_ring(std::mt19937& random) {
   std::uniform_real_distribution<double> out(10, 90);

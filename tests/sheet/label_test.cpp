@@ -16,7 +16,7 @@ double moved(const std::vector<double>& wanted, const std::vector<double>& place
   return sum;
 }
 
-// The same by cyclic projection on each neighbour's wish (Dykstra 1983): slow and independent.
+// The same by cyclic projection on each neighbor's wish (Dykstra 1983): slow and independent.
 std::vector<double> spread_slowly(std::vector<double> q, double apart) {
   std::vector<double> owed(q.size(), 0);
   for (int round = 0; round < 20000; ++round)
