@@ -90,8 +90,8 @@ Drawing where_on_wall(const Survey& survey, int wall, const std::vector<Numbered
     add_number(draft, labels, it, 0.5 * (from + to));
     labels.push_back({tape_words(draft, it), from, 0.8, false, 0, "height"});
   }
-  draw(draft, Running{{0, 0}, {1, 0}, {0, -1}, 3, "0 corner"}, marks);
-  place_labels(draft, labels, {}, canvas_round(draft, real));
+  const PageBox dimension = draw(draft, Running{{0, 0}, {1, 0}, {0, -1}, 3, "0 corner"}, marks);
+  place_labels(draft, labels, {dimension}, canvas_round(draft, real));
   return finished(std::move(draft));
 }
 
@@ -115,8 +115,8 @@ Drawing where_in_corner(const Survey& survey, int corner,
   draft.drawing.add("walls",
                     Polyline{{{real.low.x, 0}, {0, 0}, {0, real.low.y}}, false, LineKind::heavy},
                     "walls");
-  std::vector<Label> labels{{left + " wall", {0.3 * real.low.x, 0}, 0, true, 0, "left"},
-                            {right + " wall", {0, 0.3 * real.low.y}, 0, true, 0, "right"}};
+  std::vector<Label> labels{{left + " wall", {real.low.x, 0}, 0, true, 0, "left"},
+                            {right + " wall", {0, real.low.y}, 0, true, 0, "right"}};
   std::vector<RunningMark> along, down;
   for (const NumberedReading& it : readings) {
     const Vec2 a{-it.reading.at_mm, 0}, b{0, -it.reading.to_mm};
@@ -126,9 +126,9 @@ Drawing where_in_corner(const Survey& survey, int corner,
     add_number(draft, labels, it, 0.5 * (a + b));
     labels.push_back({tape_words(draft, it), 0.5 * (a + b), 0.8, false, 0, "height"});
   }
-  draw(draft, Running{{0, 0}, {1, 0}, {0, 1}, 3, "0"}, along);
-  draw(draft, Running{{0, 0}, {0, 1}, {1, 0}, 3, ""}, down);
-  place_labels(draft, labels, {}, canvas_round(draft, real));
+  const std::vector<PageBox> dimensions{draw(draft, Running{{0, 0}, {1, 0}, {0, 1}, 3, "0"}, along),
+                                        draw(draft, Running{{0, 0}, {0, 1}, {1, 0}, 3, ""}, down)};
+  place_labels(draft, labels, dimensions, canvas_round(draft, real));
   return finished(std::move(draft));
 }
 

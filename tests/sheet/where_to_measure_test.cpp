@@ -71,6 +71,31 @@ TEST_CASE(
   CHECK(right[0].points[0].x == Approx(900));
 }
 
+TEST_CASE("where to measure: no words strike through a measuring line") {
+  const Canvas canvas = GENERATE(kPaper, kPhone, Canvas{92, 95, 4});
+  std::vector<Drawing> all = sketches(canvas);
+  const std::vector<NextReading> near = {reading(NextReading::Kind::diagonal, 0, {457, 914}, 1700),
+                                         reading(NextReading::Kind::diagonal, 0, {457, 914}, 300),
+                                         reading(NextReading::Kind::diagonal, 0, {457, 610}, 300)};
+  all.push_back(
+      where_in_corner(corner_room(), 0, in_corner(near, 0), canvas, usual_rounding(Unit::inch)));
+  for (const Drawing& drawing : all)
+    for (const Text& text : texts_of(drawing)) {
+      INFO(drawing.title << ": " << text.words);
+      const PageBox box = box_on_page(text);
+      for (const Layer& layer : drawing.layers)
+        for (const DrawnShape& shape : layer.shapes) {
+          const auto* drawn = std::get_if<Polyline>(&shape.form);
+          if (!drawn || layer.name != "dimensions" || drawn->line != LineKind::normal) continue;
+          REQUIRE(drawn->points.size() == 2);
+          for (int k = 1; k < 20; ++k) {
+            const Vec2 on = drawn->points[0] + k / 20.0 * (drawn->points[1] - drawn->points[0]);
+            CHECK_FALSE(overlap(box, PageBox{on - Vec2{0.1, 0.1}, on + Vec2{0.1, 0.1}}));
+          }
+        }
+    }
+}
+
 TEST_CASE("where to measure: each number stands on its sketch, no two words overlap") {
   const Canvas canvas = GENERATE(kPaper, kPhone);
   const std::vector<std::vector<std::string>> wanted = {{"1", "2"}, {"3", "4"}, {"5"}};
