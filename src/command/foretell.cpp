@@ -171,6 +171,14 @@ Length reach_along(const RoomShape& room, int corner, int wall, const FitAnswer&
 
 }  // namespace
 
+void require_marks(const std::vector<std::string>& words) {
+  for (const std::string& word : words)
+    if (word.find(':') == std::string::npos)
+      throw UsageFault(
+          fmt::format("'{}' is no mark", word), "expect",
+          fmt::format("the job stands before --expect: nookfit room {} --expect ...", word));
+}
+
 Foretold foretell(const std::vector<std::string>& words, const Job& job, const RoomWorked& room) {
   std::vector<Word> split_words;
   for (const std::string& word : words) split_words.push_back(split(word));

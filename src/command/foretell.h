@@ -9,6 +9,9 @@
 
 namespace nook {
 
+/// Throws UsageFault where a word of --expect has no colon: a job, which has to stand before it.
+void require_marks(const std::vector<std::string>& words);
+
 /// What `words` of --expect ask: WALL:LENGTH twice and height:LENGTH, or mark:NAME twice.
 /// Bare lengths are in the units of room.toml. Throws UsageFault.
 Foretold foretell(const std::vector<std::string>& words, const Job& job, const RoomWorked& room);

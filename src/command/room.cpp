@@ -12,13 +12,14 @@
 namespace nook {
 
 ExitStatus run_room(const Request& request) {
+  const auto words = request.given.find("--expect");
+  if (words != request.given.end()) require_marks(words->second);
   auto job = read_job(request.job);
   if (!job) return told(request, job.error());
   const Style style = style_of(request, job->survey);
   RoomWorked room = room_of(*job);
   name_next(room);
   std::optional<Foretold> expect;
-  const auto words = request.given.find("--expect");
   if (words != request.given.end()) expect = foretell(words->second, *job, room);
   Verdict verdict = room_verdict(room.report);
   if (expect && !expect->value) verdict = worse(verdict, Verdict::cannot_tell);

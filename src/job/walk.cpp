@@ -77,7 +77,8 @@ std::vector<Question> first_questions(const std::string& text) {
     questions.push_back(
         {"tape", "How is the tape's end set in a corner: bent, case, block or burned?", "block",
          "\n  block: a block of known length in the corner, added on: the best.\n"
-         "  case: the length of the tape's case added on. burned: held at a mark.\n",
+         "  case: the length of the tape's case added on. burned: held at a mark.\n"
+         "  bent: the tape bent into the corner and read at the bend: good to 1/16 in.\n",
          false, write_tape});
   if (lacks("[[wall]]"))
     questions.push_back({"walls", "Names of the walls, from left to right as you face the corner?",

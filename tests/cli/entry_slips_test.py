@@ -88,6 +88,11 @@ class Slips(unittest.TestCase):
             whole, top, bottom = re.search(rf'{wrong}"; expected (\d+) (\d+)/(\d+)"', said).groups()
             self.assertAlmostEqual(int(whole) + int(top) / int(bottom), by_hand, delta=1 / 16, msg=said)
 
+    def test_each_way_to_set_the_tape_is_explained(self):
+        said = enter(self.folder, ["inch", "?", "done"]).stdout
+        for way in ("bent:", "case:", "block:", "burned:"):
+            self.assertIn("  " + way if way != "burned:" else way, said)
+
     def test_a_diagonal_is_sketched_with_the_first_wall_on_the_left_hand(self):
         # From above, the room below: who faces the corner at the upper left has the wall that runs
         # down on the left hand.

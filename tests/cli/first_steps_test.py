@@ -58,6 +58,11 @@ class FirstSteps(unittest.TestCase):
                 walls + '[[corner]]\nwalls = ["left", "back"]\n[[corner]]\nwalls = ["back", "right"]\n')
             self.assertIn("take a diagonal", nookfit("survey", folder, "--sheet").stdout)
 
+    def test_a_job_behind_expect_is_told_to_stand_before_it(self):
+        said = nookfit("room", "--expect", "left:50", "right:70", "rooms/lookout")
+        self.assertEqual(said.returncode, 2)
+        self.assertIn("the job stands before --expect: nookfit room rooms/lookout", said.stderr)
+
     def test_no_tape_is_foretold_to_a_mark_beyond_a_wall(self):
         with JobFolder(room=room()) as folder:
             said = nookfit("room", folder, "--expect", "left:50", "right:97", "height:30")
