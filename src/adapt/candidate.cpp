@@ -127,6 +127,8 @@ std::vector<Ladder> usual_candidates(const Workbench& bench, const Flaw& flaw) {
       return cover_candidates(bench, flaw);
     case Flaw::Kind::clearance:
       return clearance_candidates(bench, flaw);
+    case Flaw::Kind::rest:
+      return {};
     case Flaw::Kind::rungs:
       return rung_candidates(bench, flaw);
   }
@@ -151,6 +153,7 @@ std::vector<int> pieces_of(const Workbench& bench, const Flaw& flaw) {
     case Flaw::Kind::clearance:
       piece = a.clearances[flaw.index].piece, other = a.clearances[flaw.index].from;
       break;
+    case Flaw::Kind::rest:
     case Flaw::Kind::rungs:
       return {};
   }

@@ -103,6 +103,19 @@ void add_covers(Writer& w) {
   }
 }
 
+// Where it was left is judged by the other findings; here only that it is not at rest.
+void add_groups(Writer& w) {
+  for (int i = 0; i < static_cast<int>(w.answer.groups.size()); ++i) {
+    const GroupFit& g = w.answer.groups[i];
+    if (g.still_moves_mm <= 0) continue;
+    const std::string words =
+        fmt::format("{}: where it comes to rest cannot be told, it slides on by {}", g.name,
+                    w.length(g.still_moves_mm));
+    w.findings.push_back({Flaw::Kind::rest, i, key_of("rest", g.name, "", 0), words,
+                          Verdict::cannot_tell, 0, 0, 0, 0});
+  }
+}
+
 double chance_of(double spare, double sd) {
   if (sd <= 0) return spare >= 0 ? 1 : 0;
   return std::erfc(-spare / sd / std::sqrt(2.0)) / 2;
@@ -116,6 +129,7 @@ std::vector<Flaw> findings_of(const FitAnswer& answer, Rounding rounding) {
   add_clashes(w);
   add_clearances(w);
   add_covers(w);
+  add_groups(w);
   return std::move(w.findings);
 }
 
@@ -158,7 +172,7 @@ Rank rank_of(const std::vector<Flaw>& flaws) {
 std::vector<Flaw> foretold(std::vector<Flaw> findings, const std::vector<Flaw>& known,
                            double sure) {
   for (Flaw& finding : findings) {
-    if (finding.kind == Flaw::Kind::rungs) continue;
+    if (finding.kind == Flaw::Kind::rungs || finding.kind == Flaw::Kind::rest) continue;
     const Flaw* same = flaw_named(known, finding.key);
     finding.chance = chance_of(finding.spare_mm, same ? same->sd_mm : 0);
     finding.verdict = verdict_of(finding.chance, sure);

@@ -16,7 +16,7 @@ namespace nook {
 inline constexpr double kNoMeeting = 1000;
 
 struct Flaw {
-  enum class Kind { contact, clash, clearance, covered, rungs };
+  enum class Kind { contact, clash, clearance, covered, rest, rungs };
   Kind kind = Kind::contact;
   int index = 0;     // into the answer's list of that kind
   std::string key;   // the same finding has it in every fit of this design

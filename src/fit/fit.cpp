@@ -18,19 +18,28 @@ namespace {
 
 constexpr double kSettled = 0.05;  // mm; fields and zones are built anew until nothing moves more
 constexpr int kRounds = 6;
+constexpr double kAtRest = 0.4;  // mm, 1/64 in: what moves less is where it is told. Chosen
 
-double furthest(const std::vector<Frame>& a, const std::vector<Frame>& b) {
+double apart(const Frame& a, const Frame& b) {
   double most = 0;
-  for (std::size_t i = 0; i < a.size(); ++i)
-    for (Vec3 p : {Vec3{}, Vec3{1000, 1000, 0}})
-      most = std::max(most, norm(a[i].room_from_piece(p) - b[i].room_from_piece(p)));
+  for (Vec3 p : {Vec3{}, Vec3{1000, 1000, 0}})
+    most = std::max(most, norm(a.room_from_piece(p) - b.room_from_piece(p)));
   return most;
 }
 
-// Joints are built where the pieces stand; pieces stand where the joints let them.
+std::vector<double> moved(const std::vector<Frame>& from, const std::vector<Frame>& to) {
+  std::vector<double> by;
+  for (std::size_t i = 0; i < from.size(); ++i) by.push_back(apart(from[i], to[i]));
+  return by;
+}
+
+// Joints are built where the pieces stand; pieces stand where the joints let them. A piece that
+// slides along what it is pushed against may never come to rest: each time it meets another
+// stretch.
 struct Settled {
   std::unique_ptr<Site> site;
   Layout layout;
+  std::vector<double> moved;  // mm; of each piece, the last time
 };
 Settled settle(const FitInput& input, const Scene& scene) {
   std::vector<Frame> frames;
@@ -40,12 +49,13 @@ Settled settle(const FitInput& input, const Scene& scene) {
     const int first = std::max(0, site->wall_named(input.design.corner[0] + " wall"));
     Layout layout = layout_for(scene, *site, first, frames);
     std::vector<Frame> next = place_all(layout, site->adjusted()).frames;
-    const bool still = furthest(frames, next) < kSettled;
+    const std::vector<double> by = moved(frames, next);
+    const bool still = std::all_of(by.begin(), by.end(), [](double mm) { return mm < kSettled; });
     frames = std::move(next);
     if (!still && round < kRounds) continue;
     for (Joint& joint : layout.joints)
       keep_faces(joint, frames[joint.piece], standing_parts(layout, joint, frames));
-    return {std::move(site), std::move(layout)};
+    return {std::move(site), std::move(layout), by};
   }
 }
 
@@ -67,12 +77,19 @@ std::vector<std::string> touches_of(const Trials& trials, const Assembly& group)
   return names;
 }
 
-void fill_groups(const Trials& trials, FitAnswer& answer) {
+// How far a group still moves that has not come to rest.
+double still_moves(const std::vector<double>& moved, const Assembly& group) {
+  double most = 0;
+  for (int p : group.pieces) most = std::max(most, moved[p]);
+  return most < kAtRest ? 0 : most;
+}
+
+void fill_groups(const Trials& trials, const std::vector<double>& moved, FitAnswer& answer) {
   for (std::size_t g = 0; g < trials.layout.groups.size(); ++g) {
     const Assembly& group = trials.layout.groups[g];
     const Motion& motion = trials.placings[0].placed[g];
     answer.groups.push_back({group.name, group.pieces, motion.move, in_degrees({motion.turn}),
-                             touches_of(trials, group)});
+                             touches_of(trials, group), still_moves(moved, group)});
   }
 }
 
@@ -86,7 +103,7 @@ void fill_known(const FitInput& input, FitAnswer& answer) {
   answer.frames = trials.placings[0].frames;
   for (int r = 1; r < trials.rooms(); ++r)
     answer.frames_in_draws.push_back(trials.placings[r].frames);
-  fill_groups(trials, answer);
+  fill_groups(trials, settled.moved, answer);
   answer.contacts = find_contacts(trials, input.sure, holds);
   answer.notches = find_notches(trials, input.sure);
   answer.clashes = find_clashes(trials, answer.notches, input.sure, holds);
@@ -98,6 +115,8 @@ void fill_known(const FitInput& input, FitAnswer& answer) {
   answer.undecided = find_open(trials, *settled.site, answer.contacts);
   answer.chance = holds.chance();
   answer.verdict = holds.verdict(input.sure);
+  for (const GroupFit& g : answer.groups)
+    if (g.still_moves_mm > 0) answer.verdict = worse(answer.verdict, Verdict::cannot_tell);
   for (const ContactFit& c : answer.contacts)
     if (c.verdict == Verdict::cannot_tell && !c.meets_anything)
       answer.verdict = worse(answer.verdict, Verdict::cannot_tell);

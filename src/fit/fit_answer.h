@@ -22,6 +22,7 @@ struct GroupFit {
   Vec3 move;
   double turn_deg = 0;
   std::vector<std::string> touches;  // "left wall", "floor", names of pieces; sorted
+  double still_moves_mm = 0;         // each time it is pushed home again; 0: it has come to rest
 };
 
 /// Overlap that is left after pushing home and notching.

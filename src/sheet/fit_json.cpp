@@ -31,8 +31,13 @@ Json range(const GapRange& r) {
 }
 
 Json json_of(const GroupFit& g) {
-  return {{"name", g.name},   {"x_mm", g.move.x},       {"y_mm", g.move.y},
-          {"z_mm", g.move.z}, {"turn_deg", g.turn_deg}, {"touches", g.touches}};
+  return {{"name", g.name},
+          {"x_mm", g.move.x},
+          {"y_mm", g.move.y},
+          {"z_mm", g.move.z},
+          {"turn_deg", g.turn_deg},
+          {"touches", g.touches},
+          {"still_moves_mm", g.still_moves_mm}};
 }
 
 Json json_of(const ClashFit& c) {

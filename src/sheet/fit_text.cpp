@@ -69,6 +69,13 @@ Finding finding_of(const CoveredFit& c, const Style& style) {
   return f;
 }
 
+Finding finding_of(const GroupFit& g, const Style& style) {
+  return {Verdict::cannot_tell, g.still_moves_mm, g.name,
+          "where it comes to rest cannot be told: pushed home again it slides on by " +
+              length(g.still_moves_mm, style),
+          "give it more to go against: make that longer, or name what else it is tight to"};
+}
+
 Finding finding_of(const ShowFit& s) {
   return {Verdict::fits, s.by_mm, s.part + " in " + s.where, s.what, "see that it is meant so",
           true};
@@ -207,6 +214,8 @@ std::vector<Finding> fit_findings(const FitAnswer& fit, const Style& style) {
   std::vector<Finding> findings;
   for (const ClashFit& c : fit.clashes)
     if (!told_by_contact(fit, c)) findings.push_back(finding_of(c, style));
+  for (const GroupFit& g : fit.groups)
+    if (g.still_moves_mm > 0) findings.push_back(finding_of(g, style));
   for (const ContactFit& c : fit.contacts) findings.push_back(contact_finding(fit, c, style));
   for (const CoveredFit& c : fit.covered) findings.push_back(finding_of(c, style));
   for (const ClearanceFit& c : fit.clearances)

@@ -40,6 +40,7 @@ int count(const FitAnswer& fit, Verdict verdict) {
   for (const auto& c : fit.clashes) n += c.verdict == verdict;
   for (const auto& c : fit.clearances) n += c.verdict == verdict;
   for (const auto& c : fit.covered) n += c.verdict == verdict;
+  for (const auto& g : fit.groups) n += verdict == Verdict::cannot_tell && g.still_moves_mm > 0;
   return n;
 }
 

@@ -120,3 +120,14 @@ TEST_CASE("fit text: a room without readings says so for each contact") {
   const std::string text = flat(fit_text(fit({c.survey, d, c.room, none, 0.95, false}), Style{}));
   CHECK_THAT(text, Contains("CANNOT TELL") && Contains("readings are missing"));
 }
+
+TEST_CASE("fit text: a group that does not come to rest says so and what to do") {
+  FitAnswer fit;
+  fit.verdict = Verdict::cannot_tell;
+  fit.groups = {{"ladder", {0}, {}, 0, {}, in / 16}};
+  CHECK_THAT(
+      flat(fit_text(fit, Style{})),
+      Contains("ladder: where it comes to rest cannot be told: pushed home again it slides on "
+               "by 1/16\"") &&
+          Contains("name what else it is tight to"));
+}
