@@ -103,6 +103,26 @@ TEST_CASE("verify page: each fault in the words of the trade") {
         "mirrored: its notch is at the lower right, wanted at the lower left");
 }
 
+TEST_CASE("verify page: how each fault is mended, in the words of the trade") {
+  const auto page = [](CutFault::Kind kind, const Remedy& mends) {
+    CutFault notch = fault(kind, CutFault::Of::notch, 1.25, 0.75);
+    notch.where = "lower left, width";
+    VerifyAnswer answer;
+    answer.verdict = Verdict::does_not_fit;
+    answer.pieces = {{"panel", Verdict::does_not_fit, 0, notch.off, {notch}, {mends}}};
+    return verify_text(answer, Style{});
+  };
+  const auto large = CutFault::Kind::notch_too_large, small = CutFault::Kind::notch_too_small;
+  CHECK_THAT(page(large, remedy(Remedy::Do::fill, "lower left", 0.5)),
+             Catch::Contains("glue a piece into the lower left notch"));
+  CHECK_THAT(page(CutFault::Kind::too_small, remedy(Remedy::Do::fill, "left", 0.25)),
+             Catch::Contains("close the 1/4\" left at its left edge"));
+  CHECK_THAT(page(small, remedy(Remedy::Do::recut_notch, "lower left, width", 0.125)),
+             Catch::Contains("cut the notch larger (lower left, width) by 1/8\""));
+  CHECK_THAT(page(large, remedy(Remedy::Do::change_marks, "side panel", 0)),
+             Catch::Contains("mark it side panel"));
+}
+
 TEST_CASE("verify JSON: faults and remedies, not rounded") {
   const Json json = verify_json(sample_pieces(), "job");
   CHECK(json["answer"] == "verify");
