@@ -174,9 +174,8 @@ Length reach_along(const RoomShape& room, int corner, int wall, const FitAnswer&
 void require_marks(const std::vector<std::string>& words) {
   for (const std::string& word : words)
     if (word.find(':') == std::string::npos)
-      throw UsageFault(
-          fmt::format("'{}' is no mark", word), "expect",
-          fmt::format("the job stands before --expect: nookfit room {} --expect ...", word));
+      throw UsageFault(fmt::format("'{}' is no mark", word), "expect",
+                       "a mark is like left:50 or mark:NAME; the job stands before --expect");
 }
 
 Foretold foretell(const std::vector<std::string>& words, const Job& job, const RoomWorked& room) {

@@ -61,7 +61,8 @@ class FirstSteps(unittest.TestCase):
     def test_a_job_behind_expect_is_told_to_stand_before_it(self):
         said = nookfit("room", "--expect", "left:50", "right:70", "rooms/lookout")
         self.assertEqual(said.returncode, 2)
-        self.assertIn("the job stands before --expect: nookfit room rooms/lookout", said.stderr)
+        self.assertIn("'rooms/lookout' is no mark", said.stderr)
+        self.assertIn("the job stands before --expect", said.stderr)
 
     def test_no_tape_is_foretold_to_a_mark_beyond_a_wall(self):
         with JobFolder(room=room()) as folder:
