@@ -29,10 +29,14 @@ Finding finding_of(const ClashFit& c, const Style& style) {
   Finding f{c.verdict, c.depth_mm, c.part + " and " + the(c.with), "", ""};
   if (c.depth_mm >= step) {
     f.what = "they overlap by " + length(c.depth_mm, style) + about(c.sd_mm, style);
-    f.next = "trim or notch one of them by that much, or move it";
+    f.next =
+        "trim or notch one of them by that much, or move it; where they are to meet, say so "
+        "by a [[contact]]";
   } else if (c.most_mm >= step) {
     f.what = "they touch, and may overlap by up to " + length(c.most_mm, style);
-    f.next = "leave that much room between them, or settle it by one more reading";
+    f.next =
+        "leave that much room between them, or settle it by one more reading; where they are "
+        "to meet, say so by a [[contact]]";
   } else {
     f.what =
         "they touch, and may bind by less than " + with_unit(style.rounding.step, style.rounding);

@@ -38,6 +38,11 @@ def page(command, design, **files):
 
 
 class PlainWords(unittest.TestCase):
+    def test_an_overlap_that_no_contact_speaks_of_says_how_to_speak_of_it(self):
+        said = page("fit", CLEAT)
+        self.assertIn("cleat and the left wall: they overlap by 1/8", said)
+        self.assertIn("where they are to meet, say so by a [[contact]]", said)
+
     def test_one_screw_beside_its_load_is_to_be_two(self):
         said = page("drill", CLEAT + SCREWED)
         self.assertIn("one screw and a load beside it: the piece turns about it -> give it two", said)
