@@ -8,6 +8,7 @@
 #include "fit/find_clearances.h"
 #include "fit/find_contacts.h"
 #include "fit/find_covered.h"
+#include "fit/find_early.h"
 #include "fit/find_floor.h"
 #include "fit/find_movement.h"
 #include "fit/find_notches.h"
@@ -112,6 +113,7 @@ void fill_known(const FitInput& input, FitAnswer& answer) {
   if (input.shows) answer.shows = find_shows(trials, answer.contacts);
   answer.floor = find_floor(trials);
   answer.movement = find_movement(input.design, answer);
+  answer.early = find_early(input.design, answer);
   answer.undecided = find_open(trials, *settled.site, answer.contacts);
   answer.chance = holds.chance();
   answer.verdict = holds.verdict(input.sure);

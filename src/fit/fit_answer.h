@@ -143,6 +143,13 @@ struct MovementFit {
   double open_mm = 0;    // what both contacts leave open
 };
 
+/// A piece that would go in before the pieces it rests on.
+struct EarlyFit {
+  int piece = 0;
+  std::string part;
+  std::vector<std::string> on;  // in file order
+};
+
 /// A finding that the readings do not decide, and the surfaces that its quantity hangs on: by how
 /// much it moves when each of them moves 1 mm.
 struct OpenFinding {
@@ -164,6 +171,7 @@ struct FitAnswer {
   std::vector<ShowFit> shows;
   std::vector<FloorFit> floor;
   std::vector<MovementFit> movement;
+  std::vector<EarlyFit> early;
   std::vector<OpenFinding> undecided;
   std::vector<NextReading> measure_next;  // what would settle most of it, if it was asked for
   double chance = 1;                      // share of draws in which every finding holds

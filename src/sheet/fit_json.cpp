@@ -142,6 +142,10 @@ Json json_of(const FloorFit& f) {
           {"note", f.note}};
 }
 
+Json json_of(const EarlyFit& e) {
+  return {{"part", e.part}, {"on", e.on}};
+}
+
 Json json_of(const MovementFit& m) {
   return {{"part", m.part},
           {"edges", {m.edges[0], m.edges[1]}},
@@ -193,6 +197,7 @@ Json fit_json(const FitAnswer& fit, const std::string& job) {
   json["shows"] = list(fit.shows);
   json["floor"] = list(fit.floor);
   json["movement"] = list(fit.movement);
+  json["early"] = list(fit.early);
   json["measure_next"] = list(fit.measure_next);
   return json;
 }

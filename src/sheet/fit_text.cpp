@@ -85,6 +85,18 @@ Finding finding_of(const ShowFit& s) {
           true};
 }
 
+Finding finding_of(const EarlyFit& e) {
+  std::string on;
+  for (std::size_t i = 0; i < e.on.size(); ++i)
+    on += (i == 0 ? "" : i + 1 == e.on.size() ? " and " : ", ") + the(e.on[i]);
+  return {Verdict::fits,
+          0,
+          e.part,
+          "it would go in before what carries it: " + on,
+          "give its group a higher 'order', or write its group below in design.toml",
+          true};
+}
+
 std::string edges_words(const MovementFit& m) {
   return fmt::format("{} and {} edge", m.edges[0], m.edges[1]);
 }
@@ -226,6 +238,7 @@ std::vector<Finding> fit_findings(const FitAnswer& fit, const Style& style) {
     if ((c.needed_mm > 0 || c.verdict != Verdict::fits) && !told_by_contact(fit, c))
       findings.push_back(finding_of(c, style));
   for (const ShowFit& s : fit.shows) findings.push_back(finding_of(s));
+  for (const EarlyFit& e : fit.early) findings.push_back(finding_of(e));
   for (const MovementFit& m : fit.movement) findings.push_back(finding_of(m, style));
   sort(findings);
   return findings;

@@ -131,3 +131,12 @@ TEST_CASE("fit text: a group that does not come to rest says so and what to do")
                "by 1/16\"") &&
           Contains("name what else it is tight to"));
 }
+
+TEST_CASE("fit text: a piece that would go in before what carries it is told, though it fits") {
+  FitAnswer fit;
+  fit.early = {{0, "shelf", {"left cleat", "right cleat"}}};
+  CHECK_THAT(flat(fit_text(fit, Style{})),
+             Contains("shelf: it would go in before what carries it: the left cleat and the right "
+                      "cleat") &&
+                 Contains("give its group a higher 'order'"));
+}
