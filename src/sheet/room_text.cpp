@@ -30,10 +30,12 @@ std::string corner_line(const CornerReport& corner, const Style&) {
   const std::string where = fmt::format("The {}/{} corner", corner.walls[0], corner.walls[1]);
   if (!std::isfinite(corner.angle_deg.sd)) return where + ": not known yet.";
   const double off = corner.angle_deg.value - 90;
-  const std::string how = std::abs(off) < kStraight ? "square" : off > 0 ? "open" : "closed";
-  return fmt::format(
-      "{} is {:.1f} degrees, give or take {:.1f}: {}.", where, corner.angle_deg.value,
-      std::max(0.1, std::ceil(10 * kTwoSided95 * corner.angle_deg.sd - 0.01) / 10), how);
+  const double give = kTwoSided95 * corner.angle_deg.sd;
+  std::string how = off > 0 ? "open" : "closed";
+  if (std::abs(off) < kStraight) how = "square";
+  if (std::abs(off) <= give) how = "it may be square";
+  return fmt::format("{} is {:.1f} degrees, give or take {:.1f}: {}.", where,
+                     corner.angle_deg.value, std::max(0.1, std::ceil(10 * give - 0.01) / 10), how);
 }
 
 // How far the wall leans over the height of a level.

@@ -75,6 +75,19 @@ TEST_CASE("reading names: in words, and never more than a few") {
   CHECK(names_of({"a", "b", "c"}, report) == "a; b; c");
 }
 
+TEST_CASE("room page: a corner is called open or closed only where its give or take tells") {
+  const auto said = [](double degrees, double sd) {
+    RoomReport report = sample();
+    report.corners[0].angle_deg = {degrees, sd};
+    return room_text(report, Survey{}, inches_style());
+  };
+  CHECK(has(said(90.2, 0.15), "90.2 degrees, give or take 0.3: it may be square."));
+  CHECK(has(said(89.8, 0.15), "it may be square."));
+  CHECK(has(said(90.2, 0.1), ": open."));
+  CHECK(has(said(89.8, 0.1), ": closed."));
+  CHECK(has(said(90.04, 0.01), ": square."));
+}
+
 TEST_CASE("room page: corner, walls, how surely, in 80 columns") {
   const std::string text = room_text(sample(), Survey{}, inches_style());
   check_width(text);
