@@ -62,6 +62,8 @@ const char* name_of(Remedy::Do what) {
       return "cut again";
     case Remedy::Do::measure:
       return "measure";
+    case Remedy::Do::take_again:
+      return "take again";
     case Remedy::Do::mend_file:
       return "mend pieces.toml";
   }

@@ -115,6 +115,8 @@ std::string done(const Remedy& remedy, Rounding rounding) {
     case Remedy::Do::measure:
       return "measure that and write it into pieces.toml, as finely as the "
              "tape is marked";
+    case Remedy::Do::take_again:
+      return "take that size again first: a piece is hardly ever cut so far off";
     case Remedy::Do::mend_file:
       return "look at the piece and put it right in pieces.toml: widths are [height, width there], "
              "heights [from the left, height there]";

@@ -222,7 +222,15 @@ bool lacks_wood(Kind kind) {
          kind == Kind::notch_not_wanted;
 }
 
-// What mends one fault, the one that spoils least first; to cut again or to measure comes last.
+// Off by so much that the figure is more likely wrong than the saw.
+bool hardly_cut(const CutFault& fault) {
+  constexpr double kShare = 0.5;  // of the size wanted; chosen
+  const bool sized = fault.kind == Kind::too_large || fault.kind == Kind::too_small;
+  return sized && std::abs(fault.off.value) > kShare * fault.wanted_mm;
+}
+
+// What mends one fault, the one that spoils least first; to cut again comes last, to
+// take a figure again that cannot be believed first.
 std::vector<Remedy> for_fault(const Judged& judged, const CutFault& fault) {
   if (fault.kind == Kind::figures_swapped || fault.kind == Kind::taken_beyond)
     return {plain(Remedy::Do::mend_file)};
@@ -233,6 +241,8 @@ std::vector<Remedy> for_fault(const Judged& judged, const CutFault& fault) {
   });
   if (fault.verdict == Verdict::cannot_tell)
     all.push_back(plain(Remedy::Do::measure));
+  else if (hardly_cut(fault))
+    all.insert(all.begin(), plain(Remedy::Do::take_again));
   else if (lacks_wood(fault.kind))
     all.push_back(plain(Remedy::Do::cut_again));
   return all;

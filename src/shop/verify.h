@@ -61,7 +61,17 @@ struct Spoil {
   double by_mm = 0;
 };
 struct Remedy {
-  enum class Do { trim, recut_notch, turn_over, change_marks, fill, cut_again, measure, mend_file };
+  enum class Do {
+    trim,
+    recut_notch,
+    turn_over,
+    change_marks,
+    fill,
+    cut_again,
+    measure,
+    take_again,
+    mend_file
+  };
   Do what = Do::trim;
   int fault = 0;     // the first of the piece's faults that it mends
   std::string edge;  // trim: "left"; a notch: its corner; change_marks: the other piece

@@ -144,3 +144,16 @@ TEST_CASE("remedies: a stick too long - is cut to length by as much at either en
   CHECK_THAT(trim->by_first_mm / in(1), WithinAbs(0.5, 0.001));
   CHECK_THAT(trim->by_last_mm / in(1), WithinAbs(0.5, 0.001));
 }
+
+TEST_CASE("remedies: a size half as much again as wanted - is taken again before it is trimmed") {
+  for (const double cut : {100.0, 130.0}) {
+    Shop shop;
+    shop.need("panel", panel(in(36), in(80)));
+    shop.measure("panel", panel(in(36), in(cut)));
+    const std::vector<Do> what = what_of(shop.answer().pieces[0]);
+    INFO(cut << " in high");
+    REQUIRE(what.size() >= 2);
+    CHECK((what[0] == Do::take_again) == (cut > 120));
+    CHECK(what[cut > 120] == Do::trim);
+  }
+}
