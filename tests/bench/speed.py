@@ -13,6 +13,7 @@ TOP = pathlib.Path(__file__).resolve().parents[2]
 BUILD = TOP / "build/release"
 NOOKFIT = BUILD / "src/nookfit"
 JOBS = ["lookout", "window-bench", "corner-desk"]
+REPETITIONS = 5
 ROUNDS = 15   # of whole-process runs, every program once a round
 
 
@@ -41,11 +42,14 @@ def processes():
 
 
 def bench(name, pattern="."):
-    """name of each benchmark -> its row, times in CPU ms."""
+    """name of each benchmark -> its row, the medians of rounds in which all take turns; CPU ms."""
     run = subprocess.run([str(BUILD / f"tests/bench/bench_{name}"), f"--benchmark_filter={pattern}",
-                          "--benchmark_min_time=0.2", "--benchmark_format=json"],
+                          "--benchmark_min_time=0.2", f"--benchmark_repetitions={REPETITIONS}",
+                          "--benchmark_enable_random_interleaving=true",
+                          "--benchmark_report_aggregates_only=true", "--benchmark_format=json"],
                          capture_output=True, text=True, check=True)
-    return {row["name"]: row for row in json.loads(run.stdout)["benchmarks"]}
+    rows = json.loads(run.stdout)["benchmarks"]
+    return {row["run_name"]: row for row in rows if row["aggregate_name"] == "median"}
 
 
 def growth(rows, name, small, large):
@@ -174,7 +178,8 @@ def machine():
 
 def page():
     return ("# Speed\n\nWritten by `python3 tests/bench/speed.py` from one run, on a machine with "
-            f"{machine()}. Read the figures as ratios: other work on the machine makes all of them "
+            f"{machine()}. Benchmarks are the medians of {REPETITIONS} rounds in which they take "
+            "turns. Read the figures as ratios: other work on the machine makes all of them "
             "larger. An aim that was missed says so.\n\n" +
             cold() + adjustment() + fit() + notch() + booleans() + rooms())
 
