@@ -124,7 +124,7 @@ void label_walls(const JobScene& scene, const SeenFromAbove& above, std::vector<
     labels.push_back({wall_words(scene, k), above(behind), 0, true, 0, "label " + wall.name});
   }
   for (std::size_t k = 0; k < scene.report.corners.size(); ++k)
-    labels.push_back({out_of_square(scene.report.corners[k].angle_deg.value, scene.rounding),
+    labels.push_back({out_of_square(scene.report.corners[k].angle_deg, scene.rounding),
                       above(behind_corner(scene.room, static_cast<int>(k))), 0, true, 0,
                       "corner " + std::to_string(k)});
 }

@@ -1,6 +1,7 @@
 // The room in plan, true and with its faults made large.
 #pragma once
 
+#include "base/measured.h"
 #include "sheet/draft.h"
 #include "sheet/scene.h"
 
@@ -17,7 +18,8 @@ Drawing plan_made_large(const JobScene& scene, const Canvas& canvas);
 /// and every wall's stray below a tenth of its length.
 int factor_made_large(const RoomShape& room);
 
-/// "open 7/8\" in 36\"": how far a corner is out of square, as a tape finds it, to one side.
-std::string out_of_square(double angle_deg, const Rounding& rounding);
+/// "open 7/8\" in 36\", give or take 1/8\"": how far a corner is out of square, as a tape finds it,
+/// to one side; "may be square" where the give or take covers that.
+std::string out_of_square(Measured angle_deg, const Rounding& rounding);
 
 }  // namespace nook

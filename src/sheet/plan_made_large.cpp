@@ -56,13 +56,16 @@ std::vector<Vec2> strayed(const RoomShape& room, const RoomShape& large, std::si
 
 }  // namespace
 
-std::string out_of_square(double angle_deg, const Rounding& rounding) {
+std::string out_of_square(Measured angle_deg, const Rounding& rounding) {
   // As with a 3-4-5: a side of 3 ft or 900 mm, and how far its end is off the square line.
   const Length side = rounding.unit == Unit::inch ? inches(36) : millimetres(900);
-  const Length off = side * std::abs(std::tan((angle_deg - 90) * std::numbers::pi / 180));
-  if (off < rounding.step / 2) return "square";
-  return fmt::format("{} {} in {}", angle_deg > 90 ? "open" : "closed", with_unit(off, rounding),
-                     with_unit(side, rounding));
+  const auto off_by = [&](double deg) { return side * std::tan(deg * std::numbers::pi / 180); };
+  const double off = std::abs(angle_deg.value - 90), give = kTwoSided95 * angle_deg.sd;
+  if (off_by(std::max(off, give)) < rounding.step / 2) return "square";
+  if (off <= give) return "may be square";
+  return fmt::format("{} {} in {}, give or take {}", angle_deg.value > 90 ? "open" : "closed",
+                     with_unit(off_by(off), rounding), with_unit(side, rounding),
+                     give_or_take(off_by(give), rounding));
 }
 
 int factor_made_large(const RoomShape& room) {
@@ -111,7 +114,7 @@ Drawing plan_made_large(const JobScene& scene, const Canvas& canvas) {
     labels.push_back({large.walls[k].name, walls[k][kPlanStations / 2], 1, false, 0, ""});
   }
   for (std::size_t k = 0; k < scene.report.corners.size(); ++k)
-    labels.push_back({out_of_square(scene.report.corners[k].angle_deg.value, scene.rounding),
+    labels.push_back({out_of_square(scene.report.corners[k].angle_deg, scene.rounding),
                       above(large.walls[k + 1].start), 2, true, 0, "corner " + std::to_string(k)});
   place_labels(draft, labels, {}, canvas_round(draft, real));
   return finished(std::move(draft));

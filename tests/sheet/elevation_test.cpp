@@ -126,8 +126,18 @@ TEST_CASE("plan made large: its factor keeps the faults on the page") {
 }
 
 TEST_CASE("out of square: an open corner of 91.4 degrees is 7/8 in 36") {
-  CHECK(out_of_square(91.4, usual_rounding(Unit::inch)) == "open 7/8\" in 36\"");
-  CHECK(out_of_square(88.6, usual_rounding(Unit::inch)) == "closed 7/8\" in 36\"");
-  CHECK(out_of_square(90.01, usual_rounding(Unit::inch)) == "square");
-  CHECK(out_of_square(91, usual_rounding(Unit::mm)) == "open 16 mm in 900 mm");
+  const Rounding inch = usual_rounding(Unit::inch);
+  CHECK(out_of_square({91.4, 0.1}, inch) == "open 7/8\" in 36\", give or take 1/8\"");
+  CHECK(out_of_square({88.6, 0.1}, inch) == "closed 7/8\" in 36\", give or take 1/8\"");
+  CHECK(out_of_square({90.01, 0.001}, inch) == "square");
+  CHECK(out_of_square({91, 0.05}, usual_rounding(Unit::mm)) ==
+        "open 16 mm in 900 mm, give or take 2 mm");
+}
+
+TEST_CASE("out of square: what the give or take covers may be square") {
+  // 0.3 degrees are 4.7 mm in 900 mm.
+  CHECK(out_of_square({89.7, 0.16}, usual_rounding(Unit::mm)) == "may be square");
+  CHECK(out_of_square({90.3, 0.16}, usual_rounding(Unit::mm)) == "may be square");
+  CHECK(out_of_square({89.7, 0.15}, usual_rounding(Unit::mm)) ==
+        "closed 5 mm in 900 mm, give or take 5 mm");
 }
