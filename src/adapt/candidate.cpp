@@ -159,7 +159,7 @@ std::vector<int> pieces_of(const Workbench& bench, const Flaw& flaw) {
   }
   std::vector<int> pieces{piece};
   for (int p = 0; p < static_cast<int>(a.pieces.size()); ++p)
-    if (p != piece && (a.pieces[p].name == other || a.pieces[p].drawn->name == other)) {
+    if (p != piece && is_named(a.pieces[p], other)) {
       pieces.push_back(p);
       break;
     }
@@ -171,8 +171,7 @@ bool is_up(const Workbench& bench, const std::string& name) {
   for (const Installed& installed : bench.survey.installed)
     for (const std::string& up : installed.parts)
       for (const Piece& piece : bench.answer.pieces)
-        if ((piece.name == up || piece.drawn->name == up) &&
-            (piece.drawn->name == name || piece.drawn->group == name))
+        if (is_named(piece, up) && (piece.drawn->name == name || piece.drawn->group == name))
           return true;
   return false;
 }

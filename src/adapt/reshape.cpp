@@ -100,8 +100,9 @@ void set_place(Writer& w, Vec3 by) {
 // Whether a name means the part, or one of its copies.
 bool means(const std::string& name, const Design& design, int part) {
   const std::vector<Piece> pieces = pieces_of(design);
-  const std::vector<int> named = pieces_named(pieces, design, name);
-  return std::any_of(named.begin(), named.end(), [&](int p) { return pieces[p].part == part; });
+  return std::any_of(pieces.begin(), pieces.end(), [&](const Piece& piece) {
+    return piece.part == part && is_named(piece, name);
+  });
 }
 
 // u and v count from the new corner `low`: what lies on the piece is told anew.

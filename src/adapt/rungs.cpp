@@ -54,9 +54,9 @@ bool are_rungs(const Design& design, const Part& part) {
 // Screwed to a wall or lying on one with a face, it carries a shelf; no foot goes there.
 bool is_cleat(const Design& design, const FitAnswer& answer, int part) {
   const auto means = [&](const std::string& name) {
-    const std::vector<int> named = pieces_named(answer.pieces, design, name);
-    return std::any_of(named.begin(), named.end(),
-                       [&](int p) { return answer.pieces[p].part == part; });
+    return std::any_of(answer.pieces.begin(), answer.pieces.end(), [&](const Piece& piece) {
+      return piece.part == part && is_named(piece, name);
+    });
   };
   const auto on_wall = [&](const Contact& c) {
     return std::holds_alternative<PieceFace>(c.edge) && !wall_named(c.meets).empty();

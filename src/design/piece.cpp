@@ -57,6 +57,10 @@ std::vector<Piece> pieces_of(const Design& design) {
   return pieces;
 }
 
+bool is_named(const Piece& piece, const std::string& name) {
+  return piece.name == name || piece.drawn->name == name;
+}
+
 std::vector<int> pieces_named(const std::vector<Piece>& pieces, const Design& design,
                               const std::string& name) {
   std::vector<int> found;

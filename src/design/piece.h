@@ -35,6 +35,9 @@ struct Piece {
 /// Every piece, in file order. The pieces point into `design`, which must outlive them.
 std::vector<Piece> pieces_of(const Design& design);
 
+/// Whether a name means the piece: its own name, or its part's.
+bool is_named(const Piece& piece, const std::string& name);
+
 /// Indices into `pieces` that a name means: one piece, or every copy of a repeated part.
 std::vector<int> pieces_named(const std::vector<Piece>& pieces, const Design& design,
                               const std::string& name);

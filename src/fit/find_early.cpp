@@ -58,8 +58,8 @@ class Order {
   bool screwed_to_a_wall(int piece) const {
     return std::any_of(design_.fastenings.begin(), design_.fastenings.end(),
                        [&](const Fastening& f) {
-                         const auto pieces = named(f.part);
-                         return named(f.to).empty() &&
+                         const std::vector<int> pieces = named(f.part);
+                         return !wall_named(f.to).empty() &&
                                 std::find(pieces.begin(), pieces.end(), piece) != pieces.end();
                        });
   }

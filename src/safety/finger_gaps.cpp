@@ -30,9 +30,7 @@ bool is_thing(Owner owner) {
 // Closed in the room by what the contact between the two says.
 bool closed(const Scene& scene, Owner a, Owner b) {
   if (a.kind != Owner::Kind::piece) std::swap(a, b);
-  const auto names = [&](const std::string& name, int k) {
-    return name == scene.piece(k).name || name == scene.part(k).name;
-  };
+  const auto names = [&](const std::string& name, int k) { return is_named(scene.piece(k), name); };
   return std::any_of(scene.in.design.contacts.begin(), scene.in.design.contacts.end(),
                      [&](const Contact& contact) {
                        if (contact.by == Fitting::butt || contact.by == Fitting::clear)

@@ -86,13 +86,10 @@ Finding finding_of(const ShowFit& s) {
 }
 
 Finding finding_of(const EarlyFit& e) {
-  std::string on;
-  for (std::size_t i = 0; i < e.on.size(); ++i)
-    on += (i == 0 ? "" : i + 1 == e.on.size() ? " and " : ", ") + the(e.on[i]);
   return {Verdict::fits,
           0,
           e.part,
-          "it would go in before what carries it: " + on,
+          fmt::format("it would go in before what carries it: {}", fmt::join(e.on, ", ")),
           "give its group a higher 'order', or write its group below in design.toml",
           true};
 }
@@ -207,11 +204,19 @@ std::string next_text(const FitAnswer& fit) {
   return text;
 }
 
+// Whether what a contact meets is this surface or piece, named by itself or as one of its part.
+bool meets(const FitAnswer& fit, const ContactFit& contact, const std::string& name) {
+  return contact.meets == name ||
+         std::any_of(fit.pieces.begin(), fit.pieces.end(), [&](const Piece& piece) {
+           return piece.name == name && is_named(piece, contact.meets);
+         });
+}
+
 // A contact that overlaps says so itself.
 bool told_by_contact(const FitAnswer& fit, const ClashFit& clash) {
   return std::any_of(fit.contacts.begin(), fit.contacts.end(), [&](const ContactFit& c) {
-    const bool same = (c.part == clash.part && c.meets == clash.with) ||
-                      (c.part == clash.with && c.meets == clash.part);
+    const bool same = (c.part == clash.part && meets(fit, c, clash.with)) ||
+                      (c.part == clash.with && meets(fit, c, clash.part));
     return same && c.verdict != Verdict::fits && c.meets_anything;
   });
 }
@@ -219,8 +224,9 @@ bool told_by_contact(const FitAnswer& fit, const ClashFit& clash) {
 // A contact that is to stay clear says it itself; elsewhere along the piece it may be nearer.
 bool told_by_contact(const FitAnswer& fit, const ClearanceFit& clearance) {
   return std::any_of(fit.contacts.begin(), fit.contacts.end(), [&](const ContactFit& c) {
-    return c.how->by == Fitting::clear && c.piece == clearance.piece && c.meets == clearance.from &&
-           c.meets_anything && worse(c.verdict, clearance.verdict) == c.verdict;
+    return c.how->by == Fitting::clear && c.piece == clearance.piece &&
+           meets(fit, c, clearance.from) && c.meets_anything &&
+           worse(c.verdict, clearance.verdict) == c.verdict;
   });
 }
 

@@ -18,8 +18,11 @@ Drawing plan_made_large(const JobScene& scene, const Canvas& canvas);
 /// and every wall's stray below a tenth of its length.
 int factor_made_large(const RoomShape& room);
 
+/// "open" or "closed" where the give or take tells, else "square" or "may be square".
+std::string squareness(Measured angle_deg);
+
 /// "open 7/8\" in 36\", give or take 1/8\"": how far a corner is out of square, as a tape finds it,
-/// to one side; "may be square" where the give or take covers that.
+/// to one side; where that cannot be told, as squareness.
 std::string out_of_square(Measured angle_deg, const Rounding& rounding);
 
 }  // namespace nook

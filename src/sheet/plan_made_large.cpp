@@ -56,16 +56,24 @@ std::vector<Vec2> strayed(const RoomShape& room, const RoomShape& large, std::si
 
 }  // namespace
 
+std::string squareness(Measured angle_deg) {
+  constexpr double kStraight = 0.05;  // degrees; nobody can tell that from square. Chosen
+  const double off = angle_deg.value - 90, give = kTwoSided95 * angle_deg.sd;
+  if (std::abs(off) <= give && give >= kStraight) return "may be square";
+  if (std::abs(off) < kStraight) return "square";
+  return off > 0 ? "open" : "closed";
+}
+
 std::string out_of_square(Measured angle_deg, const Rounding& rounding) {
+  const std::string how = squareness(angle_deg);
+  if (how.ends_with("square")) return how;
   // As with a 3-4-5: a side of 3 ft or 900 mm, and how far its end is off the square line.
   const Length side = rounding.unit == Unit::inch ? inches(36) : millimetres(900);
   const auto off_by = [&](double deg) { return side * std::tan(deg * std::numbers::pi / 180); };
-  const double off = std::abs(angle_deg.value - 90), give = kTwoSided95 * angle_deg.sd;
-  if (off_by(std::max(off, give)) < rounding.step / 2) return "square";
-  if (off <= give) return "may be square";
-  return fmt::format("{} {} in {}, give or take {}", angle_deg.value > 90 ? "open" : "closed",
-                     with_unit(off_by(off), rounding), with_unit(side, rounding),
-                     give_or_take(off_by(give), rounding));
+  return fmt::format("{} {} in {}, give or take {}", how,
+                     with_unit(off_by(std::abs(angle_deg.value - 90)), rounding),
+                     with_unit(side, rounding),
+                     give_or_take(off_by(kTwoSided95 * angle_deg.sd), rounding));
 }
 
 int factor_made_large(const RoomShape& room) {

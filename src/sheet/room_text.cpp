@@ -6,6 +6,7 @@
 #include <cmath>
 
 #include "base/measured.h"
+#include "sheet/plan.h"
 #include "sheet/reading_name.h"
 #include "sheet/room_table.h"
 #include "sheet/wrap.h"
@@ -16,7 +17,6 @@ namespace {
 
 constexpr int kNextShown = 3;  // readings to take next that a person can keep in mind. Chosen
 constexpr std::size_t kUncheckedShown = 4;  // enough to see what they have in common. Chosen
-constexpr double kStraight = 0.05;  // degrees: nobody can tell that from a square corner. Chosen
 
 std::string length(double mm, const Style& style) {
   return with_unit(millimetres(mm), style.rounding);
@@ -29,13 +29,10 @@ std::string give_or_take_mm(double sd, const Style& style) {
 std::string corner_line(const CornerReport& corner, const Style&) {
   const std::string where = fmt::format("The {}/{} corner", corner.walls[0], corner.walls[1]);
   if (!std::isfinite(corner.angle_deg.sd)) return where + ": not known yet.";
-  const double off = corner.angle_deg.value - 90;
   const double give = kTwoSided95 * corner.angle_deg.sd;
-  std::string how = off > 0 ? "open" : "closed";
-  if (std::abs(off) < kStraight) how = "square";
-  if (std::abs(off) <= give) how = "it may be square";
   return fmt::format("{} is {:.1f} degrees, give or take {:.1f}: {}.", where,
-                     corner.angle_deg.value, std::max(0.1, std::ceil(10 * give - 0.01) / 10), how);
+                     corner.angle_deg.value, std::max(0.1, std::ceil(10 * give - 0.01) / 10),
+                     squareness(corner.angle_deg));
 }
 
 // How far the wall leans over the height of a level.

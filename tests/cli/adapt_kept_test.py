@@ -2,13 +2,10 @@
 
 import json
 import pathlib
-import subprocess
 import unittest
 
 from corner import LEVEL_FLOOR, Job, room
-from program import NOOKFIT, TOP
-
-PROGRAM = str(TOP / NOOKFIT)
+from program import nookfit
 
 # Two shelves 16 in apart, each on a cleat of 10 in along the right wall.
 SHELVES = """
@@ -45,8 +42,7 @@ class Kept(unittest.TestCase):
         return job.folder, pathlib.Path(job.dir.name, "new")
 
     def adapt(self, folder, new):
-        return subprocess.run([PROGRAM, "adapt", str(folder), "-o", str(new), "--json"],
-                              capture_output=True, text=True, timeout=300)
+        return nookfit("adapt", str(folder), "-o", str(new), "--json")
 
     def test_cleats_that_hold_shelves_are_no_rungs(self):
         for how in (FACE, SCREWED, COPY):

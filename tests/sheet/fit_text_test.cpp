@@ -136,7 +136,23 @@ TEST_CASE("fit text: a piece that would go in before what carries it is told, th
   FitAnswer fit;
   fit.early = {{0, "shelf", {"left cleat", "right cleat"}}};
   CHECK_THAT(flat(fit_text(fit, Style{})),
-             Contains("shelf: it would go in before what carries it: the left cleat and the right "
-                      "cleat") &&
+             Contains("shelf: it would go in before what carries it: left cleat, right cleat") &&
                  Contains("give its group a higher 'order'"));
+}
+
+TEST_CASE("fit text: an overlap with a copy is told by the contact that names all copies") {
+  Design d = empty_design();
+  d.parts.push_back(panel("post", {50, 900}, {500, 100, 0}, kY, kZ));
+  d.parts[0].repeat = Repeat{2, {0, 300, 0}};
+  d.parts.push_back(panel("shelf", {497, 500}, {21, 50, 500}, kX, kY));  // ends 18 mm short of it
+  d.contacts.push_back(meet("shelf", EdgeSide::right, "post"));
+  d.contacts[0].edge_given = "right";
+  d.groups = {tight("post", {}), tight("shelf", {})};
+  for (Group& group : d.groups) group.turn = false;
+  FitAnswer fit = fit_exactly(corner(90), d);
+  fit.clashes = {{1, "shelf", "post 2", 5, 0, 5, {}, 0, Verdict::does_not_fit}};
+  fit.contacts[0].verdict = Verdict::does_not_fit;
+  CHECK_THAT(fit_text(fit, Style{}), !Contains("shelf and the post 2"));
+  fit.contacts[0].verdict = Verdict::fits;
+  CHECK_THAT(fit_text(fit, Style{}), Contains("shelf and the post 2"));
 }
