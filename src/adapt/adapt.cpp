@@ -163,7 +163,7 @@ class Search {
 
   AdaptAnswer answer() {
     AdaptAnswer done;
-    Draft draft = progress_.first;
+    Revision draft = progress_.first;
     for (const Candidate& made : progress_.made) {
       done.changes.push_back(told(made, *draft.design, input_.survey.said()));
       draft = *redrawn(draft, edits_of(*draft.design, made.steps));

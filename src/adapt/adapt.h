@@ -7,7 +7,7 @@
 #include <vector>
 
 #include "adapt/change.h"
-#include "adapt/draft.h"
+#include "adapt/revision.h"
 #include "base/notation.h"
 #include "fit/fit_answer.h"
 #include "room/shape.h"
@@ -27,7 +27,7 @@ struct AdaptInput {
 };
 
 struct AdaptAnswer {
-  Draft draft;                                // the new text, and what it says
+  Revision draft;                             // the new text, and what it says
   std::vector<Change> changes;                // in the order they were made
   std::vector<Contradiction> contradictions;  // one a finding of `fit` that does not fit
   std::vector<std::string> open;              // findings of `fit` that the readings do not decide

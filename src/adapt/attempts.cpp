@@ -58,7 +58,7 @@ Outcome Attempts::outcome(const Flaw& flaw, const std::vector<Flaw>& before,
 }
 
 // The design that a candidate makes; nothing where it is no sound one.
-std::optional<Draft> Attempts::drafted(const Flaw& flaw, const Candidate& candidate) {
+std::optional<Revision> Attempts::drafted(const Flaw& flaw, const Candidate& candidate) {
   const Design& design = *now().draft.design;
   auto draft = cuts_one_side(design, candidate)
                    ? tl::unexpected(candidate.part + " would not be alike on both sides any more")

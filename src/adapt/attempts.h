@@ -56,7 +56,7 @@ class Attempts {
   Outcome outcome(const Flaw& flaw, const std::vector<Flaw>& before, const std::vector<Flaw>& after,
                   const Candidate& candidate);
   Outcome judged(const Flaw& flaw, const Trial& next, const Candidate& candidate);
-  std::optional<Draft> drafted(const Flaw& flaw, const Candidate& candidate);
+  std::optional<Revision> drafted(const Flaw& flaw, const Candidate& candidate);
   bool kept(std::optional<Kept>& best);
   void set_against(const Flaw& flaw, Contradiction next);
 

@@ -56,7 +56,7 @@ class Easing {
   }
 
   // What is missed in the adjusted room by far more than it was cannot be as good.
-  bool spoils_roughly(const Draft& draft) const {
+  bool spoils_roughly(const Revision& draft) const {
     const auto after = flaws_among(bench_.roughly(draft));
     return std::any_of(after.begin(), after.end(), [&](const Flaw& flaw) {
       const Flaw *old = flaw_named(rough_, flaw.key),

@@ -29,8 +29,8 @@ bool joins(Candidate& made, const Candidate& next) {
 
 }  // namespace
 
-std::optional<Draft> redone(const Draft& first, const std::vector<Candidate>& made) {
-  Draft draft = first;
+std::optional<Revision> redone(const Revision& first, const std::vector<Candidate>& made) {
+  Revision draft = first;
   for (const Candidate& candidate : made) {
     auto next = redrawn(draft, edits_of(*draft.design, candidate.steps));
     if (!next) return std::nullopt;

@@ -10,13 +10,13 @@
 namespace nook {
 
 struct Progress {
-  Draft first;                  // as drawn
+  Revision first;               // as drawn
   std::vector<Candidate> made;  // one after the other, from `first` to `now`
   Trial now;
 };
 
 /// Candidates done one after the other; nothing where the design is no sound one on the way.
-std::optional<Draft> redone(const Draft& first, const std::vector<Candidate>& made);
+std::optional<Revision> redone(const Revision& first, const std::vector<Candidate>& made);
 
 /// One more candidate made, and what it led to. It becomes one with an earlier one that did the
 /// same work.

@@ -4,7 +4,7 @@
 #include <string>
 #include <vector>
 
-#include "adapt/draft.h"
+#include "adapt/revision.h"
 
 namespace nook {
 

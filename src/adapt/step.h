@@ -5,7 +5,7 @@
 #include <variant>
 #include <vector>
 
-#include "adapt/draft.h"
+#include "adapt/revision.h"
 
 namespace nook {
 

@@ -9,30 +9,30 @@
 
 namespace nook {
 
-Rounding Bench::rounding(const Draft& draft) const {
+Rounding Bench::rounding(const Revision& draft) const {
   return usual_rounding(draft.design->units);
 }
 
-std::vector<Flaw> Bench::all_findings(const Draft& draft, const FitAnswer& answer) const {
+std::vector<Flaw> Bench::all_findings(const Revision& draft, const FitAnswer& answer) const {
   std::vector<Flaw> findings = findings_of(answer, input_.survey.said());
   for (Flaw& rungs : rung_findings(*draft.design, answer, input_.survey.said()))
     findings.push_back(std::move(rungs));
   return findings;
 }
 
-FitAnswer Bench::fit_of(const Draft& draft, const std::vector<RoomShape>& draws) const {
+FitAnswer Bench::fit_of(const Revision& draft, const std::vector<RoomShape>& draws) const {
   if (input_.on_trial) input_.on_trial(++tried_);
   return fit(
       {input_.survey, *draft.design, input_.room, draws, input_.sure, input_.complete, false});
 }
 
-const std::vector<Flaw>& Bench::roughly(const Draft& draft) const {
+const std::vector<Flaw>& Bench::roughly(const Revision& draft) const {
   const auto [at, fresh] = rough_.try_emplace(draft.text);
   if (fresh) at->second = all_findings(draft, fit_of(draft, {}));
   return at->second;
 }
 
-Trial Bench::fully(Draft draft) const {
+Trial Bench::fully(Revision draft) const {
   Trial trial{std::move(draft), {}, {}, {}};
   trial.answer = fit_of(trial.draft, input_.draws);
   trial.findings = all_findings(trial.draft, trial.answer);

@@ -13,7 +13,7 @@ namespace nook {
 
 /// A design as it fits in all draws.
 struct Trial {
-  Draft draft;
+  Revision draft;
   std::vector<Flaw> findings;  // all of them
   std::vector<Flaw> flaws;     // those that are not `fits`, worst first
   FitAnswer answer;            // points into `draft`
@@ -34,14 +34,14 @@ class Bench {
   explicit Bench(const AdaptInput& input) : input_(input) {}
 
   /// The findings in the adjusted room alone. What was fitted once is not fitted again.
-  const std::vector<Flaw>& roughly(const Draft& draft) const;
-  Trial fully(Draft draft) const;
+  const std::vector<Flaw>& roughly(const Revision& draft) const;
+  Trial fully(Revision draft) const;
   Workbench workbench(const Trial& trial) const;
 
  private:
-  Rounding rounding(const Draft& draft) const;
-  std::vector<Flaw> all_findings(const Draft& draft, const FitAnswer& answer) const;
-  FitAnswer fit_of(const Draft& draft, const std::vector<RoomShape>& draws) const;
+  Rounding rounding(const Revision& draft) const;
+  std::vector<Flaw> all_findings(const Revision& draft, const FitAnswer& answer) const;
+  FitAnswer fit_of(const Revision& draft, const std::vector<RoomShape>& draws) const;
 
   const AdaptInput& input_;
   mutable std::map<std::string, std::vector<Flaw>> rough_;  // by the design's text

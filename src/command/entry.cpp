@@ -6,26 +6,27 @@
 
 namespace nook {
 
-std::vector<Question> Entry::open(const std::string& text) {
+std::vector<Question> RoomEntry::open(const std::string& text) {
   std::vector<Question> first = first_questions(text);
   if (!first.empty()) return first;
   const auto survey = parse_room(text, file());
   return survey ? open_questions(*survey, design_) : std::vector<Question>{};
 }
 
-Diagnostics Entry::faults(const std::string& text) const {
+Diagnostics RoomEntry::faults(const std::string& text) const {
   const auto survey = parse_room(text, file());
   return survey ? Diagnostics{} : survey.error();
 }
 
-std::optional<Question> Entry::any_time(const std::string& text, const std::string& line) const {
+std::optional<Question> RoomEntry::any_time(const std::string& text,
+                                            const std::string& line) const {
   if (line != "more" && !is_more(line)) return {};
   const auto survey = parse_room(text, file());
   return more_question(survey ? *survey : Survey{});
 }
 
-std::string Entry::doubt(const std::string& before, const std::string& after,
-                         const Question&) const {
+std::string RoomEntry::doubt(const std::string& before, const std::string& after,
+                             const Question&) const {
   const auto old = parse_room(before, file()), survey = parse_room(after, file());
   if (!old || !survey) return {};
   const std::optional<Doubt> found = nook::doubt(*old, *survey);

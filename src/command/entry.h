@@ -8,10 +8,10 @@
 namespace nook {
 
 /// A walk through one job's room.toml.
-class Entry : public Dialogue {
+class RoomEntry : public Dialogue {
  public:
   /// As Dialogue; `design` (null: none) says where readings matter.
-  Entry(const std::string& folder, const Design* design, bool aside)
+  RoomEntry(const std::string& folder, const Design* design, bool aside)
       : Dialogue(folder, "room.toml", aside), design_(design) {}
 
   /// `rounding` of what is said; null: the usual one of the file's units.

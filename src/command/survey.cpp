@@ -86,7 +86,7 @@ ExitStatus run_survey(const Request& request) {
   const bool json = request.has("--json"), fixed = request.has("--round") || request.has("--units");
   Survey none;
   const Style asked = style_of(request, job ? job->survey : none);
-  Entry entry(request.job, job && job->design ? &*job->design : nullptr, json);
+  RoomEntry entry(request.job, job && job->design ? &*job->design : nullptr, json);
   entry.walk(fixed ? &asked.rounding : nullptr);
   auto after = read_job(request.job);
   if (!after) return told(request, after.error());

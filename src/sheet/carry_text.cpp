@@ -47,7 +47,7 @@ std::string passing(const Pass& pass, Rounding rounding) {
 
 // What trying it askew says: it may rub on the way.
 std::string askew_unsure(const Pass& pass, Rounding rounding) {
-  if (pass.hold == Hold::slid_in) return {};
+  if (pass.hold == Grip::slid_in) return {};
   return fmt::format("; {} it {}", how_held(pass, rounding),
                      pass.verdict == Verdict::cannot_tell ? "may rub" : "jams");
 }
@@ -97,7 +97,7 @@ Finding stopped(const PieceCarry& piece, const Pass& pass, Rounding rounding) {
 // A tight piece that cannot slide in, but gets in askew: said although all is well.
 std::string askew(const std::vector<Pass>& passes, Rounding rounding) {
   for (const Pass& pass : passes)
-    if (pass.slides && pass.hold != Hold::slid_in)
+    if (pass.slides && pass.hold != Grip::slid_in)
       return fmt::format("{}; what slides in is {} wide at most, {}",
                          too_wide_in_front(pass, rounding), size(pass.widest->value, rounding),
                          sure_to(*pass.widest, rounding));
@@ -177,27 +177,27 @@ Finding room_unknown() {
 std::string how_held(const Pass& pass, Rounding rounding) {
   const std::string raised = size(pass.raised_mm, rounding);
   switch (pass.hold) {
-    case Hold::flat:
+    case Grip::flat:
       return "flat";
-    case Hold::on_edge:
+    case Grip::on_edge:
       return "on edge";
-    case Hold::standing:
+    case Grip::standing:
       return "standing";
-    case Hold::tilted:
+    case Grip::tilted:
       return "tilted from corner to corner";
-    case Hold::tipped:
-    case Hold::tipped_flat:
+    case Grip::tipped:
+    case Grip::tipped_flat:
       return "tipped to " + raised;
-    case Hold::tipped_up:
+    case Grip::tipped_up:
       return "tipped up at its place";
-    case Hold::stood_up:
+    case Grip::stood_up:
       return fmt::format("stood up out in the room and slid home ({} is in the way)",
                          pass.in_the_way);
-    case Hold::slid_in:
+    case Grip::slid_in:
       return "slid straight in";
-    case Hold::lowered_in:
+    case Grip::lowered_in:
       return fmt::format("with one end raised {}, lowered behind the narrow place", raised);
-    case Hold::swung_in:
+    case Grip::swung_in:
       return fmt::format("with one end {} ahead, swung square behind the narrow place", raised);
   }
   return {};

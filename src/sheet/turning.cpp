@@ -60,13 +60,13 @@ void draw_part(Draft& draft, const Polygon& outline, const std::string& words) {
 // What a box takes in plan, held that way.
 Vec2 in_plan(const Box& box, const Pass& pass) {
   switch (pass.hold) {
-    case Hold::on_edge:
+    case Grip::on_edge:
       return {box.length, box.thickness};
-    case Hold::standing:
+    case Grip::standing:
       return {box.width, box.thickness};
-    case Hold::tipped:
+    case Grip::tipped:
       return {tipped_length(box.length, box.width, pass.raised_mm), box.thickness};
-    case Hold::tipped_flat:
+    case Grip::tipped_flat:
       return {tipped_length(box.length, box.thickness, pass.raised_mm), box.width};
     default:
       return {box.length, box.width};

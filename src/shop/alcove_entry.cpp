@@ -136,7 +136,7 @@ std::optional<Pass> enter_alcove(const Stance& stance, Alcove alcove, const Know
   Pass pass;
   pass.kind = Pass::Kind::alcove;
   pass.name = "alcove";
-  pass.hold = Hold::slid_in;
+  pass.hold = Grip::slid_in;
   pass.slides = entry.slides();
   pass.widest = Measured{entry.length() + pass.slides->value, pass.slides->sd};
   settle(pass, *pass.slides, kRub, sure);
@@ -145,7 +145,7 @@ std::optional<Pass> enter_alcove(const Stance& stance, Alcove alcove, const Know
   const double angle = plate->angle_for(pass.widest->value - kEase);
   Pass askew = pass;
   settle(askew, entry.turned({*plate, angle}), 0, sure);
-  askew.hold = plate->level ? Hold::lowered_in : Hold::swung_in;
+  askew.hold = plate->level ? Grip::lowered_in : Grip::swung_in;
   askew.raised_mm = plate->length * std::sin(angle);
   return askew.chance > pass.chance ? askew : pass;
 }

@@ -15,7 +15,7 @@
 namespace nook {
 
 /// How a piece is held while it passes.
-enum class Hold {
+enum class Grip {
   flat,         // its face level
   on_edge,      // its long edge down
   standing,     // upright
@@ -37,7 +37,7 @@ struct Pass {
   Verdict verdict = Verdict::cannot_tell;
   std::optional<Measured> spare;  // mm; none where nothing was measured
   double chance = 0;              // that it passes
-  Hold hold = Hold::flat;
+  Grip hold = Grip::flat;
   double raised_mm = 0;
   std::optional<Measured> leaf_off;  // a doorway's spare room with its leaf taken off
   std::string in_the_way;            // ceiling: what stops it from being tipped up at its place

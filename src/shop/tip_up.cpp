@@ -106,7 +106,7 @@ std::optional<Pass> tip_up(const Stance& stance, const std::vector<Stance>& stan
   const std::string ahead = stops_swing(piece, standing, known.room, 1);
   const std::string behind = stops_swing(piece, standing, known.room, -1);
   const bool free = ahead.empty() || behind.empty();
-  pass.hold = free ? Hold::tipped_up : Hold::stood_up;
+  pass.hold = free ? Grip::tipped_up : Grip::stood_up;
   pass.in_the_way = free ? "" : wall_named(ahead).empty() ? ahead : behind;
   if (!known.room.ceiling) return pass;
   const Measured above =

@@ -24,7 +24,7 @@ struct Taken {
   Sizes size, sd;
 };
 struct Tried {
-  Hold hold;
+  Grip hold;
   Measured spare;
   double chance = 0;
   double raised = 0;
@@ -42,7 +42,7 @@ Measured known(const std::function<double(const Sizes&)>& spare, const Taken& ta
   return {spare(taken.size), std::sqrt(variance)};
 }
 
-Tried tried(Hold hold, const Taken& taken, const std::function<double(const Sizes&)>& spare) {
+Tried tried(Grip hold, const Taken& taken, const std::function<double(const Sizes&)>& spare) {
   const Measured room = known(spare, taken);
   return {hold, room, chance_above_zero(room), 0};
 }
@@ -54,9 +54,9 @@ void easiest_first(std::vector<Tried>& holds, const Box& box) {
 std::vector<Tried> holds_at(const Taken& door, const Box& box) {
   const double w = box.width, t = box.thickness;
   std::vector<Tried> holds{
-      tried(Hold::on_edge, door, [=](const Sizes& s) { return std::min(s[1] - w, s[0] - t); }),
-      tried(Hold::flat, door, [=](const Sizes& s) { return std::min(s[0] - w, s[1] - t); }),
-      tried(Hold::tilted, door, [=](const Sizes& s) {
+      tried(Grip::on_edge, door, [=](const Sizes& s) { return std::min(s[1] - w, s[0] - t); }),
+      tried(Grip::flat, door, [=](const Sizes& s) { return std::min(s[0] - w, s[1] - t); }),
+      tried(Grip::tilted, door, [=](const Sizes& s) {
         const double across = std::min(s[0], s[1]) - t;
         return across < 0 ? across : std::min(across, widest_through({s[0], s[1]}, t) - w);
       })};
@@ -88,7 +88,7 @@ double tipped_spare(const Sizes& s, const Lying& box) {
 }
 
 // Raised as high as the hall allows; a hand's room lower where it passes so too.
-Tried tipped(Hold hold, const Taken& turn, const Lying& box) {
+Tried tipped(Grip hold, const Taken& turn, const Lying& box) {
   const auto spare = [&](const Sizes& s) { return tipped_spare(s, box); };
   Tried best = tried(hold, turn, spare);
   best.raised = turn.size[2];
@@ -103,13 +103,13 @@ std::vector<Tried> holds_round(const Taken& turn, const Box& box) {
   const Lying edge{box.length, box.width, box.thickness},
       flat{box.length, box.thickness, box.width};
   std::vector<Tried> holds{
-      tried(Hold::on_edge, turn, [&](const Sizes& s) { return level_spare(s, edge); }),
-      tried(Hold::flat, turn, [&](const Sizes& s) { return level_spare(s, flat); }),
-      tried(Hold::standing, turn, [&](const Sizes& s) { return standing_spare(s, box); })};
+      tried(Grip::on_edge, turn, [&](const Sizes& s) { return level_spare(s, edge); }),
+      tried(Grip::flat, turn, [&](const Sizes& s) { return level_spare(s, flat); }),
+      tried(Grip::standing, turn, [&](const Sizes& s) { return standing_spare(s, box); })};
   easiest_first(holds, box);
   if (turn.size[2] >= tipping_height(box.length, box.thickness)) return holds;
-  holds.push_back(tipped(Hold::tipped, turn, edge));
-  holds.push_back(tipped(Hold::tipped_flat, turn, flat));
+  holds.push_back(tipped(Grip::tipped, turn, edge));
+  holds.push_back(tipped(Grip::tipped_flat, turn, flat));
   if (box.width < kStick) std::swap(holds[3], holds[4]);
   return holds;
 }

@@ -192,7 +192,7 @@ struct Free {
   Matrix root;   // symmetric root of the shape's covariance, given the rest
 };
 // Least squares on the free unknowns, columns scaled, unseen directions held (their rows last).
-Matrix held(const Matrix& free, const Table& unseen, const Parting& parts) {
+Matrix held(const Matrix& free, const Dense& unseen, const Parting& parts) {
   const Eigen::Index n = free.rows(), m = free.cols();
   Matrix out = Matrix::Zero(std::max<Eigen::Index>(n + unseen.cols, m), m);
   out.topRows(n) = free;
@@ -201,7 +201,7 @@ Matrix held(const Matrix& free, const Table& unseen, const Parting& parts) {
   return out;
 }
 
-Free free_part(const Sides& sides, const Table& unseen, const Parting& parts) {
+Free free_part(const Sides& sides, const Dense& unseen, const Parting& parts) {
   const Eigen::Index n = sides.free.rows(), m = sides.free.cols();
   const auto shapes = static_cast<Eigen::Index>(parts.shape.size());
   if (m == 0) return {sides.prior, Matrix(0, sides.prior.cols()), Matrix(0, 0)};

@@ -18,11 +18,11 @@ using RowMajor = Eigen::Matrix<double, Eigen::Dynamic, Eigen::Dynamic, Eigen::Ro
 constexpr double kDependent = 1e-9;
 constexpr double kUnseen = 1e-6;  // share of a functional in an unseen direction. Chosen
 
-Matrix matrix(const Table& t) {
+Matrix matrix(const Dense& t) {
   return Eigen::Map<const RowMajor>(t.cells.data(), t.rows, t.cols);
 }
-Table table(const Matrix& m) {
-  Table t(static_cast<int>(m.rows()), static_cast<int>(m.cols()));
+Dense dense(const Matrix& m) {
+  Dense t(static_cast<int>(m.rows()), static_cast<int>(m.cols()));
   Eigen::Map<RowMajor>(t.cells.data(), t.rows, t.cols) = m;
   return t;
 }
@@ -73,7 +73,7 @@ struct LeastSquares::Parts {
   Matrix design;       // rows over sd, columns times scale
   Matrix half_design;  // whitened
   Matrix kernel;       // unseen directions, scaled columns
-  Table unseen;
+  Dense unseen;
   Matrix root;  // upper triangular, root' root = N in scaled columns, kernel added
   int free = 0;
   double chi2 = 0, log_det = 0;
@@ -119,13 +119,13 @@ Matrix stacked(const Parts& p, const Linear& linear, const Matrix& half_misfit) 
 }
 
 Vector whitened(const Parts& p, const Vector& v) {
-  return matrix(p.whitening->solve(table(v)));
+  return matrix(p.whitening->solve(dense(v)));
 }
 
 void solve(Parts& p, const Linear& linear) {
   const Vector misfit = vector(linear.misfit).cwiseQuotient(p.sd);
   const Eigen::Index m = p.design.cols();
-  const Matrix half_misfit = matrix(p.whitening->half(table(misfit)));
+  const Matrix half_misfit = matrix(p.whitening->half(dense(misfit)));
   const Eigen::HouseholderQR<Matrix> qr(stacked(p, linear, half_misfit));
   const Matrix upper =
       qr.matrixQR().topRows(std::min(qr.rows(), m + 1)).template triangularView<Eigen::Upper>();
@@ -133,7 +133,7 @@ void solve(Parts& p, const Linear& linear) {
   const Vector step = p.root.triangularView<Eigen::Upper>().solve(upper.topRightCorner(m, 1));
   p.x = plain(p.scale.cwiseProduct(step));
   p.solved = whitened(p, misfit - p.design * step);
-  p.w = plain(matrix(p.whitening->transposed_times(table(p.solved))));
+  p.w = plain(matrix(p.whitening->transposed_times(dense(p.solved))));
   p.error = plain(p.solved.cwiseProduct(p.sd));
   p.chi2 = qr.rows() > m ? upper(m, m) * upper(m, m) : 0;
   p.log_det = 2 * p.root.diagonal().array().abs().log().sum() - 2 * p.scale.array().log().sum();
@@ -149,8 +149,8 @@ LeastSquares::LeastSquares(const Linear& linear, std::shared_ptr<const Whitening
   const std::vector<int> free = free_columns(linear);
   p.free = static_cast<int>(free.size());
   p.kernel = all_seen ? Matrix(p.design.cols(), 0) : null_space(p.design, free);
-  p.unseen = table(p.kernel);
-  p.half_design = matrix(p.whitening->half(table(p.design)));
+  p.unseen = dense(p.kernel);
+  p.half_design = matrix(p.whitening->half(dense(p.design)));
   solve(p, linear);
 }
 
@@ -167,7 +167,7 @@ LeastSquares::Step LeastSquares::step(const Linear& linear) const {
   const Vector x = p.scale.cwiseProduct(
       root.solve(p.root.transpose().triangularView<Eigen::Lower>().solve(right)));
   const Vector left = whitened(p, misfit - design * x);
-  return {plain(x), plain(matrix(p.whitening->transposed_times(table(left))))};
+  return {plain(x), plain(matrix(p.whitening->transposed_times(dense(left))))};
 }
 
 LeastSquares::~LeastSquares() = default;
@@ -191,7 +191,7 @@ double LeastSquares::chi2() const {
 int LeastSquares::rank() const {
   return parts_->free - static_cast<int>(parts_->kernel.cols());
 }
-const Table& LeastSquares::unseen() const {
+const Dense& LeastSquares::unseen() const {
   return parts_->unseen;
 }
 bool LeastSquares::determined(int unknown) const {
@@ -202,7 +202,7 @@ std::vector<double> LeastSquares::redundancy() const {
   const Parts& p = *parts_;
   if (p.design.rows() == 0) return {};
   // V^-1 A root^-1: its rows' squares are what the unknowns take from V^-1.
-  const Matrix solved = matrix(p.whitening->rest(table(p.half_design)));
+  const Matrix solved = matrix(p.whitening->rest(dense(p.half_design)));
   const Matrix taken = p.root.transpose().triangularView<Eigen::Lower>().solve(solved.transpose());
   std::vector<double> out = p.whitening->inverse_diagonal();
   for (std::size_t i = 0; i < out.size(); ++i)
@@ -229,7 +229,7 @@ bool LeastSquares::determined(const Functional& functional) const {
   return (p.kernel.transpose() * x).norm() <= kUnseen * x.norm();
 }
 
-Table LeastSquares::covariance(const std::vector<Functional>& functionals) const {
+Dense LeastSquares::covariance(const std::vector<Functional>& functionals) const {
   const Parts& p = *parts_;
   const auto count = static_cast<Eigen::Index>(functionals.size());
   if (count == 0) return {};
@@ -240,14 +240,14 @@ Table LeastSquares::covariance(const std::vector<Functional>& functionals) const
   }
   // Prior of the weights, less what the readings saw of them, plus what the unknowns leave open;
   // each half of a symmetric matrix.
-  const Matrix half = matrix(p.whitening->half(p.whitening->times(table(w))));
+  const Matrix half = matrix(p.whitening->half(p.whitening->times(dense(w))));
   const Matrix left = x - p.half_design.transpose() * half;
   const Matrix free = p.root.transpose().triangularView<Eigen::Lower>().solve(left);
   Matrix out = Matrix::Zero(count, count);
   add_square(out, w, 1);
   add_square(out, half, -1);
   add_square(out, free, 1);
-  return table(out.selfadjointView<Eigen::Lower>());
+  return dense(out.selfadjointView<Eigen::Lower>());
 }
 
 }  // namespace nook

@@ -4,7 +4,7 @@
 #include <memory>
 #include <vector>
 
-#include "survey/table.h"
+#include "survey/dense.h"
 #include "survey/whitening.h"
 
 namespace nook {
@@ -12,7 +12,7 @@ namespace nook {
 /// misfit = design x + field w + e, with e ~ N(0, sd^2), w ~ N(0, I), and x ~ N(prior_mean,
 /// prior_sd^2) where prior_sd > 0, else free.
 struct Linear {
-  Table design;                    // one row a reading
+  Dense design;                    // one row a reading
   std::vector<double> misfit, sd;  // sd > 0
   std::vector<double> prior_sd, prior_mean;
 };
@@ -54,7 +54,7 @@ class LeastSquares {
   int rank() const;
   /// Orthonormal directions of the unknowns that no reading sees, one a column, columns of the
   /// design scaled to unit length.
-  const Table& unseen() const;
+  const Dense& unseen() const;
   /// Whether the readings determine an unknown, or it has a prior.
   bool determined(int unknown) const;
   /// Redundancy number of each reading.
@@ -67,7 +67,7 @@ class LeastSquares {
   /// Whether the readings or priors determine a functional.
   bool determined(const Functional& functional) const;
   /// Posterior covariances of functionals, each with each. Requires: all are determined.
-  Table covariance(const std::vector<Functional>& functionals) const;
+  Dense covariance(const std::vector<Functional>& functionals) const;
 
   const std::shared_ptr<const Whitening>& whitening() const;
 

@@ -57,7 +57,7 @@ class Outlook {
   std::vector<bool> taken_;
   std::vector<int> first_;  // column of each reading's first number
   int wanted_ = 0;
-  Table covariance_;  // wanted first
+  Dense covariance_;  // wanted first
 };
 
 }  // namespace nook

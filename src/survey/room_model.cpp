@@ -57,7 +57,7 @@ void add_levels(RoomModel& model, bool level_line) {
 }
 
 void add_field(RoomModel& model, Extent extent, double reach, double sd) {
-  SurfaceField field;
+  FieldWeights field;
   field.first = model.weights;
   field.sd = sd;
   if (sd > 0) {
@@ -77,7 +77,7 @@ void add_fields(RoomModel& model, double flatness_sd) {
   if (model.ceiling >= 0) add_field(model, level_extent(model), kLevelReach, level_sd);
 }
 
-Field field_of(const SurfaceField& field, const State& state) {
+Field field_of(const FieldWeights& field, const State& state) {
   Field out{field.basis, {}};
   if (!field.basis) return out;
   const std::vector<double>& prior = field.basis->prior_sd();
@@ -139,7 +139,7 @@ WallShape wall_of(const RoomModel& model, const State& state, int k, const Varie
 
 std::vector<int> RoomModel::blocks() const {
   std::vector<int> out;
-  for (const SurfaceField& surface : surfaces)
+  for (const FieldWeights& surface : surfaces)
     if (surface.basis) out.push_back(surface.first);
   return out;
 }

@@ -42,7 +42,7 @@ struct Unknown {
 
 /// A wall, the floor or the ceiling as a field. `first` is its first weight among all weights,
 /// which are scaled to N(0, 1).
-struct SurfaceField {
+struct FieldWeights {
   std::shared_ptr<const FieldBasis> basis;  // none = flat
   double sd = 0;
   int first = 0;
@@ -78,7 +78,7 @@ struct RoomModel {
   std::shared_ptr<const Survey> survey;
   int origin = 0;  // corner of the room frame
   std::vector<Unknown> unknowns;
-  std::vector<SurfaceField> surfaces;     // walls, then floor, then ceiling if there are readings
+  std::vector<FieldWeights> surfaces;     // walls, then floor, then ceiling if there are readings
   int weights = 0;                        // in all surfaces
   std::vector<Observation> observations;  // in file order
 

@@ -52,8 +52,8 @@ void add_priors(const RoomModel& model, const State& state, Linearised& out) {
   out.objective += squares(state.weights);
 }
 
-Table column(const std::vector<double>& values) {
-  Table out(static_cast<int>(values.size()), 1);
+Dense column(const std::vector<double>& values) {
+  Dense out(static_cast<int>(values.size()), 1);
   out.cells = values;
   return out;
 }
@@ -61,7 +61,7 @@ Table column(const std::vector<double>& values) {
 // The most that a step moves a reading.
 double largest(const Linear& linear, const Whitening& whitening, const std::vector<double>& x,
                const std::vector<double>& w) {
-  const Table from_field = whitening.times(column(w));
+  const Dense from_field = whitening.times(column(w));
   double most = 0;
   for (int i = 0; i < linear.design.rows; ++i) {
     const double* row = linear.design.row(i);
@@ -119,8 +119,8 @@ Linearised linearised(const RoomModel& model, const Rows& rows, const State& sta
   View view(model, state);
   const auto n = static_cast<int>(rows.size());
   Linearised out;
-  out.linear.design = Table(n, static_cast<int>(state.unknowns.size()));
-  if (fields == Fields::taken) out.field = Table(n, model.weights);
+  out.linear.design = Dense(n, static_cast<int>(state.unknowns.size()));
+  if (fields == Fields::taken) out.field = Dense(n, model.weights);
   for (int i = 0; i < n; ++i) {
     const Observation& row = model.observations[rows[i]];
     const Varied number = row.model(view);
@@ -140,7 +140,7 @@ Linearised linearised(const RoomModel& model, const Rows& rows, const State& sta
 }
 
 void add_fields(const Whitening& whitening, const State& state, Linearised& problem) {
-  const Table field = whitening.times(column(state.weights));
+  const Dense field = whitening.times(column(state.weights));
   for (std::size_t i = 0; i < problem.error.size(); ++i)
     problem.linear.misfit[i] = problem.error[i] + problem.linear.sd[i] * field.cells[i];
 }

@@ -39,7 +39,7 @@ double posterior_sd(const Solution& solution, const Functional& functional);
 struct Linearised {
   Linear linear;
   std::vector<double> error;  // reading less model
-  Table field;                // over the sd of each reading
+  Dense field;                // over the sd of each reading
   double objective = 0;
 };
 /// Fields take longer than all the rest. Left out, `field` is empty and the misfits are the errors,

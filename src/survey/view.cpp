@@ -10,7 +10,7 @@ View::View(const RoomModel& model, const State& state)
       walls_(base_lines(model, state)) {}
 
 std::vector<double> View::functions(const FieldSpot& spot) const {
-  const SurfaceField& field = model_.surfaces[spot.surface];
+  const FieldWeights& field = model_.surfaces[spot.surface];
   const std::vector<double>& prior = field.basis->prior_sd();
   std::vector<double> out = field.basis->values(spot.at);
   for (std::size_t k = 0; k < out.size(); ++k) out[k] *= field.sd * prior[k];

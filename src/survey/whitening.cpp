@@ -17,12 +17,12 @@ constexpr int kReadingSpace = 600;  // readings; above, the field's weights are 
 
 using Rows = Eigen::Map<const RowMajor>;
 
-Rows matrix(const Table& t) {
+Rows matrix(const Dense& t) {
   return Rows(t.cells.data(), t.rows, t.cols);
 }
 
-Table table(const Matrix& m) {
-  Table t(static_cast<int>(m.rows()), static_cast<int>(m.cols()));
+Dense dense(const Matrix& m) {
+  Dense t(static_cast<int>(m.rows()), static_cast<int>(m.cols()));
   Eigen::Map<RowMajor>(t.cells.data(), t.rows, t.cols) = m;
   return t;
 }
@@ -243,7 +243,7 @@ Matrix weights_gram(const Rows& field, const std::vector<Surface>& surfaces) {
 
 // What stays the same when the fields become larger or smaller.
 struct Whitening::Base {
-  Table cells;
+  Dense cells;
   std::vector<Surface> surfaces;
   bool by_weights = false;
   Matrix by_weight;  // F' F, lower half
@@ -296,7 +296,7 @@ struct Whitening::Parts {
   }
 };
 
-Whitening::Whitening(Table field, std::vector<int> blocks, Space space) {
+Whitening::Whitening(Dense field, std::vector<int> blocks, Space space) {
   auto base = std::make_shared<Base>();
   base->cells = std::move(field);
   base->by_weights = space == Space::weights ||
@@ -332,38 +332,38 @@ int Whitening::weights() const {
   return static_cast<int>(parts_->base->field().cols());
 }
 
-Table Whitening::times(const Table& x) const {
-  return table(parts_->times(matrix(x)));
+Dense Whitening::times(const Dense& x) const {
+  return dense(parts_->times(matrix(x)));
 }
 
-Table Whitening::transposed_times(const Table& x) const {
-  return table(parts_->back(matrix(x)));
+Dense Whitening::transposed_times(const Dense& x) const {
+  return dense(parts_->back(matrix(x)));
 }
 
-Table Whitening::half(const Table& x) const {
+Dense Whitening::half(const Dense& x) const {
   if (parts_->flat()) return x;
   const Matrix columns = matrix(x);
-  if (!parts_->base->by_weights) return table(parts_->by_readings.half(columns));
+  if (!parts_->base->by_weights) return dense(parts_->by_readings.half(columns));
   // The misfit of x to the field together with the weights that it takes: a least squares problem
   // whose sum of squares is x' V^-1 x.
   const Matrix weights = parts_->by_weights.solve(parts_->back(columns));
   Matrix out(columns.rows() + weights.rows(), columns.cols());
   out << columns - parts_->times(weights), weights;
-  return table(out);
+  return dense(out);
 }
 
-Table Whitening::solve(const Table& x) const {
+Dense Whitening::solve(const Dense& x) const {
   if (parts_->flat()) return x;
   const Matrix columns = matrix(x);
   if (!parts_->base->by_weights)
-    return table(parts_->by_readings.rest(parts_->by_readings.half(columns)));
-  return table(columns - parts_->times(parts_->by_weights.solve(parts_->back(columns))));
+    return dense(parts_->by_readings.rest(parts_->by_readings.half(columns)));
+  return dense(columns - parts_->times(parts_->by_weights.solve(parts_->back(columns))));
 }
 
-Table Whitening::rest(const Table& half) const {
+Dense Whitening::rest(const Dense& half) const {
   if (parts_->flat()) return half;
-  if (!parts_->base->by_weights) return table(parts_->by_readings.rest(matrix(half)));
-  return table(matrix(half).topRows(parts_->base->field().rows()));
+  if (!parts_->base->by_weights) return dense(parts_->by_readings.rest(matrix(half)));
+  return dense(matrix(half).topRows(parts_->base->field().rows()));
 }
 
 double Whitening::log_determinant() const {

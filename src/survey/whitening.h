@@ -4,7 +4,7 @@
 #include <memory>
 #include <vector>
 
-#include "survey/table.h"
+#include "survey/dense.h"
 
 namespace nook {
 
@@ -18,7 +18,7 @@ class Whitening {
   enum class Space { whichever, readings, weights };
   /// `blocks`: where in the columns a new surface starts, so that what it does not touch costs
   /// nothing.
-  explicit Whitening(Table field, std::vector<int> blocks = {}, Space space = Space::whichever);
+  explicit Whitening(Dense field, std::vector<int> blocks = {}, Space space = Space::whichever);
   /// `other` with the first `columns` of its field `by` times as large: sooner than anew.
   Whitening(const Whitening& other, int columns, double by);
   ~Whitening();
@@ -26,14 +26,14 @@ class Whitening {
   /// How many.
   int weights() const;
   /// F X and F' X.
-  Table times(const Table& x) const;
-  Table transposed_times(const Table& x) const;
+  Dense times(const Dense& x) const;
+  Dense transposed_times(const Dense& x) const;
   /// A square root of V^-1 times each column of X.
-  Table half(const Table& x) const;
+  Dense half(const Dense& x) const;
   /// V^-1 X from half(X).
-  Table rest(const Table& half) const;
+  Dense rest(const Dense& half) const;
   /// V^-1 X.
-  Table solve(const Table& x) const;
+  Dense solve(const Dense& x) const;
   /// log det V.
   double log_determinant() const;
   /// The diagonal of V^-1.

@@ -16,7 +16,7 @@ namespace {
 constexpr double kIn = kMillimetresPerInch;
 
 // A panel 40 by 30 with three cutouts, there twice; a load 10 along the first and the second.
-Draft panel(const std::string& shape = "{ size = ['40', '30'] }") {
+Revision panel(const std::string& shape = "{ size = ['40', '30'] }") {
   const std::string text =
       "corner = ['left', 'right']\n[stock.ply]\nkind = 'plywood'\nthickness = '3/4'\n"
       "sheet = ['48', '96']\n[[part]]\nname = 'panel'\nstock = 'ply'\nshape = " +
@@ -34,7 +34,7 @@ Draft panel(const std::string& shape = "{ size = ['40', '30'] }") {
   return {text, std::make_shared<const Design>(*design)};
 }
 
-Draft set_out_by(const Draft& draft, EdgeSide side, Vec2 ends) {
+Revision set_out_by(const Revision& draft, EdgeSide side, Vec2 ends) {
   const Part& part = draft.design->parts[0];
   const EdgeRun run = edges_meant(side, part.outline);
   const auto edited = redrawn(draft, reshape(*draft.design, 0, set_out(part, run, ends)));
@@ -77,11 +77,11 @@ void check_same(const std::vector<Vec3>& a, const std::vector<Vec3>& b) {
 }  // namespace
 
 TEST_CASE("reshape: a side set out or trimmed - cutouts and loads stay in the room") {
-  const Draft draft = panel();
+  const Revision draft = panel();
   for (const EdgeSide side : {EdgeSide::left, EdgeSide::right, EdgeSide::bottom, EdgeSide::top})
     for (const double by : {0.5 * kIn, -1.25 * kIn}) {
       INFO("side " << static_cast<int>(side) << " by " << by);
-      const Draft edited = set_out_by(draft, side, {by, by});
+      const Revision edited = set_out_by(draft, side, {by, by});
       check_same(cutouts_in_room(*edited.design), cutouts_in_room(*draft.design));
       if (side == EdgeSide::left || side == EdgeSide::right)
         check_same(loads_in_room(*edited.design), loads_in_room(*draft.design));
@@ -103,8 +103,8 @@ TEST_CASE("reshape: facing the left wall a piece's left edge is the far one from
 TEST_CASE("reshape: a taper of a rectangle is typed as points, of points as points") {
   const std::string points =
       "{ points = [['0', '0'], ['0', '30'], ['40', '30'], ['40', '0'], ['0', '0']] }";
-  for (const Draft& draft : {panel(), panel(points)}) {
-    const Draft edited = set_out_by(draft, EdgeSide::left, {kIn, 0});
+  for (const Revision& draft : {panel(), panel(points)}) {
+    const Revision edited = set_out_by(draft, EdgeSide::left, {kIn, 0});
     check_same(cutouts_in_room(*edited.design), cutouts_in_room(*draft.design));
     const Polygon& outline = edited.design->parts[0].outline;
     REQUIRE(outline.size() == 4);

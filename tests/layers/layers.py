@@ -1,8 +1,11 @@
 """Finds what breaks the layering of src/: `python3 tests/layers/layers.py ROOT`.
 
 Each folder may include its own files and those of lower layers; a private link does not stop an
-include, so this reads the files. Exit status 1 when anything is found.
+include, so this reads the files. No two types may have one name either, even in files that never
+meet: the linker would take the functions of one for those of the other. Exit status 1 when anything
+is found.
 """
+import collections
 import pathlib
 import re
 import sys
@@ -84,21 +87,42 @@ def faults_in(name, text):
                 yield number, f"{what} may not be seen here"
 
 
+def types_in(text):
+    """(line number, full name) of each type defined at namespace scope, not in an unnamed one."""
+    code, open_braces = code_of(text), []
+    token = re.compile(r"namespace(?:\s+(?P<space>[\w:]+))?\s*\{"
+                       r"|(?:struct|class|union|enum(?:\s+class)?)\s+(?P<type>\w+(?:::\w+)*)(?:\s+final)?"
+                       r"\s*(?::[^;{()]*)?\{|[{}]")
+    for match in token.finditer(code):
+        name = match["type"]
+        if name and None not in open_braces:
+            yield code.count("\n", 0, match.start()) + 1, "::".join([*open_braces, name])
+        if match.group(0) == "}":
+            open_braces[-1:] = []
+        else:
+            open_braces.append(match["space"])
+
+
 def faults_of(root):
     """Every fault of ROOT/src as 'path:line: what'."""
     src = pathlib.Path(root) / "src"
     files = sorted(p for p in src.rglob("*") if p.suffix in (".cpp", ".h"))
     seen = {what: [] for what in ONE_FILE}
+    types = collections.defaultdict(list)
     found = []
     for path in files:
         name, text = path.relative_to(src).as_posix(), path.read_text()
         found += [f"src/{name}:{n}: {what}" for n, what in faults_in(name, text)]
+        for line, type_name in types_in(text):
+            types[type_name].append(f"src/{name}:{line}")
         for what in ONE_FILE:
             pattern = next(p for w, p, _ in ONLY_IN if w == what)
             if re.search(pattern, code_of(text)):
                 seen[what].append(name)
     for what, names in seen.items():
         found += [f"src/{name}:1: {ONE_FILE[what]}" for name in names[1:]]
+    for type_name, places in types.items():
+        found += [f"{place}: {type_name} is also a type in {places[0]}" for place in places[1:]]
     return found, len(files)
 
 

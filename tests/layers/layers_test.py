@@ -70,6 +70,21 @@ class Layers(unittest.TestCase):
         self.assertEqual(faults_with({"sheet/a.cpp": text, "sheet/b.cpp": text}),
                          ["src/sheet/b.cpp:1: cairo may be seen in one file only"])
 
+    def test_two_types_of_one_name_are_found(self):
+        one = "// One.\nnamespace nook {\nstruct Draft {\n  int a;\n};\n}\n"
+        files = {"fit/a.h": one, "shop/b.h": one.replace("struct Draft", "enum class Draft : int")}
+        self.assertEqual(faults_with(files),
+                         ["src/shop/b.h:3: nook::Draft is also a type in src/fit/a.h:3"])
+
+    def test_types_that_only_seem_to_have_one_name_are_let_be(self):
+        for other in ["// In comments struct Draft {\nnamespace nook {\nstruct Draft;\n}\n",
+                      "// Unnamed.\nnamespace nook {\nnamespace {\nstruct Draft {};\n}\n}\n",
+                      "// Of another space.\nnamespace nook::safe {\nclass Draft final : X {};\n}\n",
+                      "// Inside.\nnamespace nook {\nstruct Plan {\n  struct Draft {};\n};\n"
+                      "struct Plan::Sketch {};\nvoid f() {\n  struct Draft {};\n}\n}\n"]:
+            one = "// One.\nnamespace nook {\nstruct Draft {};\n}\n"
+            self.assertEqual(faults_with({"fit/a.h": one, "shop/b.h": other}), [], other)
+
 
 if __name__ == "__main__":
     unittest.main()

@@ -9,7 +9,7 @@ using namespace nook;
 
 namespace {
 
-Pass pass(Pass::Kind kind, const std::string& name, Verdict verdict, Hold hold) {
+Pass pass(Pass::Kind kind, const std::string& name, Verdict verdict, Grip hold) {
   Pass made;
   made.kind = kind;
   made.name = name;
@@ -19,14 +19,14 @@ Pass pass(Pass::Kind kind, const std::string& name, Verdict verdict, Hold hold) 
 }
 
 CarryAnswer sample_way() {
-  Pass door = pass(Pass::Kind::doorway, "bedroom door", Verdict::does_not_fit, Hold::on_edge);
+  Pass door = pass(Pass::Kind::doorway, "bedroom door", Verdict::does_not_fit, Grip::on_edge);
   door.spare = Measured{inches(-0.625).mm, 0.6};
   door.leaf_off = Measured{inches(0.75).mm, 0.6};
-  Pass hall = pass(Pass::Kind::turn, "hall", Verdict::fits, Hold::tipped);
+  Pass hall = pass(Pass::Kind::turn, "hall", Verdict::fits, Grip::tipped);
   hall.raised_mm = inches(94).mm;
   hall.spare = Measured{inches(30.0625).mm, 1};
-  const Pass ceiling = pass(Pass::Kind::ceiling, "ceiling", Verdict::cannot_tell, Hold::tipped_up);
-  Pass alcove = pass(Pass::Kind::alcove, "alcove", Verdict::fits, Hold::lowered_in);
+  const Pass ceiling = pass(Pass::Kind::ceiling, "ceiling", Verdict::cannot_tell, Grip::tipped_up);
+  Pass alcove = pass(Pass::Kind::alcove, "alcove", Verdict::fits, Grip::lowered_in);
   alcove.raised_mm = inches(8.875).mm;
   alcove.spare = Measured{0.5, 0.1};
   alcove.slides = Measured{inches(-0.5).mm, 0.8};

@@ -36,7 +36,7 @@ std::optional<Pass> entered(const CarriedPiece& piece, const RoomShape& room) {
 TEST_CASE("alcove: as wide in front as behind - the tight board slides in") {
   const auto pass = entered(board(1200, 400), alcove(1200, 1200, 600));
   REQUIRE(pass);
-  CHECK(pass->hold == Hold::slid_in);
+  CHECK(pass->hold == Grip::slid_in);
   CHECK(pass->verdict == Verdict::fits);
   CHECK_THAT(pass->widest->value, WithinAbs(1200, 1e-9));
 }
@@ -48,7 +48,7 @@ TEST_CASE("alcove: narrower in front - the tight board cannot slide in, and is l
   REQUIRE(pass);
   CHECK_THAT(pass->slides->value, WithinAbs(-12, 1e-6));
   CHECK_THAT(pass->widest->value, WithinAbs(1188, 1e-6));
-  CHECK(pass->hold == Hold::lowered_in);
+  CHECK(pass->hold == Grip::lowered_in);
   CHECK(pass->verdict == Verdict::fits);
   // 6 mm are kept clear: 1200 cos t + 18 sin t = 1182, by a sweep.
   double raised = 0;
@@ -62,7 +62,7 @@ TEST_CASE("alcove: a board drawn as wide as the front slides in") {
   narrow.frame.at.x = 6.5;
   const auto pass = entered(narrow, alcove(1200, 1188, 600));
   REQUIRE(pass);
-  CHECK(pass->hold == Hold::slid_in);
+  CHECK(pass->hold == Grip::slid_in);
   CHECK(pass->verdict == Verdict::fits);
   CHECK_THAT(pass->slides->value, WithinAbs(1, 1e-6));
 }
@@ -79,14 +79,14 @@ TEST_CASE("alcove: an upright panel is swung in behind the narrow place") {
   const auto pass = entered(upright(1200, 700, 30), alcove(1200, 1190, 900));
   REQUIRE(pass);
   CHECK(pass->slides->value < -8);
-  CHECK(pass->hold == Hold::swung_in);
+  CHECK(pass->hold == Grip::swung_in);
 }
 
 TEST_CASE("alcove: a box that is tight behind can neither slide nor turn") {
   CarriedPiece box = board(1200, 400, 300);
   const auto pass = entered(box, alcove(1200, 1190, 600));
   REQUIRE(pass);
-  CHECK(pass->hold == Hold::slid_in);
+  CHECK(pass->hold == Grip::slid_in);
   CHECK(pass->verdict == Verdict::does_not_fit);
 }
 

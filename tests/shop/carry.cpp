@@ -51,7 +51,7 @@ TEST_CASE("turn: a 120 in stick, 36 into 38, 95 high - not flat, but tipped to 9
   const Survey survey = by_block();
   const Pass pass = round_turn({stick(in(120))}, hall(36, 38, 95), {survey});
   CHECK(pass.verdict == Verdict::fits);
-  CHECK((pass.hold == Hold::tipped || pass.hold == Hold::tipped_flat));
+  CHECK((pass.hold == Grip::tipped || pass.hold == Grip::tipped_flat));
   CHECK_THAT(pass.raised_mm / in(1), WithinAbs(94, 1e-9));
   CHECK_THAT(pass.spare->value / in(1), WithinAbs(104.64 - 74.59, 0.1));
   const Pass low = round_turn({stick(in(120))}, hall(36, 38, 40), {survey});
@@ -62,7 +62,7 @@ TEST_CASE("turn: a 120 in stick, 36 into 38, 95 high - not flat, but tipped to 9
 TEST_CASE("turn: a 104 in stick goes round level, a 104 5/8 one cannot be told") {
   const Survey survey = by_block();
   const HallTurn low = hall(36, 38, 30);
-  CHECK(round_turn({stick(in(104))}, low, {survey}).hold == Hold::flat);
+  CHECK(round_turn({stick(in(104))}, low, {survey}).hold == Grip::flat);
   CHECK(round_turn({stick(in(104))}, low, {survey}).verdict == Verdict::fits);
   CHECK(round_turn({stick(in(104.6))}, hall(36, 38, 1), {survey}).verdict == Verdict::cannot_tell);
 }
@@ -71,7 +71,7 @@ TEST_CASE("turn: a panel is carried on edge where it is lower than the hall") {
   const Survey survey = by_block();
   const Box panel{in(84), in(37.25), in(23.0 / 32)};
   const Pass pass = round_turn({panel}, hall(36, 38, 95), {survey});
-  CHECK(pass.hold == Hold::on_edge);
+  CHECK(pass.hold == Grip::on_edge);
   CHECK(pass.verdict == Verdict::fits);
 }
 
@@ -102,7 +102,7 @@ TEST_CASE("doorway: a sheet wider than the door is high goes through tilted, or 
   const Survey survey = by_block();
   const Box tall{in(96), in(82), in(0.75)};
   const Pass tilted = through_doorway({tall}, door(29.75, 79.5), {survey});
-  CHECK(tilted.hold == Hold::tilted);
+  CHECK(tilted.hold == Grip::tilted);
   CHECK(tilted.verdict == Verdict::fits);
   const Box taller{in(96), in(86), in(0.75)};
   CHECK(through_doorway({taller}, door(29.75, 79.5), {survey}).verdict == Verdict::does_not_fit);
@@ -173,11 +173,11 @@ TEST_CASE("ceiling: what stands in the swing is named, and the piece is stood up
   survey.doorways = {door(30, 80)};
   const RoomShape room = square_room(4000, 2400);
   const Pass beside = of(carried(survey, drawn.design, room), "panel").passes.back();
-  CHECK(beside.hold == Hold::stood_up);
+  CHECK(beside.hold == Grip::stood_up);
   CHECK(beside.in_the_way == "box");
   drawn.design.parts[0].place_in_room.at = {500, 1200, 0};
   const Pass clear = of(carried(survey, drawn.design, room), "panel").passes.back();
-  CHECK(clear.hold == Hold::tipped_up);
+  CHECK(clear.hold == Grip::tipped_up);
   CHECK(clear.in_the_way.empty());
 }
 
@@ -213,12 +213,12 @@ TEST_CASE("wild edges: wood left on is carried along") {
   Survey survey = by_block();
   survey.doorways = {{"hatch", millimetres(705), millimetres(705), {}, {}}};
   const CarryAnswer plain = carried(survey, drawn.design, square_room(3000, 0));
-  CHECK(of(plain, "panel").passes[0].hold == Hold::on_edge);
+  CHECK(of(plain, "panel").passes[0].hold == Grip::on_edge);
   CHECK_THAT(of(plain, "panel").passes[0].spare->value, WithinAbs(5, 1e-9));
   // 1/2 in wider it is 712.7 across and has to be tilted in the hatch.
   drawn.design.contacts = {scribed};
   const CarryAnswer wild = carried(survey, drawn.design, square_room(3000, 0));
-  CHECK(of(wild, "panel").passes[0].hold == Hold::tilted);
+  CHECK(of(wild, "panel").passes[0].hold == Grip::tilted);
 }
 
 TEST_CASE("turn: thick boxes, level and raised - agree with every raise tried", "[property]") {

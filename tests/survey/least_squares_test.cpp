@@ -14,14 +14,14 @@ namespace {
 
 struct Case {
   Linear linear;
-  Table field;  // not yet over sd
+  Dense field;  // not yet over sd
 };
 
 Case random_case(int n, int m, int weights, std::uint64_t seed) {
   Random random(seed);
   Case out;
-  out.linear.design = Table(n, m);
-  out.field = Table(n, weights);
+  out.linear.design = Dense(n, m);
+  out.field = Dense(n, weights);
   for (double& c : out.linear.design.cells) c = gaussian(random);
   for (int i = 0; i < n; ++i)  // every reading sees one of two surfaces
     for (int k = 0; k < weights / 2; ++k)
@@ -37,8 +37,8 @@ Case random_case(int n, int m, int weights, std::uint64_t seed) {
   return out;
 }
 
-Table over_sd(const Case& c) {
-  Table out = c.field;
+Dense over_sd(const Case& c) {
+  Dense out = c.field;
   for (int i = 0; i < out.rows; ++i)
     for (int k = 0; k < out.cols; ++k) out(i, k) /= c.linear.sd[i];
   return out;
@@ -53,7 +53,7 @@ using Matrix = Eigen::MatrixXd;
 using Vector = Eigen::VectorXd;
 using RowMajor = Eigen::Matrix<double, Eigen::Dynamic, Eigen::Dynamic, Eigen::RowMajor>;
 
-Matrix matrix(const Table& t) {
+Matrix matrix(const Dense& t) {
   return Eigen::Map<const RowMajor>(t.cells.data(), t.rows, t.cols);
 }
 Vector vector(const std::vector<double>& v) {
@@ -219,10 +219,10 @@ TEST_CASE("least squares: what no reading sees stays where it is and is known to
 
 TEST_CASE("least squares: a survey without readings has a solution") {
   Linear empty;
-  empty.design = Table(0, 2);
+  empty.design = Dense(0, 2);
   empty.prior_sd = {1, 0};
   empty.prior_mean = {0.5, 0};
-  const LeastSquares linear(empty, std::make_shared<Whitening>(Table(0, 3)));
+  const LeastSquares linear(empty, std::make_shared<Whitening>(Dense(0, 3)));
   CHECK(linear.x()[0] == Approx(0.5));
   CHECK(!linear.determined(1));
   CHECK(linear.chi2() == Approx(0).margin(1e-12));
@@ -231,7 +231,7 @@ TEST_CASE("least squares: a survey without readings has a solution") {
 TEST_CASE("whitening: readings of one surface, of several and of none, their fields made larger") {
   Random random(17);
   constexpr int kRows = 30, kEach = 4;  // three surfaces of four functions
-  Table field(kRows, 3 * kEach), x(kRows, 2);
+  Dense field(kRows, 3 * kEach), x(kRows, 2);
   for (double& cell : x.cells) cell = gaussian(random);
   for (int i = 0; i < kRows; ++i)
     for (int s = 0; s < 3; ++s)
@@ -244,7 +244,7 @@ TEST_CASE("whitening: readings of one surface, of several and of none, their fie
   for (const auto space : {Whitening::Space::readings, Whitening::Space::weights}) {
     const Whitening base(field, {0, kEach, 2 * kEach}, space);
     const Whitening whitening(base, 2 * kEach, 3);
-    const Table half_table = whitening.half(x);
+    const Dense half_table = whitening.half(x);
     const Matrix half = matrix(half_table);
     CHECK((half.transpose() * half - columns.transpose() * inverse * columns).norm() < 1e-9);
     CHECK((matrix(whitening.rest(half_table)) - inverse * columns).norm() < 1e-9);

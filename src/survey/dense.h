@@ -6,12 +6,12 @@
 namespace nook {
 
 /// Row after row.
-struct Table {
+struct Dense {
   int rows = 0, cols = 0;
   std::vector<double> cells;
 
-  Table() = default;
-  Table(int r, int c) : rows(r), cols(c), cells(static_cast<std::size_t>(r) * c) {}
+  Dense() = default;
+  Dense(int r, int c) : rows(r), cols(c), cells(static_cast<std::size_t>(r) * c) {}
   double& operator()(int r, int c) { return cells[static_cast<std::size_t>(r) * cols + c]; }
   double operator()(int r, int c) const { return cells[static_cast<std::size_t>(r) * cols + c]; }
   double* row(int r) { return cells.data() + static_cast<std::size_t>(r) * cols; }

@@ -1,5 +1,5 @@
 // Edits made one after the other, then read again as any design is.
-#include "adapt/draft.h"
+#include "adapt/revision.h"
 
 #include <fmt/format.h>
 
@@ -9,7 +9,7 @@
 
 namespace nook {
 
-tl::expected<Draft, std::string> redrawn(const Draft& draft, const std::vector<Edit>& edits) {
+tl::expected<Revision, std::string> redrawn(const Revision& draft, const std::vector<Edit>& edits) {
   TextEdit text(draft.text);
   for (const Edit& edit : edits)
     if (const auto done = edit.gone ? text.remove(edit.path) : text.set(edit.path, edit.value);
@@ -17,7 +17,7 @@ tl::expected<Draft, std::string> redrawn(const Draft& draft, const std::vector<E
       return tl::unexpected(done.error());
   auto design = parse_design(text.text(), "design.toml");
   if (!design) return tl::unexpected(design.error().front().what);
-  return Draft{text.text(), std::make_shared<const Design>(std::move(*design))};
+  return Revision{text.text(), std::make_shared<const Design>(std::move(*design))};
 }
 
 std::string typed(double mm, Unit unit) {

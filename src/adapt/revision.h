@@ -11,7 +11,7 @@
 
 namespace nook {
 
-struct Draft {
+struct Revision {
   std::string text;
   std::shared_ptr<const Design> design;  // what `text` says
 };
@@ -26,7 +26,7 @@ struct Edit {
 
 /// The draft with edits made, in their order; or why the new design is no sound one ("larger than
 /// its stock 'ply'").
-tl::expected<Draft, std::string> redrawn(const Draft& draft, const std::vector<Edit>& edits);
+tl::expected<Revision, std::string> redrawn(const Revision& draft, const std::vector<Edit>& edits);
 
 /// A length as typed in a file of that unit, not rounded: the coarsest mark that says it exactly.
 std::string typed(double mm, Unit unit);
