@@ -1,13 +1,18 @@
-// CGAL's regularized Boolean sets (Fogel, Setter, Wein et al.) with an exact-constructions kernel.
+// All edges in one exact sweep (CGAL's arrangements; Wein, Berberich, Fogel, Halperin et al.), then
+// how often each face is wound round says what is inside.
 #include "solid/boolean.h"
 
-#include <CGAL/Boolean_set_operations_2.h>
+#include <CGAL/Arr_curve_data_traits_2.h>
+#include <CGAL/Arr_extended_dcel.h>
+#include <CGAL/Arr_segment_traits_2.h>
+#include <CGAL/Arrangement_2.h>
 #include <CGAL/Exact_predicates_exact_constructions_kernel.h>
 #include <CGAL/Exact_predicates_inexact_constructions_kernel.h>
+#include <CGAL/Polygon_2.h>
 
 #include <algorithm>
+#include <array>
 #include <cmath>
-#include <list>
 
 namespace nook {
 namespace {
@@ -15,12 +20,177 @@ namespace {
 using Kernel = CGAL::Exact_predicates_exact_constructions_kernel;
 using Number = Kernel::FT;
 using Point = Kernel::Point_2;
-using Ring = CGAL::Polygon_2<Kernel>;
-using Shape = CGAL::Polygon_with_holes_2<Kernel>;
-using Set = CGAL::General_polygon_set_2<CGAL::Gps_segment_traits_2<Kernel>>::Base;
+using Ring = std::vector<Point>;
 // Whole numbers in double: exact questions are cheap while nothing new is made of them.
 using WholeKernel = CGAL::Exact_predicates_inexact_constructions_kernel;
 using WholeRing = CGAL::Polygon_2<WholeKernel>;
+
+// The rings of an operation by what they are.
+enum Role { outline_a, hole_a, outline_b, hole_b };
+// How often the rings of each role wind round a face; of an edge: how much more on its left than on
+// its right where it runs towards greater x, straight up if it is upright.
+using Winding = std::array<int, 4>;
+
+constexpr int kMayCross = -1;
+
+struct Bound {
+  Winding winding{};
+  int part = kMayCross;  // edges of one part meet only where both have a corner
+
+  friend bool operator==(const Bound&, const Bound&) = default;
+};
+
+// Of two edges where they lie on each other.
+struct Together {
+  Bound operator()(Bound a, const Bound& b) const {
+    for (std::size_t k = 0; k < a.winding.size(); ++k) a.winding[k] += b.winding[k];
+    a.part = kMayCross;
+    return a;
+  }
+};
+
+using Segment = CGAL::Arr_segment_2<Kernel>;
+using Bounds = CGAL::Arr_curve_data_traits_2<CGAL::Arr_segment_traits_2<Kernel>, Bound, Together>;
+
+// Does not look for crossings within a part, and knows a point again without working it out.
+struct Traits : Bounds {
+  struct Compare_xy_2 {
+    CGAL::Comparison_result operator()(const Point& a, const Point& b) const {
+      return CGAL::identical(a, b) ? CGAL::EQUAL : Kernel().compare_xy_2_object()(a, b);
+    }
+  };
+  Compare_xy_2 compare_xy_2_object() const { return {}; }
+  struct Intersect_2 : Bounds::Intersect_2 {
+    using Bounds::Intersect_2::Intersect_2;
+    template <class Output>
+    Output operator()(const X_monotone_curve_2& a, const X_monotone_curve_2& b, Output out) const {
+      if (a.data().part != kMayCross && a.data().part == b.data().part) return out;
+      return Bounds::Intersect_2::operator()(a, b, out);
+    }
+  };
+  Intersect_2 intersect_2_object() const { return Intersect_2(*this); }
+};
+
+struct Unseen {};
+struct Seen {
+  bool seen = false;
+};
+struct Place {
+  bool known = false;
+  Winding winding{};
+  int shape = -1;  // index of the connected shape it lies in; -1 = outside
+};
+
+using Edge = Traits::X_monotone_curve_2;
+using Plane = CGAL::Arrangement_2<Traits, CGAL::Arr_extended_dcel<Traits, Unseen, Seen, Place>>;
+using Face = Plane::Face_handle;
+using Halfedge = Plane::Halfedge_handle;
+
+bool in_a(const Winding& w) {
+  return w[outline_a] != 0 && w[hole_a] == 0;
+}
+bool in_b(const Winding& w) {
+  return w[outline_b] != 0 && w[hole_b] == 0;
+}
+
+// Goes from face to face: on over each side that `on` says yes to, with the face beyond it.
+template <class On>
+void walk_from(Face first, On on) {
+  std::vector<Face> open{first};
+  while (!open.empty()) {
+    const Face face = open.back();
+    open.pop_back();
+    const auto around = [&](Plane::Ccb_halfedge_circulator side) {
+      const auto last = side;
+      do
+        if (on(Halfedge(side), side->twin()->face())) open.push_back(side->twin()->face());
+      while (++side != last);
+    };
+    for (auto c = face->outer_ccbs_begin(); c != face->outer_ccbs_end(); ++c) around(*c);
+    for (auto c = face->inner_ccbs_begin(); c != face->inner_ccbs_end(); ++c) around(*c);
+  }
+}
+
+// From the face without end inwards.
+void wind(Plane& plane) {
+  plane.unbounded_face()->data().known = true;
+  walk_from(plane.unbounded_face(), [](Halfedge side, Face next) {
+    if (next->data().known) return false;
+    Winding winding = side->face()->data().winding;
+    const int sign = side->direction() == CGAL::ARR_LEFT_TO_RIGHT ? -1 : 1;
+    for (std::size_t k = 0; k < winding.size(); ++k)
+      winding[k] += sign * side->curve().data().winding[k];
+    next->data() = {true, winding};
+    return true;
+  });
+}
+
+void overlay(const std::vector<Edge>& edges, Plane& plane) {
+  CGAL::insert(plane, edges.begin(), edges.end());
+  wind(plane);
+}
+
+// Numbers the shapes: faces inside that share an edge are of one. How many there are.
+template <class Inside>
+int number_shapes(Plane& plane, Inside inside) {
+  int shapes = 0;
+  const auto is_new = [&](Face f) { return f->data().shape < 0 && inside(f->data().winding); };
+  for (auto f = plane.faces_begin(); f != plane.faces_end(); ++f) {
+    if (!is_new(f)) continue;
+    f->data().shape = shapes;
+    walk_from(f, [&](Halfedge, Face next) {
+      if (!is_new(next)) return false;
+      next->data().shape = shapes;
+      return true;
+    });
+    ++shapes;
+  }
+  return shapes;
+}
+
+bool is_border(Halfedge side) {
+  return side->face()->data().shape >= 0 && side->twin()->face()->data().shape < 0;
+}
+
+// The border goes on round the inside of the corner it comes to.
+Halfedge after(Halfedge side) {
+  side = side->next();
+  while (!is_border(side)) side = side->twin()->next();
+  return side;
+}
+
+Ring border_from(const Halfedge first) {
+  Ring ring;
+  Halfedge side = first;
+  do {
+    side->data().seen = true;
+    ring.push_back(side->source()->point());
+    side = after(side);
+  } while (side != first);
+  return ring;
+}
+
+// One connected shape: its outline anticlockwise, then its holes clockwise.
+using Shape = std::vector<Ring>;
+
+// The outline has the leftmost point of all.
+void put_outline_first(Shape& shape) {
+  const auto leftmost = [](const Ring& r) { return *std::min_element(r.begin(), r.end()); };
+  for (std::size_t i = 1; i < shape.size(); ++i)
+    if (leftmost(shape[i]) < leftmost(shape[0])) std::swap(shape[i], shape[0]);
+}
+
+// What the edges bound where `inside` says so of a face's winding.
+template <class Inside>
+std::vector<Shape> shapes_of(const std::vector<Edge>& edges, Inside inside) {
+  Plane plane;
+  overlay(edges, plane);
+  std::vector<Shape> shapes(number_shapes(plane, inside));
+  for (auto e = plane.halfedges_begin(); e != plane.halfedges_end(); ++e)
+    if (!e->data().seen && is_border(e)) shapes[e->face()->data().shape].push_back(border_from(e));
+  for (Shape& shape : shapes) put_outline_first(shape);
+  return shapes;
+}
 
 double on_grid(double x) {
   return std::round(x / kOutlineGrid);
@@ -38,164 +208,89 @@ WholeRing ring_of(const Polygon& polygon) {
   return WholeRing(points.begin(), points.end());
 }
 
-Ring exact(const WholeRing& ring) {
-  Ring out;
-  for (const auto& p : ring) out.push_back(Point(p.x(), p.y()));
-  return out;
-}
-
-struct Side {
-  Point low, high;  // by x
-  int way;          // +1 where the ring runs towards greater x
-  Number y(const Number& x) const {
-    return low.y() + (high.y() - low.y()) * (x - low.x()) / (high.x() - low.x());
-  }
+// An edge of a ring, and whether the ring runs along it towards greater x (straight up counts so).
+struct Directed {
+  Segment segment;
+  int way;  // 1 or -1
 };
 
-std::vector<Side> sides_of(const Ring& ring) {
-  std::vector<Side> sides;
-  for (auto e = ring.edges_begin(); e != ring.edges_end(); ++e) {
-    if (e->source().x() < e->target().x()) sides.push_back({e->source(), e->target(), 1});
-    if (e->source().x() > e->target().x()) sides.push_back({e->target(), e->source(), -1});
+std::vector<Directed> directed(const WholeRing& ring) {
+  std::vector<Point> points;
+  for (const auto& p : ring) points.emplace_back(p.x(), p.y());
+  std::vector<Directed> edges;
+  for (std::size_t i = 0; i < points.size(); ++i) {
+    const Point &from = points[i], &to = points[(i + 1) % points.size()];
+    edges.push_back({Segment(from, to), from < to ? 1 : -1});
   }
-  return sides;
+  return edges;
 }
 
-// Every x where an edge ends or two cross.
-std::vector<Number> slabs_of(const std::vector<Side>& sides) {
-  std::vector<Number> xs;
-  for (std::size_t i = 0; i < sides.size(); ++i) {
-    xs.push_back(sides[i].low.x());
-    xs.push_back(sides[i].high.x());
-    for (std::size_t k = 0; k < i; ++k) {
-      const auto met = CGAL::intersection(Kernel::Segment_2(sides[i].low, sides[i].high),
-                                          Kernel::Segment_2(sides[k].low, sides[k].high));
-      if (!met) continue;
-      if (const Point* p = boost::get<Point>(&*met)) xs.push_back(p->x());
-    }
-  }
-  std::sort(xs.begin(), xs.end());
-  xs.erase(std::unique(xs.begin(), xs.end()), xs.end());
-  return xs;
-}
+// Rings that wind once round what they bound, outlines anticlockwise and holes clockwise, and do
+// not cross: no part takes back what another winds round.
+using Part = std::vector<Directed>;
 
-void add_cell(std::list<Ring>& cells, const Point (&corner)[4]) {
-  Ring cell;
-  for (const Point& p : corner)
-    if (cell.is_empty() || *(cell.vertices_end() - 1) != p) cell.push_back(p);
-  if (cell.size() > 1 && *cell.vertices_begin() == *(cell.vertices_end() - 1))
-    cell.erase(cell.vertices_end() - 1);
-  if (cell.size() >= 3 && cell.area() > 0) cells.push_back(cell);
-}
-
-// The parts of one upright slab that the ring winds round.
-void add_wound(const std::vector<Side>& sides, const Number& from, const Number& to,
-               std::list<Ring>& cells) {
-  const Number middle = (from + to) / 2;
-  std::vector<std::pair<Number, const Side*>> across;
-  for (const Side& s : sides)
-    if (s.low.x() <= from && s.high.x() >= to) across.emplace_back(s.y(middle), &s);
-  std::stable_sort(across.begin(), across.end(),
-                   [](const auto& a, const auto& b) { return a.first < b.first; });
-  int winding = 0;
-  for (std::size_t i = 0; i + 1 < across.size(); ++i) {
-    winding += across[i].second->way;
-    if (winding == 0) continue;
-    const Side &low = *across[i].second, &high = *across[i + 1].second;
-    add_cell(cells, {Point(from, low.y(from)), Point(to, low.y(to)), Point(to, high.y(to)),
-                     Point(from, high.y(from))});
+void add_part(const Part& part, Role role, std::vector<Edge>& edges) {
+  Bound bound{{}, static_cast<int>(edges.size())};
+  for (const Directed& edge : part) {
+    bound.winding[role] = edge.way;
+    edges.emplace_back(edge.segment, bound);
   }
 }
 
-// A ring that crosses itself as cells that do not.
-std::list<Ring> mended(const Ring& ring) {
-  const std::vector<Side> sides = sides_of(ring);
-  const std::vector<Number> xs = slabs_of(sides);
-  std::list<Ring> cells;
-  for (std::size_t i = 0; i + 1 < xs.size(); ++i) add_wound(sides, xs[i], xs[i + 1], cells);
-  return cells;
+// What the edges of outlines bound together.
+Part united(const std::vector<Edge>& edges) {
+  Plane plane;
+  overlay(edges, plane);
+  Part part;
+  for (auto e = plane.halfedges_begin(); e != plane.halfedges_end(); ++e)
+    if (in_a(e->face()->data().winding) && !in_a(e->twin()->face()->data().winding))
+      part.push_back({e->curve(), e->direction() == CGAL::ARR_LEFT_TO_RIGHT ? 1 : -1});
+  return part;
 }
 
-// Anticlockwise, without crossing itself: CGAL's sets need that and do not look.
-void add_clean(const Polygon& polygon, std::list<Ring>& rings) {
+Part part_of(const Polygon& polygon) {
   WholeRing ring = ring_of(polygon);
-  if (ring.size() < 3) return;
-  if (!ring.is_simple()) {
-    rings.splice(rings.end(), mended(exact(ring)));
-    return;
-  }
-  if (ring.is_clockwise_oriented()) ring.reverse_orientation();
-  rings.push_back(exact(ring));
+  if (ring.size() < 3) return {};
+  const bool simple = ring.is_simple();
+  if (simple && ring.is_clockwise_oriented()) ring.reverse_orientation();
+  const Part part = directed(ring);
+  if (simple) return part;
+  std::vector<Edge> edges;
+  add_part(part, outline_a, edges);
+  for (Edge& edge : edges) edge.data().part = kMayCross;
+  return united(edges);
 }
 
-// How many sets are united in one sweep. All of them where few meet: an edge is then looked at
-// once. Else CGAL's own 5, which takes away what lies inside before it meets the rest.
-unsigned united_at_once(const std::list<Ring>& rings) {
-  constexpr std::size_t kMostRings = 64, kMostMeetings = 4;  // in all, of one. Chosen by timing
-  if (rings.size() > kMostRings) return 5;
+// Whether the boxes of the parts meet so often that crossings would cost more than uniting a few
+// parts at a time, which takes away what lies inside before it meets the rest.
+bool meet_often(const std::vector<Part>& parts) {
+  constexpr std::size_t kOften = 4;  // a part; chosen by timing
   std::vector<CGAL::Bbox_2> boxes;
-  std::size_t meetings = 0;
-  for (const Ring& ring : rings) {
-    const CGAL::Bbox_2 box = ring.bbox();
-    for (const CGAL::Bbox_2& other : boxes) meetings += CGAL::do_overlap(box, other);
+  for (const Part& part : parts) {
+    CGAL::Bbox_2 box;
+    for (const Directed& edge : part) box += edge.segment.bbox();
     boxes.push_back(box);
   }
-  return meetings <= kMostMeetings * rings.size() ? kMostRings + 1 : 5;
+  std::sort(boxes.begin(), boxes.end(),
+            [](const CGAL::Bbox_2& a, const CGAL::Bbox_2& b) { return a.xmin() < b.xmin(); });
+  std::size_t meetings = 0;
+  for (auto box = boxes.begin(); box != boxes.end(); ++box)
+    for (auto next = box + 1; next != boxes.end() && next->xmin() <= box->xmax(); ++next)
+      meetings += CGAL::do_overlap(*box, *next);
+  return meetings > kOften * parts.size();
 }
 
-Set set_of(const std::vector<Polygon>& rings) {
-  std::list<Ring> clean;
-  for (const Polygon& ring : rings) add_clean(ring, clean);
-  Set set;
-  if (clean.size() == 1)
-    set.join(clean.front());
-  else
-    set.join(clean.begin(), clean.end(), united_at_once(clean));
-  return set;
-}
-
-Set set_of(const Regions& regions) {
-  std::vector<Polygon> outlines, holes;
-  for (const Region& r : regions) {
-    outlines.push_back(r.outline);
-    holes.insert(holes.end(), r.holes.begin(), r.holes.end());
+// The same, a few united at a time.
+std::vector<Part> fewer(const std::vector<Part>& parts) {
+  constexpr std::size_t kAtOnce = 5;  // chosen by timing
+  std::vector<Part> out;
+  for (std::size_t i = 0; i < parts.size(); i += kAtOnce) {
+    std::vector<Edge> edges;
+    for (std::size_t k = i; k < std::min(i + kAtOnce, parts.size()); ++k)
+      add_part(parts[k], outline_a, edges);
+    out.push_back(united(edges));
   }
-  Set set = set_of(outlines);
-  if (!holes.empty()) set.difference(set_of(holes));
-  return set;
-}
-
-// More than a grid step apart.
-bool apart(const Box2& a, const Box2& b) {
-  return a.low.x > b.high.x + kOutlineGrid || b.low.x > a.high.x + kOutlineGrid ||
-         a.low.y > b.high.y + kOutlineGrid || b.low.y > a.high.y + kOutlineGrid;
-}
-
-std::vector<Box2> boxes_of(const Regions& regions) {
-  std::vector<Box2> boxes;
-  for (const Region& r : regions)
-    if (!r.outline.empty()) boxes.push_back(box_of(r.outline));
-  return boxes;
-}
-
-bool near(const Polygon& ring, const std::vector<Box2>& boxes) {
-  return !ring.empty() &&
-         std::any_of(boxes.begin(), boxes.end(),
-                     [box = box_of(ring)](const Box2& other) { return !apart(box, other); });
-}
-
-std::vector<Polygon> near(const std::vector<Polygon>& rings, const Regions& regions) {
-  const std::vector<Box2> boxes = boxes_of(regions);
-  std::vector<Polygon> found;
-  std::copy_if(rings.begin(), rings.end(), std::back_inserter(found),
-               [&](const Polygon& ring) { return near(ring, boxes); });
-  return found;
-}
-
-bool far_apart(const Regions& a, const Regions& b) {
-  const std::vector<Box2> boxes = boxes_of(b);
-  return std::none_of(a.begin(), a.end(),
-                      [&](const Region& region) { return near(region.outline, boxes); });
+  return out;
 }
 
 double in_mm(const Number& steps) {
@@ -215,16 +310,13 @@ bool before(const Polygon& a, const Polygon& b) {
   return a.front().x < b.front().x || (a.front().x == b.front().x && a.front().y < b.front().y);
 }
 
-Regions regions_of(const Set& set) {
+Regions regions_of(const std::vector<Shape>& shapes) {
   // The default, 1e-5, would lose a hundredth of a millimetre on a wall. The setting is per thread.
   Number::set_relative_precision_of_to_double(1e-15);
-  std::list<Shape> shapes;
-  set.polygons_with_holes(std::back_inserter(shapes));
   Regions regions;
   for (const Shape& shape : shapes) {
-    Region region{polygon_of(shape.outer_boundary()), {}};
-    for (auto h = shape.holes_begin(); h != shape.holes_end(); ++h)
-      region.holes.push_back(polygon_of(*h));
+    Region region{polygon_of(shape.front()), {}};
+    for (std::size_t h = 1; h < shape.size(); ++h) region.holes.push_back(polygon_of(shape[h]));
     std::sort(region.holes.begin(), region.holes.end(), before);
     regions.push_back(std::move(region));
   }
@@ -233,42 +325,56 @@ Regions regions_of(const Set& set) {
   return regions;
 }
 
-}  // namespace
-
-bool far_apart(const Polygon& a, const Polygon& b) {
-  return a.empty() || b.empty() || apart(box_of(a), box_of(b));
+void add_rings(const std::vector<Polygon>& polygons, Role role, std::vector<Edge>& edges) {
+  std::vector<Part> parts;
+  for (const Polygon& polygon : polygons) parts.push_back(part_of(polygon));
+  while (parts.size() > 1 && meet_often(parts)) parts = fewer(parts);
+  for (const Part& part : parts) add_part(part, role, edges);
 }
 
+void add_regions(const Regions& regions, Role outline, Role hole, std::vector<Edge>& edges) {
+  for (const Region& region : regions) {
+    add_rings({region.outline}, outline, edges);
+    add_rings(region.holes, hole, edges);
+  }
+}
+
+std::vector<Edge> edges_of(const Regions& a, const Regions& b) {
+  std::vector<Edge> edges;
+  add_regions(a, outline_a, hole_a, edges);
+  add_regions(b, outline_b, hole_b, edges);
+  return edges;
+}
+
+}  // namespace
+
 Regions unite(const std::vector<Polygon>& rings) {
-  if (rings.empty()) return {};
-  return regions_of(set_of(rings));
+  std::vector<Edge> edges;
+  add_rings(rings, outline_a, edges);
+  return regions_of(shapes_of(edges, in_a));
 }
 
 Regions unite(const Regions& a, const Regions& b) {
-  Set set = set_of(a);
-  set.join(set_of(b));
-  return regions_of(set);
+  return regions_of(shapes_of(edges_of(a, b), [](const Winding& w) { return in_a(w) || in_b(w); }));
 }
 
 Regions intersect(const Regions& a, const Regions& b) {
   if (far_apart(a, b)) return {};
-  Set set = set_of(a);
-  set.intersection(set_of(b));
-  return regions_of(set);
+  return regions_of(shapes_of(edges_of(a, b), [](const Winding& w) { return in_a(w) && in_b(w); }));
 }
 
 Regions intersect(const std::vector<Polygon>& rings, const Regions& b) {
   const std::vector<Polygon> here = near(rings, b);
   if (here.empty()) return {};
-  Set set = set_of(here);
-  set.intersection(set_of(b));
-  return regions_of(set);
+  std::vector<Edge> edges;
+  add_rings(here, outline_a, edges);
+  add_regions(b, outline_b, hole_b, edges);
+  return regions_of(shapes_of(edges, [](const Winding& w) { return in_a(w) && in_b(w); }));
 }
 
 Regions subtract(const Regions& a, const Regions& b) {
-  Set set = set_of(a);
-  set.difference(set_of(b));
-  return regions_of(set);
+  return regions_of(
+      shapes_of(edges_of(a, b), [](const Winding& w) { return in_a(w) && !in_b(w); }));
 }
 
 }  // namespace nook

@@ -3,12 +3,9 @@
 
 #include <vector>
 
-#include "solid/polygon.h"
+#include "solid/grid.h"
 
 namespace nook {
-
-/// Outlines are rounded to this grid on their way in, and only there.
-inline constexpr double kOutlineGrid = 0.001;  // mm; chosen, a hundredth of what a saw follows
 
 // For all of them:
 // 1. A ring may run either way; doubled points and rings without area are dropped; a ring that
@@ -17,9 +14,6 @@ inline constexpr double kOutlineGrid = 0.001;  // mm; chosen, a hundredth of wha
 //    area is right to 1e-12 of the input areas.
 // 3. Outlines come anticlockwise, holes clockwise, each starting at its lowest leftmost point, in a
 //    fixed order: the same input gives the same bytes.
-
-/// Whether the boxes round two outlines are more than a grid step apart: they share nothing then.
-bool far_apart(const Polygon& a, const Polygon& b);
 
 /// Everything that any of the rings bounds.
 Regions unite(const std::vector<Polygon>& rings);

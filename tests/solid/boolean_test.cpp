@@ -70,6 +70,34 @@ TEST_CASE("outlines: a ring that crosses itself bounds what it winds round", "[r
              WithinAbs(100, 1e-9));
 }
 
+TEST_CASE("outlines: holes that touch a border or one another are told once and can be used again",
+          "[reference]") {
+  const Regions whole{{square(0, 0, 10), {}}};
+  const Polygon at_border{{5, 0}, {7, 4}, {3, 4}};  // touches it with one corner
+  const Polygon left{{2, 8}, {4, 6}, {4, 7}},
+      right{{2, 8}, {4, 9}, {3, 9}};  // share their leftmost
+  const Regions bitten = subtract(whole, unite({at_border}));
+  REQUIRE(bitten.size() == 1);
+  CHECK(std::count(bitten[0].outline.begin(), bitten[0].outline.end(), Vec2{5, 0}) == 2);
+  CHECK(bitten[0].holes.empty());
+  const Regions pierced = subtract(whole, unite({left, right}));
+  REQUIRE(pierced.size() == 1);
+  CHECK(pierced[0].outline == square(0, 0, 10));
+  CHECK(pierced[0].holes.size() == 1);
+  CHECK_THAT(area(pierced), WithinAbs(100 - 1 - 0.5, 1e-12));
+  const Regions both = intersect(bitten, pierced);
+  CHECK_THAT(area(both), WithinAbs(100 - 8 - 1 - 0.5, 1e-12));
+  CHECK_THAT(area(unite(bitten, both)), WithinAbs(100 - 8, 1e-12));
+}
+
+TEST_CASE("outlines: a hole takes wood from its own set alone", "[reference]") {
+  const Regions frame = subtract(Regions{{square(0, 0, 10), {}}}, Regions{{square(2, 2, 6), {}}});
+  const Regions plug{{square(3, 3, 2), {}}};
+  CHECK_THAT(area(unite(frame, plug)), WithinAbs(64 + 4, 1e-12));
+  CHECK(intersect(frame, plug).empty());
+  CHECK_THAT(area(subtract(plug, frame)), WithinAbs(4, 1e-12));
+}
+
 TEST_CASE("outlines: many rings united at once agree with another library", "[property]") {
   constexpr std::uint64_t kSeed = 6;
   Random random(kSeed);
