@@ -119,3 +119,20 @@ TEST_CASE("shares: screws of one stud resist turning as a couple") {
   CHECK(shares({{0, 0}}, 100, 200).empty());
   CHECK(shares({{0, 0}}, 100, 0).size() == 1);
 }
+
+TEST_CASE("lever: a little too much asks for more screws, far too much for other wood under it") {
+  const auto told = [](double times) {
+    Bench bench = lever();
+    Fastening& f = bench.design.fastenings[0];
+    f.load_n = times * *bench.drilled().strength[0].capacity_n;
+    const Strength s = bench.drilled().strength[0];
+    CHECK_THAT(*s.ratio, Catch::WithinAbs(times, 1e-6));
+    return s.advice.front();
+  };
+  const std::string some = told(1.5), far = told(4);
+  CAPTURE(some, far);
+  CHECK(some.find("screws in place of") != std::string::npos);
+  CHECK(far.find("more screws beside it will not do; hold the load at more studs") !=
+        std::string::npos);
+  CHECK(far.find("in place of") == std::string::npos);
+}
