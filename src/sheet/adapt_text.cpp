@@ -18,7 +18,7 @@ std::string told(const Change& change) {
 }
 
 std::string told(const Contradiction& c, Rounding rounding) {
-  const std::string by = c.by_mm > 0 ? ", by " + with_unit(millimetres(c.by_mm), rounding) : "";
+  const std::string by = c.by_mm > 0 ? " by " + with_unit(millimetres(c.by_mm), rounding) : "";
   if (c.against.empty())
     return wrapped(c.wish, kPageWidth, "  ") +
            wrapped(fmt::format("nothing that may be moved, cut or covered here settles it{}",
