@@ -96,8 +96,9 @@ void add_covers(Writer& w) {
     const CoveredFit& c = w.answer.covered[i];
     const double spare = c.margin_mm - c.needed_mm;
     const std::string words =
-        fmt::format("{} behind the {}: covered by {}{}, {} is wanted", c.part, c.behind,
-                    w.length(c.margin_mm), w.give(c.sd_mm), w.length(c.needed_mm));
+        fmt::format("{} behind the {}: {} by {}{}, {} is wanted", c.part, c.behind,
+                    c.margin_mm < 0 ? "its edge shows" : "covered", w.length(std::abs(c.margin_mm)),
+                    w.give(c.sd_mm), w.length(c.needed_mm));
     w.findings.push_back({Flaw::Kind::covered, i, key_of("covered", c.part, c.behind, c.covered),
                           words, c.verdict, std::max(0.0, -spare), c.chance, c.sd_mm, spare});
   }

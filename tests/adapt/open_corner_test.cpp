@@ -1,11 +1,8 @@
 // The open corner: 91.4 degrees, flat walls, a deck 46 x 36 drawn square.
-#include <fmt/format.h>
-
 #include <catch2/catch.hpp>
-#include <cmath>
-#include <numbers>
 
 #include "adapted.h"
+#include "exact_corner.h"
 
 using namespace nook;
 using namespace nook::test;
@@ -13,25 +10,6 @@ using namespace nook::test;
 namespace {
 
 constexpr double in = kMillimetresPerInch;
-
-// Flat plumb walls at that angle, read without error.
-std::string corner_room(double degrees) {
-  std::string text = "units = \"inch\"\n[flatness]\nsd = \"0\"\n";
-  for (const char* wall : {"left", "right"}) {
-    text += fmt::format("[[wall]]\nname = \"{}\"\nlength = \"96\"\n", wall);
-    for (const int at : {20, 70})
-      text += fmt::format(
-          "[[wall.plumb]]\nat = \"{}\"\nline = [[\"12\", {}], [\"40\", {}], [\"88\", {}]]\n", at,
-          exact(60), exact(60), exact(60));
-  }
-  text += "[[corner]]\nwalls = [\"left\", \"right\"]\nheight = \"0\"\ndiagonals = [";
-  for (const auto& [a, b] : {std::pair{36.0, 48.0}, {48.0, 36.0}, {60.0, 60.0}})
-    text +=
-        fmt::format("[{}, {}, {}],\n", exact(a * in), exact(b * in),
-                    exact(in * std::sqrt(a * a + b * b -
-                                         2 * a * b * std::cos(degrees * std::numbers::pi / 180))));
-  return text + "]\n[level_line]\nby = \"laser\"\n";
-}
 
 // `by` of the deck's edge at the right wall, with any further keys.
 std::string deck_design(const std::string& by) {
