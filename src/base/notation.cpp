@@ -116,8 +116,13 @@ class LengthReader {
   Read<double> amount() {
     const Read<MixedNumber> number = walk_.mixed_number();
     if (!number) return tl::unexpected(number.error());
+    const bool stroke = walk_.peek().kind == Kind::prime;
     typed_ = scale();
     if (typed_ == Scale::feet && inches_follow()) return feet_and_inches(*number);
+    if (stroke && number->fraction)  // 24 1/8' for 24 1/8"
+      return tl::unexpected(
+          NotationFault{number->at, number->width, "a fraction of a foot by a single stroke",
+                        "fraction-of-foot", "for inches write 24 1/8\", for feet 24 1/8 ft"});
     return in_millimetres(*number, typed_ == Scale::none ? nook::scale_of(unit_) : typed_);
   }
 

@@ -235,6 +235,15 @@ TEST_CASE("notation: a fraction in a metric file is refused, not read as millime
   CHECK(mm("41 3/8 in", Unit::mm) == Approx(41.375 * kInch));
 }
 
+TEST_CASE("notation: inches with the stroke of feet are asked about, spelled feet are taken") {
+  for (const char* text : {"24 1/8'", "24 1/8′", "3/4'", "24⅛' strong"})
+    CHECK(fault(text).code == "fraction-of-foot");
+  CHECK(mm("24 1/8 ft") == Approx(24.125 * 12 * kInch));
+  CHECK(mm("8.5'") == Approx(8.5 * 12 * kInch));
+  CHECK(mm("8'") == Approx(8 * 12 * kInch));
+  CHECK(fault("3 1/2' 2\"").code == "not-a-reading");
+}
+
 TEST_CASE("notation: a misspelt remark gets the nearest one") {
   CHECK(fault("41 3/8 stong").help == "did you mean 'strong'?");
   CHECK(fault("41 inchs").help == "did you mean 'inch'?");
