@@ -45,7 +45,7 @@ double longer_by(const Hanging& h, const StudLine& s) {
 std::string longer(const Hanging& h, const Neighbors& n) {
   const StudLine* best = n.before;
   if (!best || (n.after && longer_by(h, *n.after) < longer_by(h, *n.before))) best = n.after;
-  if (!best) return {};
+  if (!best || longer_by(h, *best) <= 0) return {};  // it lies behind, and takes no screw
   return fmt::format("; or make the piece {} longer, to the stud {}",
                      h.say.at_least(longer_by(h, *best)), where(h, *best));
 }

@@ -43,6 +43,45 @@ Diagnostic unknown(const Mention& mention, const std::string& file,
           fmt::format("unknown-{}", kind), help};
 }
 
+double longest_side(const Part& part) {
+  Vec2 low{1e300, 1e300}, high{-1e300, -1e300};
+  for (const Vec2 p : part.outline) {
+    low = {std::min(low.x, p.x), std::min(low.y, p.y)};
+    high = {std::max(high.x, p.x), std::max(high.y, p.y)};
+  }
+  return std::max(high.x - low.x, high.y - low.y);
+}
+
+double longest_wall(const Survey& survey) {
+  double longest = 0;
+  for (const Wall& wall : survey.walls)
+    for (const Reading& reading : wall.length) longest = std::max(longest, reading.value.mm);
+  return longest;
+}
+
+// Numbers in another unit than the file says: a piece many times as long as the room.
+std::optional<Diagnostic> other_unit(const Survey& survey, const Design& design,
+                                     const std::string& file) {
+  constexpr double kTimes = 5, kHigh = 2440;  // mm, a usual room's height. Chosen
+  const double wall = longest_wall(survey);
+  if (wall <= 0) return std::nullopt;
+  for (const Part& part : design.parts) {
+    const double side = longest_side(part);
+    if (side <= kTimes * std::max(wall, kHigh)) continue;
+    const auto said = [&](double mm) {
+      return with_unit(millimetres(mm), usual_rounding(design.units));
+    };
+    return Diagnostic{
+        file,
+        {},
+        fmt::format("'{}' is {} long, and the longest wall {}", part.name, said(side), said(wall)),
+        "absurd-size",
+        "bare numbers count in the units said at the top, inches where none are: "
+        "units = \"mm\", \"cm\" or \"inch\""};
+  }
+  return std::nullopt;
+}
+
 }  // namespace
 
 std::optional<int> corner_of(const Survey& survey, const Design& design) {
@@ -81,6 +120,7 @@ Diagnostics faults_between(const Survey& survey, const Design& design, const Fil
                                   design.corner[1]),
                       "no-such-corner",
                       "name neighboring walls of room.toml, first the one on the left hand"});
+  if (auto fault = other_unit(survey, design, names.design)) faults.push_back(*fault);
   sort(faults);
   return faults;
 }

@@ -68,6 +68,23 @@ TEST_CASE("refusals: a stud nearer to the end than 10 D is told, one further in 
   CHECK(inside.walls[0].holes.size() == 2);
 }
 
+TEST_CASE("refusals: no longer piece is offered for a stud that lies behind it already") {
+  Bench bench = ledger_at({10, 12});  // the stud at 15 5/16 in its middle, 31 3/8 beyond it
+  Part& ledger = bench.design.parts[0];
+  const auto hole = [](double from, double to, double low, double high) {
+    const double in = kMillimetresPerInch;
+    return Polygon{
+        {from * in, low * in}, {to * in, low * in}, {to * in, high * in}, {from * in, high * in}};
+  };
+  Cutout cutout;
+  cutout.name = "outlet";
+  cutout.outline = hole(3, 9, 0.25, 2.75);
+  ledger.cutouts.push_back(cutout);
+  const std::string why = reason(bench.drilled());
+  CAPTURE(why);
+  CHECK(why.find("-") == std::string::npos);
+}
+
 TEST_CASE("refusals: one screw turns under a load beside it, two on one stud do not") {
   Bench bench = ledger_at({10, 12});  // its middle 11/16 beside the stud
   Fastening& f = bench.design.fastenings[0];

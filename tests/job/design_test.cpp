@@ -196,6 +196,27 @@ TEST_CASE("between: where no name is near, the ones that are there are said") {
   CHECK(faults_between(many, cut, names).at(0).help == "check the name there");
 }
 
+TEST_CASE("between: a design in millimeters that is read as inches is not worked out") {
+  const auto survey = parse_room(kRoom, "room.toml");
+  const FileNames names{"room.toml", "design.toml", ""};
+  Design loft = design(kDesign);
+  double longest = 0;  // of a piece that is let be: five times the room's usual height
+  for (const Wall& wall : survey->walls)
+    for (const Reading& reading : wall.length) longest = std::max(longest, reading.value.mm);
+  longest = 5 * std::max(longest, 2440.0);
+  loft.parts[0].outline = {{0, 0}, {longest, 0}, {longest, 300}, {0, 300}};
+  CHECK(faults_between(*survey, loft, names).empty());
+  loft.parts[0].outline = {{0, 0}, {longest + 1, 0}, {longest + 1, 300}, {0, 300}};
+  const Diagnostics faults = faults_between(*survey, loft, names);
+  REQUIRE(faults.size() == 1);
+  CHECK(faults[0].code == "absurd-size");
+  CHECK(faults[0].file == "design.toml");
+  CHECK(faults[0].what.find("'" + loft.parts[0].name + "' is ") == 0);
+  Survey unmeasured = *survey;
+  for (Wall& wall : unmeasured.walls) wall.length.clear();
+  CHECK(faults_between(unmeasured, loft, names).empty());
+}
+
 TEST_CASE("between: what the room says is installed is a piece or a wall of these files") {
   const Design loft = design(kDesign);
   const FileNames names{"room.toml", "design.toml", ""};
