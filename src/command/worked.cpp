@@ -5,6 +5,7 @@
 #include <cmath>
 #include <utility>
 
+#include "fit/design_wants.h"
 #include "shop/as_built.h"
 #include "survey/missing.h"
 
@@ -15,18 +16,6 @@ namespace {
 constexpr int kDraws = 400;
 
 constexpr int kNextReadings = 5;  // a person keeps no more in mind. Chosen
-
-// What a design takes its heights from.
-HeightsWanted heights_of(const Design& design) {
-  const auto meets = [&](const std::string& what) {
-    return std::any_of(design.contacts.begin(), design.contacts.end(),
-                       [&](const Contact& contact) { return contact.meets == what; });
-  };
-  const bool by_height =
-      std::any_of(design.groups.begin(), design.groups.end(),
-                  [](const Group& group) { return group.height_from.has_value(); });
-  return {meets("floor") || by_height || !design.feet.empty(), meets("ceiling")};
-}
 
 RoomReport report_of(const Job& job, const Adjustment& adjustment) {
   RoomReport report = adjustment.report();

@@ -96,6 +96,8 @@ class Wants {
     if (hangs() && wants_.plan.floor.empty()) add_beside();
     add_studs();
     add_reach();
+    wants_.plan.whole = true;
+    wants_.plan.heights = heights_of(design_);
     return std::move(wants_);
   }
 
@@ -294,6 +296,17 @@ class Wants {
 
 DesignWants design_wants(const Design& design, const RoomShape& room) {
   return Wants(design, room).all();
+}
+
+HeightsWanted heights_of(const Design& design) {
+  const auto meets = [&](const std::string& what) {
+    return std::any_of(design.contacts.begin(), design.contacts.end(),
+                       [&](const Contact& contact) { return contact.meets == what; });
+  };
+  const bool by_height =
+      std::any_of(design.groups.begin(), design.groups.end(),
+                  [](const Group& group) { return group.height_from.has_value(); });
+  return {meets("floor") || by_height || !design.feet.empty(), meets("ceiling")};
 }
 
 }  // namespace nook

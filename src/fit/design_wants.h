@@ -33,4 +33,7 @@ struct DesignWants {
 /// `room`: the room as far as it is known, in the frame of the design's corner.
 DesignWants design_wants(const Design& design, const RoomShape& room);
 
+/// Whether something stands or hangs by height, or meets the ceiling.
+HeightsWanted heights_of(const Design& design);
+
 }  // namespace nook

@@ -59,7 +59,8 @@ std::string opening_lines(const MeasuringJob& job, const std::vector<MeasuringSt
   const double minutes = std::ceil(minutes_of(stops));
   if (readings == 0)
     return wrapped(
-        fmt::format("About {:.0f} minutes. No reading is wanting; look and list what follows.",
+        fmt::format("About {:.0f} minutes. No reading is missing; look and list what follows. If "
+                    "something stays open, 'nookfit check' says which reading would settle it.",
                     minutes),
         kPageWidth, "");
   std::string text = wrapped(

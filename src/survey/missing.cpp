@@ -41,6 +41,20 @@ std::optional<Missing> said(const RoomModel& model, const Unknown& unknown) {
   }
 }
 
+double enough(const Unknown& unknown) {
+  constexpr double kAngle = 0.01, kLength = 10, kLean = 0.8;  // rad, mm, of the prior sd
+  switch (unknown.kind) {
+    case UnknownKind::angle:
+      return kAngle;
+    case UnknownKind::length:
+      return kLength;
+    case UnknownKind::lean:
+      return kLean * unknown.prior_sd;
+    default:
+      return 0;
+  }
+}
+
 void add_leans(const RoomModel& model, const Solution& solution, std::vector<Missing>& out) {
   for (const int index : model.lean) {
     Functional lean{std::vector<double>(model.unknowns.size()), std::vector<double>(model.weights)};
@@ -68,14 +82,35 @@ std::vector<Missing> missing(const RoomModel& model, const Solution& solution) {
   return out;
 }
 
+std::vector<Functional> never_missed(const RoomModel& model) {
+  std::vector<Functional> out;
+  for (std::size_t j = 0; j < model.unknowns.size(); ++j) {
+    const double tolerance = enough(model.unknowns[j]);
+    if (tolerance <= 0) continue;
+    Functional f{std::vector<double>(model.unknowns.size()), std::vector<double>(model.weights)};
+    f.x[j] = 1 / tolerance;
+    out.push_back(std::move(f));
+  }
+  return out;
+}
+
+namespace {
+
+int used(const std::vector<DropReading>& drops) {
+  int count = 0;
+  for (const DropReading& d : drops)
+    count += std::any_of(d.drop.begin(), d.drop.end(),
+                         [](const Reading& reading) { return !reading.struck; });
+  return count;
+}
+
+}  // namespace
+
+int missing_drops(const Survey& survey, HeightsWanted wanted) {
+  return wanted.floor ? std::max(0, kHeights - used(survey.floor.down)) : 0;
+}
+
 std::vector<Missing> missing_heights(const Survey& survey, HeightsWanted wanted) {
-  const auto used = [](const std::vector<DropReading>& drops) {
-    int count = 0;
-    for (const DropReading& d : drops)
-      count += std::any_of(d.drop.begin(), d.drop.end(),
-                           [](const Reading& reading) { return !reading.struck; });
-    return count;
-  };
   const auto said = [](int have, const std::string& what, const std::string& way) {
     const int more = kHeights - have;
     return Missing{

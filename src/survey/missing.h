@@ -10,12 +10,18 @@ namespace nook {
 /// Unknowns that no reading determines, leans that are hardly better known than before.
 std::vector<Missing> missing(const RoomModel& model, const Solution& solution);
 
+/// What `missing` looks for in corners and walls, each over a tolerance (chosen) well within which
+/// it is no longer missed: angles, lengths between corners, leans.
+std::vector<Functional> never_missed(const RoomModel& model);
+
 /// What stands or hangs by height wants three readings from the level line at least: down to the
 /// floor, or up to the ceiling. Nothing where there are as many, or nothing stands or hangs.
 struct HeightsWanted {
   bool floor = false, ceiling = false;
 };
 std::vector<Missing> missing_heights(const Survey& survey, HeightsWanted wanted);
+/// How many readings down to the floor are still missed so.
+int missing_drops(const Survey& survey, HeightsWanted wanted);
 
 /// A wall leans N(0, kLeanPrior^2) before anything is read, mm per mm. Chosen.
 inline constexpr double kLeanPrior = 0.01;

@@ -17,6 +17,7 @@ constexpr int kMostReadings = 15;
 constexpr double kMostMinutes = 20;
 constexpr double kFlatness = 2;    // mm, of walls nobody has looked at. Chosen
 constexpr double kSamePlace = 25;  // mm: spots that one stick covers. Chosen
+constexpr double kPlane = 400;     // mm between heights that are to make a plane. Chosen
 constexpr double kTwice = 1.5;     // times the minutes: marks are laid off already. Chosen
 
 int station(const NextReading& reading) {
@@ -52,6 +53,8 @@ std::vector<Functional> wants(View& view, const PlanWanted& wanted) {
   for (const Undecided& u : wanted.surfaces) out.push_back(functional(view, u));
   if (out.empty() && wanted.floor.empty()) return usual_wants(view);
   for (const FloorWanted& at : wanted.floor) out.push_back(below_line(view, at));
+  if (!wanted.whole) return out;
+  for (Functional& f : never_missed(view.model())) out.push_back(std::move(f));
   return out;
 }
 
@@ -85,6 +88,47 @@ double minutes_of(const Outlook& outlook, const std::vector<int>& taken) {
   double minutes = 0;
   for (const int reading : taken) minutes += outlook.takable()[reading].minutes;
   return minutes;
+}
+
+// Of heights of the floor at one wall: within so much of each other.
+bool near(const NextReading& a, const NextReading& b, double mm) {
+  return a.of == b.of && a.from_right == b.from_right &&
+         std::hypot(a.at_mm - b.at_mm, a.to_mm - b.to_mm) < mm;
+}
+
+std::vector<NextReading> drops_in(const Survey& survey) {
+  std::vector<NextReading> out;
+  for (const DropReading& d : survey.floor.down)
+    out.push_back({"", 0, NextReading::Kind::drop, d.wall, d.along.mm, d.out.mm, 0, d.from_right});
+  return out;
+}
+
+// With heights of the floor in so many new places at least.
+std::vector<int> with_drops(Outlook outlook, const Survey& survey, std::vector<int> taken,
+                            int places) {
+  std::vector<NextReading> known = drops_in(survey);
+  const auto apart_by = [&](double mm, const NextReading& r) {
+    return r.kind == NextReading::Kind::drop &&
+           std::none_of(known.begin(), known.end(),
+                        [&](const NextReading& k) { return near(k, r, mm); });
+  };
+  const auto enter = [&](int reading) {
+    const NextReading& r = outlook.takable()[reading].reading;
+    if (apart_by(kSamePlace, r)) known.push_back(r), --places;
+    outlook.take(reading);
+  };
+  for (const int reading : taken) enter(reading);
+  while (places > 0) {
+    int best = -1;
+    for (int r = 0; r < static_cast<int>(outlook.takable().size()); ++r)
+      if (apart_by(kPlane, outlook.takable()[r].reading) &&
+          (best < 0 || outlook.drop(r) > outlook.drop(best)))
+        best = r;
+    if (best < 0) break;
+    taken.push_back(best);
+    enter(best);
+  }
+  return taken;
 }
 
 std::vector<int> chosen(Outlook outlook) {
@@ -150,13 +194,14 @@ MeasuringPlan finished(Outlook outlook, const std::vector<int>& taken) {
 
 MeasuringPlan measuring_plan(const Survey& survey, int origin_corner, const PlanWanted& wanted) {
   const double flatness = survey.flatness.sd ? survey.flatness.sd->mm : kFlatness;
+  const int drops = missing_drops(survey, wanted.heights);
   const RoomModel model = room_model(std::make_shared<Survey>(survey), origin_corner, flatness,
-                                     {!wanted.floor.empty(), wanted.reach});
+                                     {!wanted.floor.empty() || drops > 0, wanted.reach});
   const Solution solution = solve(model, rows_in_use(model), first_state(model));
   View view(model, solution.state);
   const Outlook outlook(model, solution, wants(view, wanted),
                         takable_readings(view, spots(wanted)));
-  return finished(outlook, fewest(outlook, chosen(outlook)));
+  return finished(outlook, with_drops(outlook, survey, fewest(outlook, chosen(outlook)), drops));
 }
 
 }  // namespace nook

@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "room/survey.h"
+#include "survey/missing.h"
 #include "survey/report.h"
 #include "survey/undecided.h"
 
@@ -22,6 +23,8 @@ struct PlanWanted {
   std::vector<FloorWanted> floor;
   std::vector<double> reach;  // how far along each wall, mm: where its length is not known no mark
                               // is farther
+  bool whole = false;         // nothing of the room may be missing either (survey/missing.h)
+  HeightsWanted heights;      // what may not be missing of its heights
 };
 
 struct PlannedReading {

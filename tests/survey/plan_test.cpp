@@ -149,6 +149,35 @@ TEST_CASE("plan: the floor's height is read from a level line that nobody has st
   for (const PlannedReading& p : plan.readings) CHECK(p.reading.kind == NextReading::Kind::drop);
 }
 
+TEST_CASE("plan: what is taken leaves nothing of the room missing, however much the pieces allow") {
+  PlanWanted wanted;
+  wanted.surfaces = {{{{{SurfaceSpot::On::wall, 0, 500, 400, {}}, 1}}, 500}};  // half a meter
+  CHECK(measuring_plan(bare(), 0, wanted).readings.empty());
+  wanted.whole = true;
+  wanted.heights.floor = true;
+  const MeasuringPlan plan = measuring_plan(bare(), 0, wanted);
+  CHECK(plan.enough);
+  const Survey survey = taken(plan, -1, 4);
+  CHECK(adjust(survey).report().missing.empty());
+  CHECK(missing_heights(survey, wanted.heights).empty());
+  CHECK(missing_drops(survey, wanted.heights) == 0);
+  std::vector<Vec2> places;
+  for (const PlannedReading& p : plan.readings)
+    if (p.reading.kind == NextReading::Kind::drop)
+      places.push_back({p.reading.of == 0 ? p.reading.at_mm : p.reading.to_mm,
+                        p.reading.of == 0 ? p.reading.to_mm : p.reading.at_mm});
+  REQUIRE(places.size() == 3);
+  CHECK(norm(places[1] - places[0]) > 200);
+  CHECK(norm(places[2] - places[1]) > 200);
+  for (int but = 0; but < static_cast<int>(plan.readings.size()); ++but) {
+    const Survey fewer = taken(plan, but, 4);
+    INFO("without: " << plan.readings[static_cast<std::size_t>(but)].reading.reading);
+    CHECK(adjust(fewer).report().missing.size() + missing_heights(fewer, wanted.heights).size() >
+          0);
+  }
+  CHECK(measuring_plan(survey, 0, wanted).readings.empty());
+}
+
 TEST_CASE("plan: without the wall's length no mark lies beyond the pieces") {
   SurveyBuilder b({"left", "back", "right"});
   PlanWanted wanted;

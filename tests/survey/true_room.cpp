@@ -168,6 +168,9 @@ void Person::take(Survey& survey, const NextReading& next) {
     case NextReading::Kind::string:
       take_string(b, next.of, next.up_mm, spaced(next.at_mm, next.to_mm));
       break;
+    case NextReading::Kind::drop:  // the floor is level, the line a meter above it
+      b.drop(next.of, next.at_mm, next.to_mm, read(1000, 0.3));
+      break;
     default:
       take_diagonal(b, next.at_mm, next.to_mm, next.up_mm, 1);
   }
