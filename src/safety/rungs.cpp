@@ -114,7 +114,7 @@ Words uneven_text(const Rises& rises, Measured differ) {
     text.pattern += "; the deck is {} above the last";
     text.said.emplace_back(*rises.last);
   }
-  text.pattern += ". They differ by {}; at most {}.";
+  text.pattern += ": they differ by {}; at most {}.";
   text.said.emplace_back(differ);
   text.said.emplace_back(Of::rung_even);
   if (!rises.last) return text;

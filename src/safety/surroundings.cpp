@@ -55,14 +55,15 @@ void judge_windows(const Scene& scene, const Deck& deck, Cautions& cautions) {
     if (window.patch.low.y > deck.top + mm(Of::window_reach)) continue;
     if (window.obstacle->kind == ObstacleKind::casing && window.patch.high.y < deck.top) continue;
     const Measured distance{away(scene, deck, window)};
-    const Measured sill{window.patch.low.y - deck.top};
+    const double sill = window.patch.low.y - deck.top;
     cautions.judge(
         !chance_at_most(distance, mm(Of::window_reach)),
         {"window-near",
          name_of(scene, deck),
-         {"The {} is {} away and starts {} above the deck: within {} a child climbs out or "
-          "falls against it. Fit a stop or a guard.",
-          {name_of(scene, window), distance, sill, Of::window_reach}},
+         {"The {} is {} away and starts {} {} the deck: within {} a child climbs out or falls "
+          "against it. Fit a stop or a guard.",
+          {name_of(scene, window), distance, Measured{std::abs(sill)},
+           std::string(sill < 0 ? "below" : "above"), Of::window_reach}},
          {Of::window_reach},
          cited(From::window_fall),
          distance});

@@ -25,7 +25,7 @@ std::vector<Finding> all_findings(const CheckAnswer& check, const Style& style) 
   for (const auto& more : {fit_findings(check.fit, style), drill_findings(check.drill, style)}) {
     all.insert(all.end(), more.begin(), more.end());
   }
-  // What passes the door and what is no caution need no line here: they have pages of their own.
+  // What passes the door needs no line here: it has a page of its own.
   for (const auto& more :
        {carry_findings(check.carry, style), safety_findings(check.safety, style)}) {
     std::copy_if(more.begin(), more.end(), std::back_inserter(all),
@@ -50,6 +50,11 @@ std::string findings_text(const std::vector<Finding>& all, const Style& style) {
   }
   if (!text.empty() && !well.empty()) text += "\n";
   return well.empty() ? text : text + wrapped(well + ".", kPageWidth, "fits          ");
+}
+
+std::string cautions_text(const SafetyAnswer& safety, const Style& style) {
+  const std::string text = sure_cautions(safety, style);
+  return text.empty() ? "" : "\nCautions ('nookfit safety' says what to do, and more):\n" + text;
 }
 
 std::string notches_text(const FitAnswer& fit, const Style& style) {
@@ -118,9 +123,9 @@ Verdict check_verdict(const CheckAnswer& check) {
 
 std::string check_text(const CheckAnswer& check, const Style& style) {
   return fmt::format("{}: {}\n\n", check.title, headline(check_verdict(check), style)) +
-         findings_text(all_findings(check, style), style) + notches_text(check.fit, style) +
-         holes_text(check.drill) + proof_text(check.proof, style) + facts_text(check.room) + "\n" +
-         std::string(kCautions);
+         findings_text(all_findings(check, style), style) + cautions_text(check.safety, style) +
+         notches_text(check.fit, style) + holes_text(check.drill) + proof_text(check.proof, style) +
+         facts_text(check.room) + "\n" + std::string(kCautions);
 }
 
 }  // namespace nook

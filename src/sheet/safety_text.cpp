@@ -36,26 +36,45 @@ std::string paragraph(const Caution& caution, const Style& style) {
   return text + wrapped(fmt::format("[{}] {}", caution.id, caution.source), kPageWidth, blank);
 }
 
+// A point ends one where a new one begins: 6.9 cm has a point too.
+std::string first_sentence(const std::string& text) {
+  for (std::size_t i = 0; i + 2 < text.size(); ++i)
+    if (text[i] == '.' && text[i + 1] == ' ' && text[i + 2] >= 'A' && text[i + 2] <= 'Z')
+      return text.substr(0, i + 1);
+  return text;
+}
+
 }  // namespace
 
 std::vector<Finding> safety_findings(const SafetyAnswer& answer, const Style& style) {
   std::vector<Finding> findings;
-  int rest = 0;
-  for (const Caution& caution : answer.cautions) {
-    if (caution.severity != Severity::danger && caution.decided) {
-      ++rest;
-      continue;
-    }
-    findings.push_back(
-        {caution.decided ? Verdict::does_not_fit : Verdict::cannot_tell, 0, caution.where,
-         fmt::format("{} [{}]", spoken(caution.text, style.rounding), caution.source), ""});
-  }
-  if (rest > 0)
-    findings.push_back({Verdict::fits, 0, "safety",
-                        fmt::format("{} in `nookfit safety`", counted(rest, "more caution or note",
-                                                                      "more cautions and notes")),
-                        ""});
+  for (const Caution& caution : answer.cautions)
+    if (caution.severity == Severity::danger || !caution.decided)
+      findings.push_back(
+          {caution.decided ? Verdict::does_not_fit : Verdict::cannot_tell, 0, caution.where,
+           fmt::format("{} [{}]", spoken(caution.text, style.rounding), caution.source), ""});
   return findings;
+}
+
+std::string sure_cautions(const SafetyAnswer& answer, const Style& style) {
+  std::vector<std::pair<std::string, std::vector<const Caution*>>> kinds;
+  for (const Caution& caution : answer.cautions) {
+    if (caution.severity != Severity::caution || !caution.decided) continue;
+    const auto known = std::find_if(kinds.begin(), kinds.end(),
+                                    [&](const auto& kind) { return kind.first == caution.id; });
+    if (known == kinds.end())
+      kinds.push_back({caution.id, {&caution}});
+    else
+      known->second.push_back(&caution);
+  }
+  std::string text;
+  for (const auto& [id, all] : kinds) {
+    std::string line = all[0]->where + ": " + first_sentence(spoken(all[0]->text, style.rounding));
+    for (std::size_t i = 1; i < all.size(); ++i)
+      line += (i == 1 ? " So too: " : "; ") + all[i]->where;
+    text += wrapped(line + (all.size() > 1 ? "." : ""), kPageWidth, "  ");
+  }
+  return text;
 }
 
 std::string safety_text(const SafetyAnswer& answer, const Style& style) {

@@ -9,9 +9,12 @@
 
 namespace nook {
 
-/// What may keep the job from being built as it is: dangers, and cautions that cannot be told; then
-/// one line that counts the rest. Worst first.
+/// What may keep the job from being built as it is: dangers, and cautions that cannot be told.
+/// Worst first.
 std::vector<Finding> safety_findings(const SafetyAnswer& answer, const Style& style);
+/// The cautions that are sure, a paragraph a kind: what the first is about, and where else. Empty
+/// where there is none.
+std::string sure_cautions(const SafetyAnswer& answer, const Style& style);
 
 /// The page that `nookfit safety` prints: every caution with its source, worst first. 80 columns.
 std::string safety_text(const SafetyAnswer& answer, const Style& style);

@@ -27,7 +27,7 @@ TEST_CASE("ladder: carpet that gives 3/8 makes the last rise 11 3/8, over the 1/
   REQUIRE(uneven->value);
   CHECK_THAT(uneven->value->value / kIn, Catch::WithinAbs(0.375, 1e-9));
   CHECK(spoken(uneven->text, usual_rounding(Unit::inch)) ==
-        "Rungs rise by 11\", 11\", 11\"; the deck is 11 3/8\" above the last. They differ by "
+        "Rungs rise by 11\", 11\", 11\"; the deck is 11 3/8\" above the last: they differ by "
         "3/8\"; at "
         "most 1/4\". Lengthen the rails by 3/8\" below the first rung.");
   CHECK(severity_of(on_carpet(0.25).answer(), "rungs-uneven").empty());

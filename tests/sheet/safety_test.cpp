@@ -76,15 +76,34 @@ TEST_CASE("safety page: in millimetres limits keep their published figure") {
   CHECK(text.find("89 mm (3.5 in)") != std::string::npos);
 }
 
-TEST_CASE("safety findings: dangers and what cannot be told, the rest counted") {
+TEST_CASE("safety findings: dangers and what cannot be told") {
   const auto findings = safety_findings(answer(), inches());
-  REQUIRE(findings.size() == 3);
+  REQUIRE(findings.size() == 2);
   CHECK(findings[0].verdict == Verdict::does_not_fit);
   CHECK(findings[0].where == "porthole of front panel, as crossed by deck");
   CHECK(findings[0].what.find("[CPSC 325, B.2.5.1]") != std::string::npos);
   CHECK(findings[1].verdict == Verdict::cannot_tell);
-  CHECK(findings[2].verdict == Verdict::fits);
-  CHECK(findings[2].what == "1 more caution or note in `nookfit safety`");
+}
+
+TEST_CASE("safety in short: sure cautions, one paragraph a kind, notes and dangers left out") {
+  const auto caution = [](const std::string& id, const std::string& where, bool decided = true) {
+    return Caution{id,     Severity::caution, {"Its edge is 6.9 cm off. Move it.", {}},
+                   where,  "chosen",          {},
+                   decided};
+  };
+  SafetyAnswer answer;
+  CHECK(sure_cautions(answer, inches()).empty());
+  answer.cautions = {trap(),
+                     caution("finger-gap", "lid"),
+                     caution("window-near", "deck"),
+                     caution("finger-gap", "seat"),
+                     caution("finger-gap", "front panel"),
+                     caution("finger-gap", "doubtful", false)};
+  answer.cautions.push_back(caution("lifting", "heavy"));
+  answer.cautions.back().severity = Severity::note;
+  CHECK(sure_cautions(answer, inches()) ==
+        "  lid: Its edge is 6.9 cm off. So too: seat; front panel.\n"
+        "  deck: Its edge is 6.9 cm off.\n");
 }
 
 TEST_CASE("safety JSON: the opening, the keys of each caution, millimetres not rounded") {
