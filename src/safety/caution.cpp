@@ -51,6 +51,8 @@ constexpr CautionKind kKinds[] = {
     // Loads
     {"deck-load", caution, "the loads stated for what carries a deck"},
     {"guard-load", caution, "the pull stated for what stands round a deck"},
+    {"guard-not-held", caution,
+     "whether anything holds what stands round a deck, at both its ends"},
     {"step-load", caution, "the load stated for a rung"},
     {"foot-load", caution, "the load stated for a foot of the ladder"},
     {"load-not-stated", note, "decks, guards and rungs whose load nothing states"},

@@ -14,6 +14,9 @@ void heights(const Scene& scene, const std::vector<Deck>& decks, Cautions& cauti
 /// Loads that the design states for decks, guards, rungs and feet.
 void loads(const Scene& scene, const std::vector<Deck>& decks, const std::vector<Ladder>& ladders,
            Cautions& cautions);
+/// What guards a deck and hangs in the air, or on one of its ends.
+void guard_hold(const Scene& scene, const std::vector<Deck>& decks,
+                const std::vector<Ladder>& ladders, Cautions& cautions);
 /// Windows, heaters, cords, the way out, alarms.
 void surroundings(const Scene& scene, const std::vector<Deck>& decks, Cautions& cautions);
 /// What tips over; what is lifted.

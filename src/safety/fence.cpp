@@ -100,6 +100,19 @@ bool Fence::counts(const Spot& spot, bool walls) const {
   return spot.kind == Station::Kind::open || (walls && spot.kind == Station::Kind::wall);
 }
 
+std::vector<int> Fence::pieces() const {
+  std::vector<int> found;
+  for (const Shadow& shadow : view_.air.shadows()) {
+    const Box2 box = box_of(shadow.region.outline);
+    const bool beside = box.high.x > side_.from && box.low.x < side_.to;
+    if (shadow.owner.kind != Owner::Kind::piece || !beside) continue;
+    if (box.high.y < kBare || box.low.y > need_) continue;
+    if (std::find(found.begin(), found.end(), shadow.owner.index) == found.end())
+      found.push_back(shadow.owner.index);
+  }
+  return found;
+}
+
 std::vector<FenceStretch> Fence::bare() const {
   std::vector<FenceStretch> found;
   bool running = false;

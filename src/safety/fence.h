@@ -25,6 +25,8 @@ class Fence {
   const Scene& scene() const { return scene_; }
   const Deck& deck() const { return deck_; }
   const Side& side() const { return side_; }
+  /// The pieces that rise over the edge; those that start higher than `need` left out.
+  std::vector<int> pieces() const;
   /// Stretches of the edge with nothing on them, but for those beside a wall.
   std::vector<FenceStretch> bare() const;
   /// The lowest place where something stands; a dip that a sphere does not pass (3.5 in, 4 in for

@@ -124,6 +124,7 @@ void check_climbed(const Scene& scene, std::vector<Deck> decks, Cautions& cautio
   }
   heights(scene, decks, cautions);
   loads(scene, decks, ladders, cautions);
+  guard_hold(scene, decks, ladders, cautions);
   practice(scene, decks, ladders, cautions);
 }
 

@@ -145,4 +145,36 @@ TEST_CASE("guard: slats side by side are one deck") {
   CHECK(all(loft.answer(), "guard-missing").size() == 1);
 }
 
+TEST_CASE("guard: a panel that nothing screws is told, a screwed one not") {
+  Loft loft = platform(42, 38);
+  CHECK(all(loft.answer(), "guard-not-held").size() == 2);
+  loft.screw("front", "deck");
+  CHECK(all(loft.answer(), "guard-not-held").size() == 1);
+}
+
+TEST_CASE("guard: a rail wants screws at both its ends, or a wall along it") {
+  Loft loft = platform(42, 38);
+  loft.screw("front", "deck");
+  loft.screw(loft.design.parts[2].name, "deck");
+  CHECK(severity_of(loft.answer(), "guard-not-held").empty());
+  // A rail along the front, a post at each of its ends.
+  loft.board("rail", 36, 3, {46.75, 0, 74}, "+y", "+z");
+  loft.board("near post", 1.5, 40, {47.5, 0, 40}, "+y", "+z", 1.5);
+  loft.board("far post", 1.5, 40, {47.5, 34.5, 40}, "+y", "+z", 1.5);
+  loft.screw("near post", "front");
+  loft.screw("far post", "front");
+  const auto told = [&] {
+    const auto caution = find(loft.answer(), "guard-not-held");
+    return caution ? caution->where + ": " + caution->text.pattern : std::string();
+  };
+  CHECK(told().find("rail: It guards a deck, and nothing in the design") == 0);
+  loft.screw("rail", "near post");
+  CHECK(told().find("rail: It guards a deck, and the design screws it at one end alone") == 0);
+  loft.screw("rail", "far post");
+  CHECK(told().empty());
+  loft.design.fastenings.pop_back();
+  loft.screw("rail", "left wall");
+  CHECK(told().empty());
+}
+
 }  // namespace nook::test
