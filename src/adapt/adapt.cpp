@@ -166,7 +166,7 @@ class Search {
     Revision draft = progress_.first;
     for (const Candidate& made : progress_.made) {
       done.changes.push_back(told(made, *draft.design, input_.survey.said()));
-      draft = *redrawn(draft, edits_of(*draft.design, made.steps));
+      draft = *redrawn(draft, made.steps);
     }
     done.draft = now().draft;
     for (const Flaw& flaw : now().flaws) {

@@ -62,7 +62,7 @@ std::optional<Revision> Attempts::drafted(const Flaw& flaw, const Candidate& can
   const Design& design = *now().draft.design;
   auto draft = cuts_one_side(design, candidate)
                    ? tl::unexpected(candidate.part + " would not be alike on both sides any more")
-                   : redrawn(now().draft, edits_of(design, candidate.steps));
+                   : redrawn(now().draft, candidate.steps);
   if (draft) return std::move(*draft);
   set_against(flaw, {flaw.text, draft.error(), kNoMeeting, candidate.kind, candidate.part});
   return std::nullopt;

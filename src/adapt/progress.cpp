@@ -32,7 +32,7 @@ bool joins(Candidate& made, const Candidate& next) {
 std::optional<Revision> redone(const Revision& first, const std::vector<Candidate>& made) {
   Revision draft = first;
   for (const Candidate& candidate : made) {
-    auto next = redrawn(draft, edits_of(*draft.design, candidate.steps));
+    auto next = redrawn(draft, candidate.steps);
     if (!next) return std::nullopt;
     draft = std::move(*next);
   }

@@ -43,6 +43,30 @@ std::vector<Edit> edits_of(const Design& design, const std::vector<Step>& steps)
   return edits;
 }
 
+namespace {
+
+// Each edge runs the way it ran: what is cut off past the other side turns edges round.
+bool leaves_wood(const Polygon& before, const Polygon& after) {
+  for (std::size_t i = 0; i < before.size(); ++i) {
+    const std::size_t next = (i + 1) % before.size();
+    if (dot(before[next] - before[i], after[next] - after[i]) <= 0) return false;
+  }
+  return true;
+}
+
+}  // namespace
+
+tl::expected<Revision, std::string> redrawn(const Revision& draft, const std::vector<Step>& steps) {
+  const Design& design = *draft.design;
+  for (const Step& step : steps)
+    if (const auto* cut = std::get_if<RunSetOut>(&step)) {
+      const Part& part = design.parts[cut->part];
+      if (!leaves_wood(part.outline, set_out(part, cut->run, cut->ends)))
+        return tl::unexpected("nothing would be left of " + part.name);
+    }
+  return redrawn(draft, edits_of(design, steps));
+}
+
 double size_of(const Step& step) {
   if (const auto* moved = std::get_if<GroupMoved>(&step)) return std::abs(moved->mm);
   const auto* cut = std::get_if<RunSetOut>(&step);

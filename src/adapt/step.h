@@ -48,6 +48,8 @@ using Step =
 
 /// What the steps set in the text. Requires: no two of them change the same part's shape or place.
 std::vector<Edit> edits_of(const Design& design, const std::vector<Step>& steps);
+/// The draft with the steps done; or why it is no sound design then.
+tl::expected<Revision, std::string> redrawn(const Revision& draft, const std::vector<Step>& steps);
 
 /// The size of a move or a straight cut, mm; 0 for what is no less work where it is smaller: a
 /// taper follows what it meets.

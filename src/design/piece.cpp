@@ -74,14 +74,19 @@ EdgeRun side_of(const Polygon& outline, EdgeSide side) {
   require(n >= 3, "an outline has three points");
   const auto middle = [&](int e) { return 0.5 * (outline[e] + outline[(e + 1) % n]); };
   // On an anticlockwise outline the outward normal of an edge is its direction turned clockwise.
-  const auto faces = [&](int e) {
+  const auto facing = [&](int e) {
     const Vec2 d = outline[(e + 1) % n] - outline[e];
-    return outward(-left_of(d), side) > 0.5 * norm(d);
+    return outward(-left_of(d), side) / norm(d);
   };
+  const auto faces = [&](int e) { return facing(e) > 0.5; };
   int best = -1;
   for (int e = 0; e < n; ++e)
     if (faces(e) && (best < 0 || outward(middle(e), side) > outward(middle(best), side))) best = e;
-  require(best >= 0, "an outline has an edge on each side");
+  if (best < 0) {  // a flat wedge: what faces that way most
+    best = 0;
+    for (int e = 1; e < n; ++e)
+      if (facing(e) > facing(best)) best = e;
+  }
   int first = best, last = best;
   const auto collinear = [&](int e) {
     const Vec2 d = outline[(e + 1) % n] - outline[e];

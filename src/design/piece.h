@@ -42,7 +42,8 @@ bool is_named(const Piece& piece, const std::string& name);
 std::vector<int> pieces_named(const std::vector<Piece>& pieces, const Design& design,
                               const std::string& name);
 
-/// The edges of an outline that an EdgeSide means: the outermost stretch on that side.
+/// The edges of an outline that an EdgeSide means: the outermost stretch that faces that side;
+/// where none does, the edge that faces it most.
 EdgeRun side_of(const Polygon& outline, EdgeSide side);
 
 /// The frame of a placement, turn and lean applied.

@@ -41,6 +41,12 @@ bool means(const Scene& scene, const Assembly& group, const std::string& name) {
   });
 }
 
+std::optional<int> first_named(const Scene& scene, const std::string& name) {
+  for (int p = 0; p < static_cast<int>(scene.pieces.size()); ++p)
+    if (is_named(scene.pieces[p], name)) return p;
+  return std::nullopt;
+}
+
 // Walls that the group touches by contact, fastening or wish.
 std::set<int> walls_of(const Scene& scene, const Site& site, const std::vector<Joint>& joints,
                        const Assembly& group) {
@@ -125,9 +131,12 @@ void settle(const Scene& scene, const Site& site, const std::vector<Joint>& join
   if (const Group* settings = settings_of(scene, group)) {
     group.tight_to = settings->tight_to;
     group.may_turn = settings->turn;
-    if (settings->parallel_to)
+    if (settings->parallel_to) {
       if (const int wall = site.wall_named(*settings->parallel_to); wall >= 0)
         group.parallel_to = wall;
+      else
+        group.along_piece = first_named(scene, *settings->parallel_to);
+    }
   }
   const std::set<int> walls = walls_of(scene, site, joints, group);
   if (walls.size() == 1) group.start_wall = *walls.begin();

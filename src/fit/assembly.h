@@ -20,6 +20,7 @@ struct Assembly {
   std::optional<int> start_wall;      // it starts turned with this wall
   std::vector<std::string> tight_to;  // in order
   std::optional<int> parallel_to;     // a wall
+  std::optional<int> along_piece;     // or a piece: parallel to it as drawn
   HeightRule height = HeightRule::level_line;
   std::vector<int> feet;         // pieces that stand; with HeightRule::floor
   double above_floor = 0;        // height of the lowest foot that is to be kept

@@ -89,6 +89,7 @@ Feeler feeler_for(Site& site, Surface surface, const Frame& frame, Vec3 at, Vec3
   const Ray ray = ray_of(feeler, frame);
   // The field is wanted where the ray meets the surface: two rounds find that spot.
   Vec2 spot = spot_of(room, surface, ray.from);
+  if (!std::isfinite(rough_gap(room, surface, spot, ray))) return feeler;  // it runs along it
   for (int round = 0; round < 2; ++round) {
     const double reach = std::clamp(rough_gap(room, surface, spot, ray), -kReach, kReach);
     spot = spot_of(room, surface, ray.from + reach * ray.way);

@@ -110,18 +110,28 @@ void Push::find_ways() {
   for (double span : spans_) rim_ = std::max(rim_, span / 2);
 }
 
-// Parallel to a wall: set beforehand unless a long contact that is to be tight rules the turn.
+// The turn that is asked for; a piece is turned along only once it is up.
+std::optional<double> Push::parallel_turn() const {
+  if (group_.parallel_to)
+    return turn_of_wall(view_.shape(), *group_.parallel_to, layout_.first_wall);
+  if (!group_.along_piece) return std::nullopt;
+  const int other = layout_.group_of[*group_.along_piece];
+  return other < index_ ? std::optional(so_far_.placed[other].turn) : std::nullopt;
+}
+
+// Parallel to a wall or a piece: set beforehand unless a long contact that is to be tight rules the
+// turn.
 void Push::turn_parallel() {
-  if (!group_.parallel_to) return;
+  const auto asked = parallel_turn();
+  if (!asked) return;
   for (int t = 0; t < static_cast<int>(group_.tight_to.size()); ++t)
     if (spans_[t] >= kLongContact && group_.may_turn.value_or(true)) {
       turn_free_ = true;
       return;
     }
   turn_free_ = false;
-  const double turn = turn_of_wall(view_.shape(), *group_.parallel_to, layout_.first_wall);
-  const Motion about = turned_about(pivot_, turn - start_.turn, {});
-  start_ = {turn, about.point(start_.move)};
+  const Motion about = turned_about(pivot_, *asked - start_.turn, {});
+  start_ = {*asked, about.point(start_.move)};
 }
 
 // Of the planes that part two cells as drawn, the one that parts them best where the group starts.
@@ -158,10 +168,10 @@ Motion Push::motion_at(const Moves& x, double rise) const {
 Wishes Push::wishes() const {
   Wishes wishes;
   for (int t = 0; t < static_cast<int>(group_.tight_to.size()); ++t) wishes.tight.push_back(t);
-  if (!group_.parallel_to || !turn_free_) return wishes;
+  const auto asked = parallel_turn();
+  if (!asked || !turn_free_) return wishes;
   wishes.parallel = true;
-  wishes.parallel_at =
-      rim_ * (turn_of_wall(view_.shape(), *group_.parallel_to, layout_.first_wall) - start_.turn);
+  wishes.parallel_at = rim_ * (*asked - start_.turn);
   return wishes;
 }
 

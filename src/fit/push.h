@@ -21,6 +21,7 @@ class Push {
  private:
   void lay_off();
   void find_ways();
+  std::optional<double> parallel_turn() const;
   void turn_parallel();
   void find_planes();
   Frame frame_in(int piece, const Moved& moved) const {

@@ -9,6 +9,8 @@
 namespace nook {
 namespace {
 
+// A feeler that runs along a surface, within 6 degrees of it, does not meet it. Chosen.
+constexpr double kAlong = 0.1;
 constexpr double kInfinite = std::numeric_limits<double>::infinity();
 
 Vec3 level(Vec2 p) {
@@ -102,6 +104,7 @@ std::optional<Hit> SurfaceAhead::one_block(const Start& start, const BlockHere& 
   }
   if (in->from > to || to < -behind || !std::isfinite(in->from) || in->from > kReach)
     return std::nullopt;
+  if (std::abs(dot(in->q.g, way_)) < kAlong) return std::nullopt;
   return met_at(in->bound - in->q.start, in->q.g, {start.at, way_});
 }
 
@@ -126,6 +129,7 @@ std::optional<Hit> SurfaceAhead::block(const Feeler& feeler) {
 
 std::optional<Hit> SurfaceAhead::first(const Feeler& feeler, bool blocks) {
   turn_to(feeler);
+  if (std::abs(rate_) < kAlong) return std::nullopt;
   const Start start = start_of(feeler);
   Hit hit = surface_from(start);
   if (blocks && !feeler.blocks.empty())

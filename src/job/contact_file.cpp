@@ -230,6 +230,32 @@ void read_group(DesignFile& file, const Node& node) {
   file.design.groups.push_back(std::move(group));
 }
 
+// Whether a contact says where the group meets that part.
+bool touches(const DesignFile& file, const Group& group, const std::string& target) {
+  const auto in_group = [&](const std::string& name) {
+    const PartName* part = file.part_named(name);
+    return part && part->group == group.name;
+  };
+  const auto means = [&](const std::string& name) {
+    const PartName* part = file.part_named(name);
+    return name == target || (part && part->name == target);
+  };
+  return std::any_of(
+      file.design.contacts.begin(), file.design.contacts.end(), [&](const Contact& c) {
+        return (in_group(c.part) && c.meets == target) || (means(c.part) && in_group(c.meets));
+      });
+}
+
+void check_tight(DesignFile& file, const Group& group) {
+  for (const std::string& target : group.tight_to)
+    if (file.part_named(target) && !touches(file, group, target))
+      file.source.fault(
+          group.place,
+          fmt::format("'{}' is to be tight to '{}', and no contact says where", group.name, target),
+          "tight-without-contact",
+          fmt::format("add a [[contact]] of one of its parts with meets = \"{}\"", target));
+}
+
 }  // namespace
 
 void read_groups(DesignFile& file, const Table& design) {
@@ -239,6 +265,7 @@ void read_groups(DesignFile& file, const Table& design) {
 void read_contacts(DesignFile& file, const Table& design) {
   for (const Node* entry : design.tables("contact")) read_contact(file, *entry);
   for (const Node* entry : design.tables("covered")) read_covered(file, *entry);
+  for (const Group& group : file.design.groups) check_tight(file, group);
 }
 
 }  // namespace nook

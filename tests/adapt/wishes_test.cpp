@@ -135,3 +135,28 @@ TEST_CASE("adapt: a board that leaves an edge bare is made wider until it covers
   CHECK(answer.fit.verdict == Verdict::fits);
   CHECK(adapted_in_corner(front("37", "1/4")).changes.empty());
 }
+
+TEST_CASE("adapt: no strip is cut away altogether") {
+  for (const char* width : {"3/4", "1 1/4", "1 3/4"}) {
+    std::string design = kDeck;
+    design.resize(design.find("[[part]]"));
+    design +=
+        std::string("[[part]]\nname = \"cleat\"\nstock = \"ply\"\nshape = { size = [\"36\", \"") +
+        width +
+        R"("] }
+place = { at = ["12", "0", "40"], u = "+x", v = "+y" }
+[[group]]
+name = "cleat"
+turn = false
+[[contact]]
+part = "cleat"
+edge = "left"
+meets = "right wall"
+keep = true
+)";
+    const AdaptAnswer answer = adapted(measured(corner_room(90), 50), design);
+    CAPTURE(width, answer.draft.text);
+    CHECK(answer.changes.empty());
+    CHECK(answer.contradictions.size() == 1);
+  }
+}

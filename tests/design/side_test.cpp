@@ -54,6 +54,13 @@ TEST_CASE("sides: of two steps to the left the outer one is the left side") {
   CHECK(is_run(side_of(outline, EdgeSide::top), 2, 2));
 }
 
+TEST_CASE("sides: of a flat wedge it is the edge that faces that way most") {
+  const Polygon wedge{{0, 0}, {100, 0}, {40, 10}};  // its slopes lie within 15 degrees of level
+  CHECK(is_run(side_of(wedge, EdgeSide::left), 2, 2));
+  CHECK(is_run(side_of(wedge, EdgeSide::right), 1, 1));
+  CHECK(is_run(side_of(wedge, EdgeSide::bottom), 0, 0));
+}
+
 TEST_CASE("sides: a taper is still that side") {
   const Polygon outline{{0, 0}, {46, 0}, {46, 36}, {-1, 36}};
   CHECK(is_run(side_of(outline, EdgeSide::left), 3, 3));

@@ -170,6 +170,27 @@ TEST_CASE("edge-cannot-meet: within 30 degrees of the wall's plane, beyond 300 m
   }
 }
 
+TEST_CASE("edge-cannot-meet: an edge that runs square into the wall, whatever its size and turn") {
+  for (const double size : {18.0, 20.0, 305.0})
+    for (const double degrees : {90.0, 88.6, 30.0})
+      for (const bool turn : {false, true}) {
+        CAPTURE(size, degrees, turn);
+        Design d = empty_design(18);
+        d.parts.push_back(panel("block", {size, size}, {400, 0, 0}, {-1, 0, 0}, kZ));
+        d.parts.push_back(panel("plinth", {762, size}, {0, 0, 0}, kX, kY));
+        d.contacts.push_back(meet("block", EdgeSide::top, "left wall"));
+        d.contacts.push_back(meet("plinth", EdgeSide::right, "left wall"));
+        d.groups = {standing_still("block"), standing_still("plinth")};
+        d.groups[0].turn = d.groups[1].turn = turn;
+        Found room = corner(degrees);
+        add_board(room.survey.walls[0], 100, 12);
+        const FitAnswer f = fit_exactly(room, d);
+        CHECK_FALSE(f.contacts[0].meets_anything);
+        CHECK_FALSE(f.contacts[1].meets_anything);
+        CHECK(f.verdict == Verdict::does_not_fit);
+      }
+}
+
 TEST_CASE("clearance: sticks that cross are as near as at their crossing", "[reference]") {
   // Corners are half a metre from the crossing: a distance of corners would be over 400.
   Design d = empty_design(30);
@@ -215,6 +236,24 @@ TEST_CASE("placement: a piece turns where its contacts span 300 mm, or is told t
   CHECK_FALSE(turned({200, 150}, {}));
   CHECK(turned({200, 150}, true));
   CHECK_FALSE(turned({400, 300}, false));
+}
+
+TEST_CASE("placement: parallel to a piece it turns as that piece did", "[reference]") {
+  // The strip lies on the right wall of a corner of 92 degrees, the lid beside it meets nothing.
+  const auto turns = [](const std::string& along) {
+    Design d = empty_design(18);
+    d.parts.push_back(panel("strip", {80, 900}, {0, 100, 700}, kX, kY));
+    d.parts.push_back(panel("lid", {400, 900}, {82, 100, 700}, kX, kY));
+    d.contacts.push_back(meet("strip", EdgeSide::left, "right wall"));
+    d.groups = {tight("strip", {"right wall"}), tight("lid", {})};
+    d.groups[1].parallel_to = along;
+    const FitAnswer f = fit_exactly(corner(92), d);
+    return std::pair{f.groups[0].turn_deg, f.groups[1].turn_deg};
+  };
+  CHECK_THAT(std::abs(turns("strip").first), WithinAbs(2, 1e-6));
+  CHECK_THAT(turns("strip").second, WithinAbs(turns("strip").first, 1e-9));
+  CHECK_THAT(turns("right wall").second, WithinAbs(turns("right wall").first, 1e-6));
+  CHECK_THAT(turns("left wall").second, WithinAbs(0, 1e-9));
 }
 
 TEST_CASE("placement: a frame of one group stays square in a corner that is not", "[reference]") {
