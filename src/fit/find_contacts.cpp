@@ -111,6 +111,25 @@ double square_distance(const JointTrials& judge) {
   return least;
 }
 
+// How far the contact reaches past the free end of a wall whose length is measured. `length` says
+// how far a wall goes on, not to the millimeter.
+double past_end(const JointTrials& judge) {
+  constexpr double kFew = 12;  // mm; chosen, half an inch
+  const Joint& joint = judge.joint;
+  if (joint.meets.kind != Surface::Kind::wall) return 0;
+  const Trials& trials = judge.trials;
+  const auto& walls = trials.layout.scene.survey.walls;
+  const bool free = joint.meets.wall == 0 || joint.meets.wall + 1 == static_cast<int>(walls.size());
+  if (!free || walls[joint.meets.wall].length.empty()) return 0;
+  const WallShape& wall = trials.views[0].shape().walls[joint.meets.wall];
+  double past = 0;
+  for (const Vec3 corner : joint.corners) {
+    const Vec3 at = trials.placings[0].frames[joint.piece].room_from_piece(corner);
+    past = std::max(past, wall.wall_from_room(plan(at)).x - wall.length);
+  }
+  return past > kFew ? past : 0;
+}
+
 bool ceiling_untold(const JointTrials& judge) {
   return judge.joint.meets.kind == Surface::Kind::ceiling && !judge.trials.views[0].shape().ceiling;
 }
@@ -151,6 +170,8 @@ ContactFit find_contact(const Trials& trials, int index, double sure, Holds& all
   const Left left = left_by(how, state, how.by == Fitting::taper ? found.wood_mm : move.distance);
   found.after = {left.least, left.most};
   judge_rooms(judge, sure, move.distance, found, all_hold);
+  found.past_mm = past_end(judge);
+  if (found.past_mm > 0) found.verdict = worse(found.verdict, Verdict::cannot_tell);
   return found;
 }
 

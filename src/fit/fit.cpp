@@ -120,7 +120,7 @@ void fill_known(const FitInput& input, FitAnswer& answer) {
   for (const GroupFit& g : answer.groups)
     if (g.still_moves_mm > 0) answer.verdict = worse(answer.verdict, Verdict::cannot_tell);
   for (const ContactFit& c : answer.contacts)
-    if (c.verdict == Verdict::cannot_tell && !c.meets_anything)
+    if (c.verdict == Verdict::cannot_tell && (!c.meets_anything || c.past_mm > 0))
       answer.verdict = worse(answer.verdict, Verdict::cannot_tell);
 }
 

@@ -70,6 +70,7 @@ struct ContactFit {
   std::vector<FieldPoint> field;      // only of a face contact
   double square_mm = 0;               // the least distance to what it meets
   GapRange after;                     // what `by` leaves
+  double past_mm = 0;                 // how far it reaches past the end of a wall as measured
   std::vector<std::string> spoils;    // what moving closer by scribe_mm would spoil
   Verdict verdict = Verdict::fits;
 };

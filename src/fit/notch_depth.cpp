@@ -56,12 +56,14 @@ Stretch block_t(const Trials& trials, const Joint& joint, const EdgeLine& line, 
   const BlockHere& here = view.blocks(joint.meets.wall)[block];
   const Frame& frame = trials.placings[room].frames[joint.piece];
   const Vec2 on_wall = wall.wall_from_room(plan(frame.room_from_piece({line.at.x, line.at.y, 0})));
+  // As high as it is before the piece, wherever it ends.
+  const double before = std::clamp(on_wall.x, here.a_from, here.a_to);
   Stretch t{1e300, -1e300};
   for (double a : {here.a_from, here.a_to})
     for (const Block::Bound& bound : {here.block->height_from, here.block->height_to}) {
-      const double at = std::abs(a) < kEndless ? a : std::clamp(on_wall.x, here.a_from, here.a_to);
+      const double at = std::abs(a) < kEndless ? a : before;
       const Vec2 p = wall.room_from_wall(at, on_wall.y);
-      const Vec3 q = frame.piece_from_room({p.x, p.y, view.z_of(bound, joint.meets.wall, at)});
+      const Vec3 q = frame.piece_from_room({p.x, p.y, view.z_of(bound, joint.meets.wall, before)});
       const double x = line.t + dot(Vec2{q.x, q.y} - line.at, line.way);
       t = {std::min(t.from, x), std::max(t.to, x)};
     }

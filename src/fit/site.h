@@ -87,6 +87,7 @@ class Site {
   SurfaceField fields_;
   SiteView adjusted_;
   std::vector<std::string> names_;
+  std::vector<char> ends_;  // by wall: whether it is known where it ends without a corner
   std::vector<std::vector<Block>> blocks_;
   std::vector<CornerSpots> corners_;
   std::vector<std::vector<int>> floor_spots_;

@@ -233,6 +233,13 @@ Finding contact_finding(const FitAnswer& fit, const ContactFit& contact, const S
   finding.next = contact.verdict == Verdict::fits          ? cut_words(w)
                  : contact.verdict == Verdict::cannot_tell ? ready_words(w)
                                                            : remedy_words(w);
+  if (contact.past_mm > 0) {
+    finding.what += fmt::format("; {} of it lies past the end of the {} as measured",
+                                w.length(contact.past_mm), contact.meets);
+    finding.next = "see how far the wall goes on, and correct its `length` or shorten the piece" +
+                   (contact.verdict == Verdict::does_not_fit ? "; " + finding.next : "");
+    return finding;
+  }
   if (contact.verdict == Verdict::fits || contact.how->by == Fitting::clear) return finding;
   const bool binds = contact.gap.most <= contact.allow && contact.gap.least < -0.1;
   if (contact.verdict == Verdict::cannot_tell)

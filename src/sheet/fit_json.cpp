@@ -58,7 +58,7 @@ Json opened_contact(const ContactFit& c) {
                {"by", by_word(c.how->by)},
                {"notch", c.how->notch}};
   for (const char* key : {"gap_least_mm", "gap_most_mm", "sd_mm", "chance", "taper_deg",
-                          "scribe_mm", "wood_mm", "square_mm"})
+                          "scribe_mm", "wood_mm", "square_mm", "past_mm"})
     json[key] = nullptr;
   json["line_mm"] = json["field_mm"] = Json::array();
   json["lines"] = {{"front", Json::array()}, {"back", Json::array()}};
@@ -82,6 +82,7 @@ Json json_of(const ContactFit& c, bool known) {
     json["lines"] = {{"front", points(c.front)}, {"back", points(c.back)}};
     json["field_mm"] = points(c.field);
     json["square_mm"] = c.square_mm;
+    json["past_mm"] = c.past_mm;
     json["after"] = range(c.after);
     json["spoils"] = c.spoils;
   }

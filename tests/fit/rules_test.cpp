@@ -191,6 +191,34 @@ TEST_CASE("edge-cannot-meet: an edge that runs square into the wall, whatever it
       }
 }
 
+TEST_CASE("wall's end: what reaches past it cannot be told, and no board is met there",
+          "[reference]") {
+  Found room = corner(90);
+  room.room.walls[0].length = 1000;
+  add_board(room.survey.walls[0], 100, 12);
+  Design d = empty_design(18);
+  d.parts.push_back(panel("deck", {1400, 300}, {0, 0, 700}, kX, kY));
+  d.parts.push_back(panel("panel", {300, 600}, {1200, 0, 0}, kY, kZ));
+  d.contacts.push_back(meet("deck", EdgeSide::bottom, "left wall"));
+  d.contacts.push_back(meet("panel", EdgeSide::left, "left wall"));
+  d.contacts.back().notch = true;
+  d.groups = {standing_still("deck"), standing_still("panel")};
+  const FitAnswer untold = fit_exactly(room, d);  // nothing says how far the wall goes on
+  CHECK(untold.contacts[0].past_mm == 0);
+  CHECK(untold.notches.size() == 1);
+  Reading length;
+  length.value = millimetres(1000);
+  room.survey.walls[0].length = {length};
+  const FitAnswer f = fit_exactly(room, d);
+  CHECK_THAT(f.contacts[0].past_mm, WithinAbs(400, 1e-6));
+  CHECK_THAT(f.contacts[1].past_mm, WithinAbs(218, 1e-6));
+  CHECK(f.contacts[0].verdict == Verdict::cannot_tell);
+  CHECK(f.verdict == Verdict::cannot_tell);
+  CHECK(f.notches.empty());
+  d.parts[0].outline = {{0, 0}, {1000, 0}, {1000, 300}, {0, 300}};
+  CHECK(fit_exactly(room, d).contacts[0].verdict == Verdict::fits);
+}
+
 TEST_CASE("clearance: sticks that cross are as near as at their crossing", "[reference]") {
   // Corners are half a metre from the crossing: a distance of corners would be over 400.
   Design d = empty_design(30);

@@ -47,9 +47,9 @@ TEST_CASE("fit JSON: every key stands, also where a list is empty") {
              "notches", "clearances", "covered", "shows", "floor"});
   CHECK(json["answer"] == "fit");
   has(json["groups"][0], {"name", "x_mm", "y_mm", "z_mm", "turn_deg", "touches"});
-  has(json["contacts"][0],
-      {"part", "edge", "meets", "by", "gap_least_mm", "gap_most_mm", "sd_mm", "chance", "taper_deg",
-       "scribe_mm", "wood_mm", "line_mm", "lines", "field_mm", "square_mm", "after", "verdict"});
+  has(json["contacts"][0], {"part", "edge", "meets", "by", "gap_least_mm", "gap_most_mm", "sd_mm",
+                            "chance", "taper_deg", "scribe_mm", "wood_mm", "line_mm", "lines",
+                            "field_mm", "square_mm", "past_mm", "after", "verdict"});
   has(json["contacts"][0]["lines"], {"front", "back"});
   has(json["contacts"][0]["after"], {"gap_least_mm", "gap_most_mm"});
   has(json["notches"][0], {"part", "for", "polygon_mm"});
