@@ -49,7 +49,11 @@ Holding by_code(const Loaded& l, const LoadedScrew& s, double angle_deg) {
   if (l.end_grain) return {0, "", "pulled out of end grain: the NDS gives no figure"};
   const double w = withdrawal(seat) * factor;
   if (angle_deg == 90) return {w, "withdrawal", ""};
-  return {combined(z, w, angle_deg), "combined", ""};
+  // Where withdrawal is the stronger by far, 12.4.1 grants more at a slant than sideways alone; a
+  // pull never lets a screw carry more sideways. Chosen.
+  const double slant = combined(z, w, angle_deg), level = z / direction(degrees(angle_deg)).cos;
+  return level < slant ? Holding{level, std::string(side.mode), ""}
+                       : Holding{slant, "combined", ""};
 }
 
 Holding by_maker(const Screw& screw, double angle_deg) {
@@ -92,6 +96,22 @@ void no_figure(Strength& out, std::string why) {
   out.source.clear();
 }
 
+// Where no load strains them: all screws alike, sideways; `why` says so.
+void count_up(Strength& out, const Loaded& l, const char* why) {
+  double least = 0;
+  for (const LoadedScrew& s : l.screws) {
+    const Holding h = holding(l, s, 0);
+    if (!h.none.empty()) return no_figure(out, h.none);
+    if (least > 0 && h.newtons >= least) continue;
+    least = h.newtons;
+    out.mode = h.mode;
+    out.worst_hole = s.id;
+  }
+  out.screw_n = least;
+  out.capacity_n = least * static_cast<double>(l.screws.size());
+  out.notes.push_back(why);
+}
+
 // Against the stated load: the screw nearest to its limit.
 void rate(Strength& out, const Loaded& l) {
   double worst = -1;
@@ -107,23 +127,10 @@ void rate(Strength& out, const Loaded& l) {
     out.mode = h.mode;
   }
   out.ratio = worst;
-  if (worst > 0) out.capacity_n = *out.load_n / worst;
-}
-
-// Without a load: all screws alike, sideways.
-void count_up(Strength& out, const Loaded& l) {
-  double least = 0;
-  for (const LoadedScrew& s : l.screws) {
-    const Holding h = holding(l, s, 0);
-    if (!h.none.empty()) return no_figure(out, h.none);
-    if (least > 0 && h.newtons >= least) continue;
-    least = h.newtons;
-    out.mode = h.mode;
-    out.worst_hole = s.id;
-  }
-  out.screw_n = least;
-  out.capacity_n = least * static_cast<double>(l.screws.size());
-  out.notes.push_back("no load is stated: shared evenly, down only");
+  if (worst > 0)
+    out.capacity_n = *out.load_n / worst;
+  else
+    count_up(out, l, "the load presses on what carries it: the screws keep the piece in place");
 }
 
 // Screws too short for a figure: by how much, at the shallowest.
@@ -173,7 +180,10 @@ Strength strength_of(const Loaded& l, const Saying& say) {
     no_figure(out, "no screw holds it");
     return out;
   }
-  out.load_n ? rate(out, l) : count_up(out, l);
+  if (out.load_n)
+    rate(out, l);
+  else
+    count_up(out, l, "no load is stated: shared evenly, down only");
   note_short(out, l, say);
   if (out.ratio && *out.ratio > 1) out.advice.push_back(relief(out, l.screws.size(), say));
   return out;

@@ -117,3 +117,18 @@ TEST_CASE("refusals: wood thinner than 6 D of the screw gets no figure, whatever
   REQUIRE_FALSE(thin.advice.empty());
   CHECK(thin.advice[0] == "the wood is only 3/4\" thick: use thinner screws, or bolt through");
 }
+
+TEST_CASE("refusals: a load that presses the pieces together is no load on the screws") {
+  Bench bench = stacked(2.75);
+  for (Stock& stock : bench.design.stock) stock.gravity = 0.5, stock.thickness = inches(1.5);
+  bench.design.parts[1].place_in_room.at.z = inches(21.5).mm;
+  Fastening& f = bench.design.fastenings[0];
+  f.screw.gauge = 8;
+  f.load_n = 400;
+  const Strength s = bench.drilled().strength.at(0);
+  CAPTURE(s.mode);
+  REQUIRE(s.ratio);
+  CHECK(*s.ratio == 0);
+  CHECK(s.capacity_n);
+  CHECK(s.notes.at(0).find("the load presses on what carries it") == 0);
+}

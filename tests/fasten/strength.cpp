@@ -132,3 +132,15 @@ TEST_CASE("strength: without a load the capacity stands and nothing is judged") 
   CHECK_FALSE(s.ratio);
   CHECK_THAT(*s.capacity_n, Catch::WithinAbs(4 * s.screw_n, 1e-9));
 }
+
+TEST_CASE("strength: no pull makes a screw carry more sideways", "[property]") {
+  double before = 0;
+  for (const double pull : {0.0, 5.0, 20.0, 60.0, 150.0, 400.0}) {
+    Bench bench = hung(200);
+    bench.design.fastenings[0].pull_n = pull * kNewtonsPerPound;
+    const double ratio = *only(bench).ratio;
+    CAPTURE(pull, before);
+    CHECK(ratio >= before - 1e-9);
+    before = ratio;
+  }
+}
