@@ -107,7 +107,7 @@ std::vector<Tried> holds_round(const Taken& turn, const Box& box) {
       tried(Grip::flat, turn, [&](const Sizes& s) { return level_spare(s, flat); }),
       tried(Grip::standing, turn, [&](const Sizes& s) { return standing_spare(s, box); })};
   easiest_first(holds, box);
-  if (turn.size[2] >= tipping_height(box.length, box.thickness)) return holds;
+  if (turn.size[2] >= tipping_height(box.length, box.thickness) + kForHands) return holds;
   holds.push_back(tipped(Grip::tipped, turn, edge));
   holds.push_back(tipped(Grip::tipped_flat, turn, flat));
   if (box.width < kStick) std::swap(holds[3], holds[4]);

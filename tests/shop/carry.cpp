@@ -67,6 +67,15 @@ TEST_CASE("turn: a 104 in stick goes round level, a 104 5/8 one cannot be told")
   CHECK(round_turn({stick(in(104.6))}, hall(36, 38, 1), {survey}).verdict == Verdict::cannot_tell);
 }
 
+TEST_CASE("turn: a panel that just stands under the ceiling passes as surely as a longer one") {
+  const Survey survey = by_block();
+  const HallTurn turn{"hall", {850}, {800}, {2300}, {}};
+  for (double length = 2280; length < 2302; length += 2) {
+    CAPTURE(length);
+    CHECK(round_turn({{length, 1200, 18}}, turn, {survey}).verdict == Verdict::fits);
+  }
+}
+
 TEST_CASE("turn: a panel is carried on edge where it is lower than the hall") {
   const Survey survey = by_block();
   const Box panel{in(84), in(37.25), in(23.0 / 32)};
