@@ -148,7 +148,8 @@ std::optional<FenceStretch> Fence::lowest_over(double height, bool walls) const 
   return low;
 }
 
-// Everything above the fence's top, below the deck, and where it is not asked for.
+// Everything above the fence's top, below the deck, and where it is not asked for: no lid reaches
+// from there into what is.
 std::vector<Shadow> Fence::lids() const {
   std::vector<Shadow> lids{fill(side_.from - kHigh, side_.to + kHigh, -kHigh, 0)};
   lids.push_back(fill(side_.from - kHigh, spots_.front().s, 0, kHigh));
@@ -156,11 +157,9 @@ std::vector<Shadow> Fence::lids() const {
   for (std::size_t i = 0; i + 1 < spots_.size();) {
     const bool fenced = counts(spots_[i], false);
     Polygon lid;
-    do {
-      const double low = fenced ? spots_[i].top : 0;
-      lid.push_back({spots_[i].s, low});
-      if (i + 1 < spots_.size()) lid.push_back({spots_[i + 1].s, fenced ? spots_[i + 1].top : 0});
-    } while (++i < spots_.size() && counts(spots_[i], false) == fenced);
+    do lid.push_back({spots_[i].s, fenced ? spots_[i].top : 0});
+    while (++i < spots_.size() && counts(spots_[i], false) == fenced);
+    if (fenced && i < spots_.size()) lid.push_back({spots_[i].s, lid.back().y});
     lid.push_back({lid.back().x, kHigh});
     lid.push_back({lid.front().x, kHigh});
     lids.push_back({{Owner::Kind::fill, 0}, {lid, {}}});

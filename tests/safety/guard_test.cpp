@@ -177,4 +177,25 @@ TEST_CASE("guard: a rail wants screws at both its ends, or a wall along it") {
   CHECK(told().empty());
 }
 
+TEST_CASE("guard: a slot beside a wall is told alike on either hand") {
+  const auto told = [](double wide, bool left) {
+    Loft loft = platform(42, 38);
+    Part& part = loft.design.parts[left ? 1 : 2];
+    const double from = wide * kIn, to = part.outline[1].x - from;
+    // Both panels run from their wall to the corner where they meet.
+    if (left)
+      for (Vec2& p : part.outline) p.x = std::max(p.x, from);
+    else
+      for (Vec2& p : part.outline) p.x = std::min(p.x, to);
+    const SafetyAnswer answer = loft.answer();  // a wide one is no guard at all
+    return severity_of(answer, wide < 3.9 ? "guard-opening" : "guard-missing");
+  };
+  for (const bool left : {true, false}) {
+    CAPTURE(left);
+    CHECK(told(3.4, left).empty());
+    CHECK(told(3.6, left) == "danger");
+    CHECK(told(4.0, left) == "danger");
+  }
+}
+
 }  // namespace nook::test
