@@ -186,6 +186,8 @@ Moves tight_first(const std::vector<PlanGap>& gaps, const Wishes& wishes) {
     return std::find(wishes.tight.begin(), wishes.tight.end(), g.target) != wishes.tight.end();
   };
   program.least_overlap(tight);
+  for (int target : wishes.tight)
+    program.least_gap([&](const PlanGap& g) { return g.target == target; });
   return program.least_move();
 }
 

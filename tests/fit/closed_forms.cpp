@@ -178,6 +178,41 @@ TEST_CASE("closed form: a shelf too wide for its alcove overlaps both side walls
   CHECK(f.clashes.size() == 2);
 }
 
+TEST_CASE("closed form: what does not go in anyway is not left off its tight wall to overlap less",
+          "[reference]") {
+  // The cheeks open to the front by 12 and 6 in 1000: 8 mm out the shelf would overlap .15 less.
+  for (const double off : {0.0, 8.0, 20.0}) {
+    CAPTURE(off);
+    Found c = corner(90);
+    c.room.walls[1].length = 1000;
+    c.room.walls[0].along = {std::cos(0.012), -std::sin(0.012)};
+    c.room.walls[0].out = {std::sin(0.012), std::cos(0.012)};
+    WallShape far{"far",
+                  {0, 1000},
+                  {std::cos(0.006), std::sin(0.006)},
+                  {std::sin(0.006), -std::cos(0.006)},
+                  3000,
+                  0,
+                  {},
+                  0,
+                  0,
+                  0,
+                  0};
+    c.room.walls.push_back(far);
+    c.survey.walls.resize(3);
+    c.survey.walls[2].name = "far";
+    Design d = empty_design();
+    d.parts.push_back(panel("shelf", {1006, 300}, {300 + off, -3, 500}, kY, {-1, 0, 0}));
+    d.contacts.push_back(meet("shelf", EdgeSide::top, "right wall"));
+    d.contacts.push_back(meet("shelf", EdgeSide::left, "left wall"));
+    d.contacts.push_back(meet("shelf", EdgeSide::right, "far wall"));
+    d.groups.push_back(tight("shelf", {"right wall"}));
+    const FitAnswer f = fit_exactly(c, d);
+    CHECK_THAT(f.contacts[0].gap.most, WithinAbs(0, 1e-3));
+    CHECK_THAT(f.contacts[1].gap.least, WithinAbs(f.contacts[2].gap.least, 0.05));
+  }
+}
+
 TEST_CASE("closed form: a standing panel is as high as the highest spot under it", "[reference]") {
   Found c = corner(90);
   c.room.floor.slope = {0.004, -0.002};
