@@ -3,6 +3,7 @@
 
 #include <fmt/format.h>
 
+#include <array>
 #include <cmath>
 
 #include "design/side.h"
@@ -117,6 +118,20 @@ std::string notch_words(const CutNotch& notch, Rounding rounding) {
   return text;
 }
 
+// " from the finished line, 27 mm from the wild edge": before it is scribed the notch is laid off
+// and measured from there.
+std::string past_wild(const CutPiece& piece, const CutNotch& notch,
+                      const std::array<std::string, 2>& sides, Rounding rounding) {
+  const bool far = notch.corner.find(sides[0] == "left" ? "right" : "upper") != std::string::npos;
+  for (const LeftWild& wild : piece.wild)
+    if (wild.edge == sides[far]) {
+      const double size = sides[0] == "left" ? notch.width_mm : notch.height_mm;
+      return fmt::format(" from the finished line, {} from the wild edge",
+                         rounded_up(size + wild.beyond_mm, rounding));
+    }
+  return "";
+}
+
 std::string notch_lines(const CutPiece& piece, Rounding rounding) {
   std::string text;
   for (const CutNotch& notch : piece.notches) {
@@ -126,9 +141,11 @@ std::string notch_lines(const CutPiece& piece, Rounding rounding) {
           notch.follows_profile ? ", following its profile" : "", notch_words(notch, rounding),
           notch.follows_profile ? "; lay it out by the full-size template" : ""));
     else
-      text += line(fmt::format("notch {}: {} wide, {} high, around {}", notch.corner,
+      text += line(fmt::format("notch {}: {} wide{}, {} high{}, around {}", notch.corner,
                                rounded_up(notch.width_mm, rounding),
-                               rounded_up(notch.height_mm, rounding), notch.around));
+                               past_wild(piece, notch, {"left", "right"}, rounding),
+                               rounded_up(notch.height_mm, rounding),
+                               past_wild(piece, notch, {"bottom", "top"}, rounding), notch.around));
   }
   return text;
 }

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "design/side.h"
 #include "shop/chance.h"
 
 namespace nook {
@@ -162,36 +163,50 @@ void add_stick(std::vector<CutFigure>& figures, const NeededPiece& needed, const
                               side(needed, EdgeSide::bottom), side(needed, EdgeSide::top)));
 }
 
-double wild_beside(const NeededPiece& needed, const std::string& corner, bool across) {
+EdgeSide beside(const std::string& corner, bool across) {
   const bool left = corner.find("left") != std::string::npos;
   const bool low = corner.find("lower") != std::string::npos;
-  return across ? side(needed, left ? EdgeSide::left : EdgeSide::right).wild
-                : side(needed, low ? EdgeSide::bottom : EdgeSide::top).wild;
+  if (across) return left ? EdgeSide::left : EdgeSide::right;
+  return low ? EdgeSide::bottom : EdgeSide::top;
 }
 
-CutFigure notch_figure(const NeededNotch& notch, bool across, std::optional<Length> cut,
-                       double sd) {
+// Wood left wild beside a notch: how much may be, and how much the sizes say is still on, which a
+// tape from the edge into the notch measures with it. Between two wild edges nobody can tell.
+struct WildWood {
+  double most = 0, there = 0;
+};
+WildWood wild_beside(const NeededPiece& needed, const CutShape& shape, EdgeSide edge) {
+  const double most = side(needed, edge).wild;
+  const auto& sizes = upright(edge) ? shape.widths : shape.heights;
+  if (most == 0 || sizes.empty() || side(needed, opposite(edge)).wild > 0) return {most, 0};
+  const double over = mean_of(sizes, Of::length, shape).off.value;
+  return {most, std::clamp(over, 0.0, most)};
+}
+
+CutFigure notch_figure(const NeededNotch& notch, bool across, const WildWood& wild) {
   CutFigure made;
   made.of = across ? Of::notch_width : Of::notch_height;
   made.corner = notch.corner;
-  made.wanted = across ? notch.width_mm : notch.height_mm;
+  made.wanted = (across ? notch.width_mm : notch.height_mm) + wild.there;
   made.low = -std::max(notch.clearance_mm / 2, kNotchLeast);
-  made.high = kNotchOver;
-  made.measured = cut.has_value();
-  made.off = cut ? Measured{cut->mm - made.wanted, sd} : Measured{0, kUnknown};
+  made.high = kNotchOver + wild.most - wild.there;
+  made.off = {0, kUnknown};
   return made;
 }
 
 void add_notches(std::vector<CutFigure>& figures, const PieceAsCut& piece,
-                 const NeededPiece& needed, double sd) {
+                 const NeededPiece& needed, const CutShape& shape, double sd) {
   for (const NeededNotch& notch : needed.notches) {
     const auto cut = std::find_if(piece.notches.begin(), piece.notches.end(),
                                   [&](const NotchAsCut& n) { return n.corner == notch.corner; });
     for (const bool across : {true, false}) {
-      const bool there = cut != piece.notches.end();
-      CutFigure made = notch_figure(notch, across,
-                                    there ? (across ? cut->width : cut->height) : std::nullopt, sd);
-      made.high += wild_beside(needed, notch.corner, across);
+      CutFigure made =
+          notch_figure(notch, across, wild_beside(needed, shape, beside(notch.corner, across)));
+      const auto taped = cut == piece.notches.end() ? std::nullopt
+                         : across                   ? cut->width
+                                                    : cut->height;
+      made.measured = taped.has_value();
+      if (taped) made.off = {taped->mm - made.wanted, sd};
       figures.push_back(made);
     }
   }
@@ -215,7 +230,7 @@ std::vector<CutFigure> figures_of(const PieceAsCut& piece, const NeededPiece& ne
     add_stick(figures, needed, shape);
   else
     add_panel(figures, needed, shape);
-  add_notches(figures, piece, needed, sd);
+  add_notches(figures, piece, needed, shape, sd);
   return figures;
 }
 

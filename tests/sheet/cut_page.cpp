@@ -87,7 +87,8 @@ front panel
   scribe the left edge to the left wall: hold it parallel to its place, touching
   at 36", set the scribers to 9/16"; for roughing out, off the blank 1/4" at 0,
   9/16" at 36, 3/8" at 84
-  notch lower left: 3/4" wide, 5 3/8" high, around left wall baseboard
+  notch lower left: 3/4" wide from the finished line, 1" from the wild edge, 5
+  3/8" high, around left wall baseboard
   porthole: 9 1/4" across, its middle 19 1/4" from the right edge, 24" from the
   bottom
   check before notching: width 37 3/4" at 2, 37 3/4" at 82; height 84" at 2, 84"

@@ -235,6 +235,22 @@ TEST_CASE("verify: wood left wild is no fault, and is left on when the rest is t
   CHECK_THAT(trim->by_mm / in(1), WithinAbs(11.5, 0.01));
 }
 
+TEST_CASE("verify: a notch beside a wild edge is measured with the wood that is still on") {
+  const auto verdict = [](double wide, double notched) {
+    Shop shop;
+    NeededPiece& needed = shop.need("panel", panel());
+    needed.sides[0].wild = in(0.5);
+    needed.notches = {wanted_notch()};  // 11/16 wide from the finished line
+    shop.measure("panel", panel(in(wide), in(70))).notches = {notch("lower left", notched, 5.375)};
+    return shop.answer().pieces[0].verdict;
+  };
+  CHECK(verdict(36.5, 1.1875) == Verdict::fits);
+  CHECK(verdict(36.5, 0.6875) == Verdict::does_not_fit);  // 3/16 is left once it is scribed
+  CHECK(verdict(36, 0.6875) == Verdict::fits);            // scribed
+  CHECK(verdict(36.25, 0.9375) == Verdict::fits);
+  CHECK(verdict(36.25, 0.6875) == Verdict::does_not_fit);
+}
+
 TEST_CASE("verify: without diagonals - nothing says that a panel is square") {
   Shop shop;
   shop.need("panel", panel());
