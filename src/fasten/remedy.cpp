@@ -8,6 +8,8 @@
 namespace nook {
 namespace {
 
+constexpr double kTold = 0.5;  // mm; less is no longer piece. Chosen
+
 // The studs next to the piece on either side.
 struct Neighbors {
   const StudLine* before = nullptr;
@@ -45,7 +47,7 @@ double longer_by(const Hanging& h, const StudLine& s) {
 std::string longer(const Hanging& h, const Neighbors& n) {
   const StudLine* best = n.before;
   if (!best || (n.after && longer_by(h, *n.after) < longer_by(h, *n.before))) best = n.after;
-  if (!best || longer_by(h, *best) <= 0) return {};  // it lies behind, and takes no screw
+  if (!best || longer_by(h, *best) < kTold) return {};  // it lies behind, and takes no screw
   return fmt::format("; or make the piece {} longer, to the stud {}",
                      h.say.at_least(longer_by(h, *best)), where(h, *best));
 }

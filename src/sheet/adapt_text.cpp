@@ -60,7 +60,11 @@ std::string adapt_text(const AdaptAnswer& adapted, const std::string& folder,
   for (const Contradiction& c : adapted.contradictions) page += told(c, style.rounding);
   page += open_told(adapted);
   if (!reading.empty()) page += wrapped("Take this reading: " + reading, kPageWidth, "  ");
-  return page + fmt::format("\nThe new job is in {}.\n", folder);
+  return page + "\n" +
+         wrapped(fmt::format("The new job is in {0}. Holes, the way in and what could hurt are not "
+                             "looked at here: 'nookfit check {0}' does.",
+                             folder),
+                 kPageWidth, "");
 }
 
 }  // namespace nook

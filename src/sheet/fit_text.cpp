@@ -67,9 +67,10 @@ Finding finding_of(const CoveredFit& c, const Style& style) {
   f.what += "; " + length(c.needed_mm, style) + " is wanted";
   const double lacks = c.needed_mm - c.margin_mm;
   if (c.verdict != Verdict::fits && lacks >= style.rounding.step.mm / 2)
-    f.next = "trim it by " + length(lacks, style) + ", or move one of the two";
+    f.next = "make the " + c.behind + " larger there by " + length(lacks, style) +
+             ", or move one of the two";
   else if (c.verdict != Verdict::fits)
-    f.next = "it may show: one more reading tells, or trim a little more off the edge";
+    f.next = "it may show: one more reading tells, or make the " + c.behind + " a little larger";
   return f;
 }
 

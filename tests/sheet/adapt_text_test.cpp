@@ -72,7 +72,7 @@ TEST_CASE("adapt text: each change has its part, before, after and reason") {
   answer.changes = {{"shelf", "size", "it overlaps the right wall", "46\"", "45 7/8\""}};
   const std::string page = page_of(answer);
   says(page, "shelf, size: 46\" -> 45 7/8\" it overlaps the right wall");
-  says(page, "The new job is in desk-adapted.");
+  says(page, "The new job is in desk-adapted. Holes, the way in and");
   CHECK(page.find("Nothing was changed") == std::string::npos);
 }
 
