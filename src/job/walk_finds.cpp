@@ -44,13 +44,15 @@ Done write_stud(TextEdit& edit, int wall, bool first, const std::string& item) {
 Done write_box(TextEdit& edit, int wall, const std::string& answer) {
   const auto space = answer.find(' ');
   const Parts parts = space == std::string::npos ? Parts{} : parts_of(answer.substr(space));
-  if (parts.size() != 4)
+  if (parts.size() != 4 && parts.size() != 5)
     return tl::unexpected(
-        std::string("say what it is, then four numbers: along from, to, height from, to"));
+        std::string("say what it is, then along from, to, height from, to; and how far it stands "
+                    "out of the wall, if it does"));
+  const std::string out = parts.size() == 5 ? "out = " + quoted(parts[4]) + "\n" : "";
   return edit.append_table(key_path("wall[" + std::to_string(wall) + "].obstacle"),
                            "kind = " + quoted(answer.substr(0, space)) + "\nalong = [" +
                                quoted(parts[0]) + ", " + quoted(parts[1]) + "]\nheight = [" +
-                               quoted(parts[2]) + ", " + quoted(parts[3]) + "]\n");
+                               quoted(parts[2]) + ", " + quoted(parts[3]) + "]\n" + out);
 }
 
 Done write_door(TextEdit& edit, const std::string& answer) {
@@ -91,8 +93,8 @@ void add_obstacles(const Walk& walk, std::vector<Question>& to) {
     const std::string& name = walk.survey.walls[wall].name;
     to.push_back({"obstacle " + name,
                   "Outlet, switch, vent, heater, casing, sill or pipe on the " + name +
-                      " wall: which, along from, to, height from, to? (skip: no more)",
-                  inch ? "outlet 40, 42 3/4, 12, 16 1/2" : "outlet 1020, 1090, 300, 420",
+                      " wall: which, along from, to, height from, to, how far out? (skip: no more)",
+                  inch ? "outlet 40, 42 3/4, 12, 16 1/2, 1/4" : "outlet 1020, 1090, 300, 420, 6",
                   kBoxSketch, true, [wall](TextEdit& edit, const Answers& answers) {
                     return write_box(edit, wall, answers.back().text);
                   }});

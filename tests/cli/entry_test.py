@@ -77,6 +77,19 @@ class Entry(unittest.TestCase):
         self.assertIn("not taken", done.stdout)
         self.assertEqual(room_of(self.folder)["wall"][0]["length"], ["117", "117 1/16"])
 
+    def test_what_stands_out_of_a_wall_is_taken_with_how_far(self):
+        shutil.copytree(TOP / "rooms/corner-desk", self.folder)
+        asked = enter(self.folder, ["skip"] * 40 + ["done"]).stdout.split("\n> ")
+        before = next(k for k, text in enumerate(asked) if "Outlet, switch" in text)
+        known = len(room_of(self.folder)["wall"][0]["obstacle"])
+        for answer, wanted in [("heater 50, 74, 0, 24, 6", "6"), ("outlet 20, 22, 12, 16", None)]:
+            enter(self.folder, ["skip"] * before + [answer, "done"])
+            known += 1
+            boxes = room_of(self.folder)["wall"][0]["obstacle"]
+            self.assertEqual((len(boxes), boxes[-1].get("out")), (known, wanted))
+        refused = enter(self.folder, ["skip"] * before + ["heater 50, 74, 0, 24, 6, 8", "done"])
+        self.assertIn("how far it stands out of the wall", " ".join(refused.stdout.split()))
+
     def test_a_reading_that_disagrees_is_asked_again_and_kept_struck(self):
         # 60 5/8 over 36 and 48 is a corner of about 91.2 degrees: 48 and 36 give the same again.
         done = enter(self.folder, OPENING + FLOOR + ["60 5/8", "59 5/8", "60 5/8 shy", "done"])
