@@ -111,10 +111,12 @@ void Dialogue::heard(const Question& question, const std::string& line) {
 
 void Dialogue::forget_doubt() {
   doubted_.reset();
+  doubted_before_.clear();
   doubted_aside_ = false;
 }
 
 void Dialogue::leave_out_doubted() {
+  for (const std::string& line : doubted_before_) say(wrapped(line, kPageWidth, "  left out: "));
   if (doubted_) say(wrapped(*doubted_, kPageWidth, "  left out: "));
   forget_doubt();
 }
@@ -150,6 +152,7 @@ void Dialogue::take(const Question& question, const std::string& line) {
     answers = steps_.back().answers;
   }
   const bool keep = doubted_ && line == "keep";
+  for (const std::string& other : doubted_before_) answers.push_back({other, true});
   if (doubted_ && !keep && *doubted_ != line) answers.push_back({*doubted_, true});
   answers.push_back({keep ? *doubted_ : line});
   if (!accept(before, question, answers)) return;
@@ -172,12 +175,14 @@ bool Dialogue::accept(const std::string& before, const Question& question, const
   return true;
 }
 
-// Asks once more where something speaks against it; `keep` or the same again takes it.
+// Asks once more where something speaks against it, each new reading too; `keep` or the same again
+// takes it.
 bool Dialogue::doubted(const std::string& text, const Question& question, const std::string& line) {
-  if (doubted_) return false;
+  if (doubted_ == line) return false;
   const std::string why = doubt(text_, text, question);
   if (why.empty()) return false;
   say(wrapped(why + ": read again? Type the reading, or keep.", kPageWidth, "  "));
+  if (doubted_) doubted_before_.push_back(*doubted_);
   doubted_ = line;
   return true;
 }

@@ -70,10 +70,11 @@ class Dialogue {
   std::string text_;
   std::vector<Step> steps_;
   std::set<std::string> skipped_;
-  std::vector<std::string> just_skipped_;  // since the last answer, for `back`
-  std::optional<std::string> doubted_;     // an answer that awaits `keep` or another reading
-  bool doubted_aside_ = false;             // it is of a kind that was not asked for
-  bool again_ = false;                     // the next answer is the last question's, taken again
+  std::vector<std::string> just_skipped_;    // since the last answer, for `back`
+  std::optional<std::string> doubted_;       // an answer that awaits `keep` or another reading
+  std::vector<std::string> doubted_before_;  // and answers to the same question before it
+  bool doubted_aside_ = false;               // it is of a kind that was not asked for
+  bool again_ = false;                       // the next answer is the last question's, taken again
   int accepted_ = 0;
 };
 

@@ -98,6 +98,13 @@ class Entry(unittest.TestCase):
         self.assertEqual((straight[0]["is"], straight[0]["struck"]), ("59 5/8", True))
         self.assertEqual(straight[1], "60 5/8 shy")
 
+    def test_each_new_reading_is_doubted_until_it_agrees_or_is_kept(self):
+        done = enter(self.folder, OPENING + FLOOR + ["60 5/8", "59 5/8", "58 5/8", "64", "60 5/8 shy", "done"])
+        self.assertEqual(done.stdout.count("read again?"), 3)
+        straight = room_of(self.folder)["corner"][0]["diagonals"][1][2]
+        struck = [reading["is"] for reading in straight if isinstance(reading, dict)]
+        self.assertEqual((struck, straight[-1]), (["59 5/8", "58 5/8", "64"], "60 5/8 shy"))
+
     def test_a_doubted_reading_can_be_kept(self):
         enter(self.folder, OPENING + FLOOR + ["60 5/8", "59 5/8", "keep", "done"])
         self.assertEqual(room_of(self.folder)["corner"][0]["diagonals"][1][2], "59 5/8")
