@@ -66,8 +66,12 @@ void Dialogue::refresh() {
 bool Dialogue::sound(const std::string& text) const {
   const Diagnostics found = faults(text);
   if (found.empty()) return true;
-  say(wrapped(found.front().what, kPageWidth, "  not taken: ") +
-      wrapped(found.front().help, kPageWidth, "  "));
+  // The file's help shows keys; here a word behind the reading says the same.
+  const std::string help = found.front().code == "on-baseboard"
+                               ? "say 'board' behind the reading where it reached the baseboard, "
+                                 "'wall' where it reached the wall"
+                               : found.front().help;
+  say(wrapped(found.front().what, kPageWidth, "  not taken: ") + wrapped(help, kPageWidth, "  "));
   return false;
 }
 

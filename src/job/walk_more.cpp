@@ -23,7 +23,7 @@ struct Line {
   std::string pairs(std::size_t i) const {
     std::string text;
     for (; i + 1 < parts.size(); i += 2)
-      text += (text.empty() ? "[" : ", [") + value(i) + ", " + value(i + 1) + "]";
+      text += (text.empty() ? "[" : ", [") + value(i) + ", " + reading(parts[i + 1]) + "]";
     return "[" + text + "]";
   }
 };

@@ -28,6 +28,8 @@ std::string easy(const Survey& survey, double mm);
 
 /// One answer as a TOML value, several as a list of repeats; struck ones as tables that say so.
 std::string readings(const Answers& answers);
+/// One reading as the file has it; "2 1/16 board" and "2 1/16 wall" say what it reached.
+std::string reading(const std::string& typed, bool struck = false);
 
 /// A gap and at which of its two ends it is; of no gap at all, at either.
 struct EndedGap {

@@ -62,14 +62,22 @@ std::string easy(const Survey& survey, double mm) {
   return written(Length{mm}, rounding);
 }
 
+std::string reading(const std::string& typed, bool struck) {
+  std::string is = typed, keys;
+  for (const auto& [said, on] : {std::pair{" board", "baseboard"}, {" wall", "wall"}})
+    if (is.ends_with(said)) {
+      is.resize(is.size() - std::string(said).size());
+      keys += ", on = " + quoted(on);
+    }
+  if (struck) keys += ", struck = true, note = 'read again'";
+  return keys.empty() ? quoted(is) : "{ is = " + quoted(is) + keys + " }";
+}
+
 std::string readings(const Answers& answers) {
-  const auto value = [](const Answer& answer) {
-    const std::string text = quoted(answer.text);
-    return answer.struck ? "{ is = " + text + ", struck = true, note = 'read again' }" : text;
-  };
-  if (answers.size() == 1) return value(answers.front());
+  if (answers.size() == 1) return reading(answers.front().text, answers.front().struck);
   std::string list;
-  for (const Answer& answer : answers) list += (list.empty() ? "" : ", ") + value(answer);
+  for (const Answer& answer : answers)
+    list += (list.empty() ? "" : ", ") + reading(answer.text, answer.struck);
   return "[" + list + "]";
 }
 

@@ -66,6 +66,16 @@ class Slips(unittest.TestCase):
         self.assertIn("thicker than it is high", done.stdout)
         self.assertNotIn("baseboard", room_of(self.folder)["wall"][0])
 
+    def test_a_reading_at_the_board_says_so_in_a_word(self):
+        enter(self.folder, OPENING + FLOOR)
+        done = enter(self.folder, ["plumb left, 24, 2, 1 1/2, 48, 2 1/16",
+                                   "plumb left, 24, 2, 1 1/2 board, 48, 2 1/16",
+                                   "plumb left, 60, 3, 2 1/16 wall, 48, 2 1/16", "done"])
+        said = " ".join(done.stdout.split())
+        self.assertIn("say 'board' behind the reading where it reached the baseboard", said)
+        lines = [plumb["line"][0][1] for plumb in room_of(self.folder)["wall"][0]["plumb"]]
+        self.assertEqual(lines, [{"is": "1 1/2", "on": "baseboard"}, {"is": "2 1/16", "on": "wall"}])
+
     def test_no_line_is_asked_for_beyond_a_wall_or_in_its_far_corner(self):
         short = ["inch", "block", "left, right", "49", "skip", "50 1/4", "skip"]
         asked = " ".join(enter(self.folder, short + ["skip"] * 30).stdout.split())
