@@ -13,6 +13,7 @@
 #include "fit/find_movement.h"
 #include "fit/find_notches.h"
 #include "fit/find_open.h"
+#include "fit/joint_ahead.h"
 
 namespace nook {
 namespace {
@@ -60,18 +61,33 @@ Settled settle(const FitInput& input, const Scene& scene) {
   }
 }
 
+constexpr double kTouch = 0.05;  // mm, chosen
+
+// What a joint touches in the adjusted room: what it meets, or what stands on that.
+void add_touched(const Trials& trials, int index, std::vector<std::string>& names) {
+  const Joint& joint = trials.layout.joints[index];
+  const auto& frames = trials.placings[0].frames;
+  const std::vector<Standing> parts = standing_parts(trials.layout, joint, frames);
+  JointAhead ahead(trials.views[0], trials.layout.site.fields(), joint, frames[joint.piece], parts);
+  for (int f = 0; f < static_cast<int>(joint.feelers.size()); ++f) {
+    if (!(trials.gaps[0][index][f] < kTouch)) continue;
+    const auto hit = ahead.hit(f);
+    if (!hit) continue;
+    names.push_back(hit->block < 0
+                        ? joint.how->meets
+                        : trials.views[0].blocks(joint.meets.wall)[hit->block].block->name);
+  }
+}
+
 // What the joints of a group touch, its own pieces left out.
 std::vector<std::string> touches_of(const Trials& trials, const Assembly& group) {
-  constexpr double kTouch = 0.05;  // mm, chosen
   std::vector<std::string> names;
   for (int j : group.joints) {
     const Joint& joint = trials.layout.joints[j];
     const bool own = std::any_of(joint.parts.begin(), joint.parts.end(), [&](int p) {
       return trials.layout.group_of[p] == trials.layout.group_of[joint.piece];
     });
-    const JointGaps& gaps = trials.gaps[0][j];
-    if (!own && std::any_of(gaps.begin(), gaps.end(), [](double gap) { return gap < kTouch; }))
-      names.push_back(joint.how->meets);
+    if (!own) add_touched(trials, j, names);
   }
   std::sort(names.begin(), names.end());
   names.erase(std::unique(names.begin(), names.end()), names.end());

@@ -21,7 +21,7 @@ struct GroupFit {
   std::vector<int> pieces;  // indices into FitAnswer::pieces
   Vec3 move;
   double turn_deg = 0;
-  std::vector<std::string> touches;  // "left wall", "floor", names of pieces; sorted
+  std::vector<std::string> touches;  // "left wall", "left wall outlet", "floor", pieces; sorted
   double still_moves_mm = 0;         // each time it is pushed home again; 0: it has come to rest
 };
 

@@ -137,11 +137,13 @@ TEST_CASE("obstacles: a deck is notched round an outlet, one that is not notched
     const FitAnswer f = fit_exactly(c, d);
     CHECK(f.clashes.empty());
     if (!notch) {
+      CHECK(f.groups[0].touches.at(0) == "left wall outlet");
       CHECK_THAT(f.contacts[0].gap.least, WithinAbs(0, 1e-3));
       CHECK_THAT(f.groups[0].move.y, WithinAbs(9, 0.5));
       CHECK(f.notches.empty());
       continue;
     }
+    CHECK(f.groups[0].touches == std::vector<std::string>{"left wall"});
     CHECK_THAT(f.contacts[0].gap.most, WithinAbs(0, 1e-3));
     REQUIRE(f.notches.size() == 1);
     CHECK(f.notches[0].around == "left wall outlet");
