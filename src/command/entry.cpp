@@ -1,7 +1,10 @@
 // The room's questions, and readings that the others foretell otherwise.
 #include "command/entry.h"
 
+#include <algorithm>
+
 #include "command/doubt.h"
+#include "command/unusual.h"
 #include "job/job.h"
 
 namespace nook {
@@ -29,9 +32,12 @@ std::string RoomEntry::doubt(const std::string& before, const std::string& after
                              const Question&) const {
   const auto old = parse_room(before, file()), survey = parse_room(after, file());
   if (!old || !survey) return {};
+  const Rounding rounding = rounding_ ? *rounding_ : usual_rounding(survey->units);
+  const auto known = unusual(*old, rounding);
+  for (const std::string& odd : unusual(*survey, rounding))
+    if (std::find(known.begin(), known.end(), odd) == known.end()) return odd + " is unusual";
   const std::optional<Doubt> found = nook::doubt(*old, *survey);
   if (!found) return {};
-  const Rounding rounding = rounding_ ? *rounding_ : usual_rounding(survey->units);
   return with_unit({found->said_mm}, rounding) + "; expected " +
          with_unit({found->expected_mm.value}, rounding) + ", give or take " +
          give_or_take({kTwoSided95 * found->expected_mm.sd}, rounding);

@@ -76,6 +76,20 @@ class Slips(unittest.TestCase):
         lines = [plumb["line"][0][1] for plumb in room_of(self.folder)["wall"][0]["plumb"]]
         self.assertEqual(lines, [{"is": "1 1/2", "on": "baseboard"}, {"is": "2 1/16", "on": "wall"}])
 
+    def test_a_size_that_rooms_hardly_have_is_asked_again(self):
+        done = enter(self.folder, OPENING[:3] + ["1183 3/8", "118 3/8", "52, 9/16", "5 1/4, 9/16", "96 9/16", "done"])
+        said = " ".join(done.stdout.split())
+        self.assertIn('a wall of 1183 3/8" is unusual: read again? Type the reading, or keep.', said)
+        self.assertIn('a baseboard\'s height of 52" is unusual', said)
+        self.assertEqual(said.count("is unusual"), 2)
+        left = room_of(self.folder)["wall"][0]
+        self.assertEqual(left["length"], [{"is": "1183 3/8", "struck": True, "note": "read again"}, "118 3/8"])
+        self.assertEqual(left["baseboard"]["height"], "5 1/4")
+
+    def test_an_unusual_size_can_be_kept(self):
+        enter(self.folder, OPENING[:3] + ["1183 3/8", "keep", "done"])
+        self.assertEqual(room_of(self.folder)["wall"][0]["length"], "1183 3/8")
+
     def test_no_line_is_asked_for_beyond_a_wall_or_in_its_far_corner(self):
         short = ["inch", "block", "left, right", "49", "skip", "50 1/4", "skip"]
         asked = " ".join(enter(self.folder, short + ["skip"] * 30).stdout.split())
