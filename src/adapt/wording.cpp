@@ -64,7 +64,9 @@ std::string width_words(const Writer& writer, Widths w, const CutSide& side) {
       side.outline[(side.run.last + 1) % side.outline.size()] - side.outline[side.run.first];
   const bool upright = std::abs(d.y) > std::abs(d.x);
   const bool lumber = writer.design.stock[side.part.stock].kind == StockKind::lumber;
-  const char* across = lumber && upright ? "long" : "across";
+  const Frame frame = frame_of(side.part.place_in_room);
+  const bool high = std::abs(upright ? frame.u.z : frame.v.z) > 0.7;  // chosen
+  const char* across = lumber && upright ? "long" : high ? "high" : "across";
   const std::string first = writer.length(w.first), last = writer.length(w.last);
   if (first == last) return fmt::format("{} {}", first, across);
   const bool rising = (upright ? d.y : d.x) > 0;

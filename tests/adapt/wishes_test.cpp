@@ -127,6 +127,8 @@ TEST_CASE("adapt: a board that leaves an edge bare is made wider until it covers
   REQUIRE(answer.changes.size() == 1);
   CHECK(answer.changes[0].part == "front");
   CHECK(answer.changes[0].kind == "lengthen");
+  CHECK(answer.changes[0].before == "6\" high");
+  CHECK(answer.changes[0].after == "6 1/2\" high");
   CHECK(answer.changes[0].why ==
         "deck behind the front: its edge shows by 1/4\", 1/4\" is wanted: leave 1/2\" more on its "
         "top side");
