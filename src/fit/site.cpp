@@ -52,7 +52,8 @@ Site::Site(const Survey& survey, const RoomShape& room, const std::vector<RoomSh
 void Site::add_spots(int wall) {
   const WallShape& shape = fields_.room(0).walls[wall];
   std::vector<int> spots;
-  for (double a = 0; a < shape.length + 2 * kFloorStep; a += kFloorStep)
+  const double end = std::max(shape.length, 0.0);  // a gross slip can turn a wall round
+  for (double a = 0; a < end + 2 * kFloorStep; a += kFloorStep)
     spots.push_back(fields_.add({Surface::Kind::floor, 0}, shape.room_from_wall(a, 0), true));
   floor_spots_.push_back(std::move(spots));
 }

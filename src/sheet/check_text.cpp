@@ -21,7 +21,7 @@ constexpr std::string_view kCautions =
     "Strength and safety: your local code and a licensed person decide.\n";
 
 std::vector<Finding> all_findings(const CheckAnswer& check, const Style& style) {
-  std::vector<Finding> all = room_findings(check.room, style);
+  std::vector<Finding> all = missing_findings(check.room);
   for (const auto& more : {fit_findings(check.fit, style), drill_findings(check.drill, style)}) {
     all.insert(all.end(), more.begin(), more.end());
   }
@@ -55,6 +55,15 @@ std::string findings_text(const std::vector<Finding>& all, const Style& style) {
 std::string cautions_text(const SafetyAnswer& safety, const Style& style) {
   const std::string text = sure_cautions(safety, style);
   return text.empty() ? "" : "\nCautions ('nookfit safety' says what to do, and more):\n" + text;
+}
+
+// First of all: whatever follows rests on them.
+std::string suspects_text(const RoomReport& room, const Style& style) {
+  const std::string text = listed(suspect_findings(room), style);
+  return text.empty()
+             ? ""
+             : "Readings that disagree; take them again first, all else rests on them:\n\n" + text +
+                   "\n";
 }
 
 std::string notches_text(const FitAnswer& fit, const Style& style) {
@@ -123,9 +132,10 @@ Verdict check_verdict(const CheckAnswer& check) {
 
 std::string check_text(const CheckAnswer& check, const Style& style) {
   return fmt::format("{}: {}\n\n", check.title, headline(check_verdict(check), style)) +
-         findings_text(all_findings(check, style), style) + cautions_text(check.safety, style) +
-         notches_text(check.fit, style) + holes_text(check.drill) + proof_text(check.proof, style) +
-         facts_text(check.room) + "\n" + std::string(kCautions);
+         suspects_text(check.room, style) + findings_text(all_findings(check, style), style) +
+         cautions_text(check.safety, style) + notches_text(check.fit, style) +
+         holes_text(check.drill) + proof_text(check.proof, style) + facts_text(check.room) + "\n" +
+         std::string(kCautions);
 }
 
 }  // namespace nook

@@ -55,7 +55,7 @@ SheetTable form_of(const SheetJob& job) {
 // What is wrong with the readings so far, and what holds everything up.
 SheetList wrong_so_far(const SheetJob& job) {
   SheetList list;
-  for (const Finding& f : room_findings(job.scene.report, job.style))
+  for (const Finding& f : room_findings(job.scene.report))
     list.items.push_back(f.where + ": " + f.what + (f.next.empty() ? "" : "; " + f.next));
   for (const NextReading& probe : job.scene.drill ? job.drill().probes : std::vector<NextReading>{})
     list.items.push_back(probe.reading);

@@ -142,11 +142,24 @@ Finding suspect_finding(const Suspect& suspect, const RoomReport& report) {
 
 }  // namespace
 
-std::vector<Finding> room_findings(const RoomReport& report, const Style&) {
+std::vector<Finding> missing_findings(const RoomReport& report) {
   std::vector<Finding> findings;
   for (const Missing& missing : report.missing) findings.push_back(missing_finding(missing));
+  sort(findings);
+  return findings;
+}
+
+std::vector<Finding> suspect_findings(const RoomReport& report) {
+  std::vector<Finding> findings;
   for (const Suspect& suspect : report.suspects)
     findings.push_back(suspect_finding(suspect, report));
+  sort(findings);
+  return findings;
+}
+
+std::vector<Finding> room_findings(const RoomReport& report) {
+  std::vector<Finding> findings = missing_findings(report);
+  for (Finding& suspect : suspect_findings(report)) findings.push_back(std::move(suspect));
   sort(findings);
   return findings;
 }
@@ -157,7 +170,7 @@ std::string room_text(const RoomReport& report, const Survey& survey, const Styl
   if (style.quiet) return text;
   if (const std::string lines = room_lines(report, survey, style); !lines.empty())
     text += "\n" + lines;
-  const std::vector<Finding> findings = room_findings(report, style);
+  const std::vector<Finding> findings = room_findings(report);
   if (!findings.empty()) text += "\n" + listed(findings, style);
   for (const std::string& fact : report.facts) text += "\n" + wrapped(fact, kPageWidth, "");
   text += unchecked(report, style) + next_readings(report);

@@ -10,8 +10,11 @@
 
 namespace nook {
 
-/// Suspect readings and what is missing, each with what to do.
-std::vector<Finding> room_findings(const RoomReport& report, const Style& style);
+/// What is missing, and readings that disagree with the others, each with what to do.
+std::vector<Finding> missing_findings(const RoomReport& report);
+std::vector<Finding> suspect_findings(const RoomReport& report);
+/// Both.
+std::vector<Finding> room_findings(const RoomReport& report);
 
 /// The page that `nookfit room` prints: verdict, corners and walls, findings, what to measure next;
 /// with style.verbose the table of all readings. 80 columns.

@@ -4,6 +4,7 @@ import math
 import os
 import pathlib
 import resource
+import shutil
 import subprocess
 import tempfile
 import unittest
@@ -214,6 +215,23 @@ class Hostile(unittest.TestCase):
                                  capture_output=True, cwd=TOP, timeout=60)
             self.assertEqual(run.returncode, 3, run.stderr)
             self.assertFalse(pathlib.Path(place).exists())
+
+
+class Slips(unittest.TestCase):
+    """A figure ten or twenty-five times too large turns walls round; there is an answer all the same."""
+
+    def test_a_point_or_a_unit_too_many(self):
+        room = (TOP / "rooms/window-bench/room.toml").read_text()
+        for right, wrong in [("['999', '999']", "['9990', '999']"), ("['612', '612']", "['15544.8', '612']"),
+                             ("['995', '994']", "['25273', '994']"), ("['997', '998']", "['997', '25349.2']")]:
+            self.assertIn(right, room)
+            with self.subTest(wrong), tempfile.TemporaryDirectory() as folder:
+                shutil.copytree(TOP / "rooms/window-bench", folder, dirs_exist_ok=True)
+                pathlib.Path(folder, "room.toml").write_text(room.replace(right, wrong, 1))
+                done = subprocess.run([str(TOP / NOOKFIT), "check", folder], capture_output=True, text=True,
+                                      timeout=120)
+                self.assertEqual((done.returncode, done.stderr), (1, ""))
+                self.assertTrue(done.stdout.splitlines()[2].startswith("Readings that disagree"))
 
 
 if __name__ == "__main__":

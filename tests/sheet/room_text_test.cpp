@@ -120,7 +120,7 @@ TEST_CASE("room page: suspects and what is missing, each with what to do") {
   CHECK(has(text, "No other reading checks these"));
   CHECK(has(text, "take a diagonal (settles 42 % of what is open)"));
   CHECK(has(text, "clear of every stud"));
-  const auto findings = room_findings(report, inches_style());
+  const auto findings = room_findings(report);
   REQUIRE(findings.size() == 2);
   CHECK(findings[0].verdict == Verdict::cannot_tell);
 }
@@ -128,7 +128,7 @@ TEST_CASE("room page: suspects and what is missing, each with what to do") {
 TEST_CASE("room page: what cannot be told apart is named together") {
   RoomReport report = sample();
   report.suspects = {{{"corner[0].diagonals[1][0]", "wall[1].length[1]"}, "61\"", 1500, 9}};
-  const auto findings = room_findings(report, inches_style());
+  const auto findings = room_findings(report);
   REQUIRE(findings.size() == 1);
   CHECK(findings[0].where.rfind("one of left/right corner", 0) == 0);
   CHECK(has(findings[0].next, "again first"));
