@@ -4,6 +4,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cmath>
 
 #include "survey/loose_marks.h"
 
@@ -67,6 +68,19 @@ void add_leans(const RoomModel& model, const Solution& solution, std::vector<Mis
   }
 }
 
+// Whether a room can look like this: walls that stand, go on from their corner, and are no single
+// one. All chosen.
+bool can_stand(const RoomShape& room) {
+  constexpr double kMostLean = 0.3, kLeastTurn = 0.1;  // 17 degrees; sine of 6
+  for (std::size_t w = 0; w < room.walls.size(); ++w) {
+    const WallShape& wall = room.walls[w];
+    if (!(wall.length > 0) || !std::isfinite(wall.length)) return false;
+    if (!(std::abs(wall.lean) < kMostLean)) return false;
+    if (w > 0 && !(std::abs(cross(room.walls[w - 1].along, wall.along)) > kLeastTurn)) return false;
+  }
+  return true;
+}
+
 }  // namespace
 
 std::vector<Missing> missing(const RoomModel& model, const Solution& solution) {
@@ -79,6 +93,8 @@ std::vector<Missing> missing(const RoomModel& model, const Solution& solution) {
   for (const std::string& mark : loose_marks(model, solution))
     out.push_back({"nothing says where the mark '" + mark + "' is: take one more tape to it"});
   add_leans(model, solution, out);
+  if (!can_stand(room_shape(model, solution.state)))
+    out.push_back({"no room has the readings as they stand: take again those that disagree most"});
   return out;
 }
 
