@@ -94,12 +94,21 @@ class Cut(unittest.TestCase):
                     for notch in piece["notches"]:
                         if not notch["corner"]:
                             continue
-                        said = re.search(rf'notch {notch["corner"]}: ([\d /]+?)(?:"| mm) wide, ([\d /]+?)(?:"| mm) high, '
+                        size = r'([\d /]+?)(?:"| mm)'
+                        wild = rf'(?: from the finished line, {size} from the wild edge)?'
+                        said = re.search(rf'notch {notch["corner"]}: {size} wide{wild}, {size} high{wild}, '
                                          f'around {notch["for"]}', page)
                         self.assertIsNotNone(said, (job, option, notch["for"]))
-                        for text, needed in zip(said.groups(), (notch["width_mm"], notch["height_mm"])):
-                            self.assertGreaterEqual(mm(text, unit), needed - 0.02, (job, option, notch))
-                            self.assertLess(mm(text, unit), needed + step)
+                        beyond = {edge["edge"]: edge["beyond_mm"] for edge in piece["wild"]}
+                        across = beyond.get(notch["corner"].split()[1])
+                        up = beyond.get({"lower": "bottom", "upper": "top"}[notch["corner"].split()[0]])
+                        wanted = [notch["width_mm"], across and notch["width_mm"] + across,
+                                  notch["height_mm"], up and notch["height_mm"] + up]
+                        for text, needed in zip(said.groups(), wanted):
+                            self.assertEqual(text is None, needed is None, (job, option, notch))
+                            if text:
+                                self.assertGreaterEqual(mm(text, unit), needed - 0.02, (job, option, notch))
+                                self.assertLess(mm(text, unit), needed + step)
                     for edge in piece["wild"]:
                         said = re.search(rf'leave wild: {edge["edge"]} edge, ([\d /]+?)(?:"| mm) beyond', page)
                         self.assertIsNotNone(said)
