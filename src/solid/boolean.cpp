@@ -36,8 +36,6 @@ constexpr int kMayCross = -1;
 struct Bound {
   Winding winding{};
   int part = kMayCross;  // edges of one part meet only where both have a corner
-
-  friend bool operator==(const Bound&, const Bound&) = default;
 };
 
 // Of two edges where they lie on each other.
