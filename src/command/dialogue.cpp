@@ -66,12 +66,8 @@ void Dialogue::refresh() {
 bool Dialogue::sound(const std::string& text) const {
   const Diagnostics found = faults(text);
   if (found.empty()) return true;
-  // The file's help shows keys; here a word behind the reading says the same.
-  const std::string help = found.front().code == "on-baseboard"
-                               ? "say 'board' behind the reading where it reached the baseboard, "
-                                 "'wall' where it reached the wall"
-                               : found.front().help;
-  say(wrapped(found.front().what, kPageWidth, "  not taken: ") + wrapped(help, kPageWidth, "  "));
+  say(wrapped(found.front().what, kPageWidth, "  not taken: ") +
+      wrapped(found.front().help, kPageWidth, "  "));
   return false;
 }
 

@@ -17,8 +17,15 @@ std::vector<Question> RoomEntry::open(const std::string& text) {
 }
 
 Diagnostics RoomEntry::faults(const std::string& text) const {
-  const auto survey = parse_room(text, file());
-  return survey ? Diagnostics{} : survey.error();
+  auto survey = parse_room(text, file());
+  if (survey) return {};
+  // The file's help shows keys; here a word behind the reading says the same.
+  for (Diagnostic& fault : survey.error())
+    if (fault.code == "on-baseboard")
+      fault.help =
+          "say 'board' behind the reading where it reached the baseboard, 'wall' where it "
+          "reached the wall";
+  return std::move(survey.error());
 }
 
 std::optional<Question> RoomEntry::any_time(const std::string& text,

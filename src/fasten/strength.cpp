@@ -159,8 +159,7 @@ std::string relief(const Strength& over, std::size_t screws, const Saying& say) 
                               std::ceil(*over.ratio * static_cast<double>(screws)), screws);
   return text +
          "more screws beside it will not do; hold the load at more studs (blocking, a longer "
-         "piece) "
-         "or put a post under it";
+         "piece) or put a post under it";
 }
 
 }  // namespace

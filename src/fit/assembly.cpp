@@ -41,12 +41,6 @@ bool means(const Scene& scene, const Assembly& group, const std::string& name) {
   });
 }
 
-std::optional<int> first_named(const Scene& scene, const std::string& name) {
-  for (int p = 0; p < static_cast<int>(scene.pieces.size()); ++p)
-    if (is_named(scene.pieces[p], name)) return p;
-  return std::nullopt;
-}
-
 // Walls that the group touches by contact, fastening or wish.
 std::set<int> walls_of(const Scene& scene, const Site& site, const std::vector<Joint>& joints,
                        const Assembly& group) {
@@ -135,7 +129,8 @@ void settle(const Scene& scene, const Site& site, const std::vector<Joint>& join
       if (const int wall = site.wall_named(*settings->parallel_to); wall >= 0)
         group.parallel_to = wall;
       else
-        group.along_piece = first_named(scene, *settings->parallel_to);
+        for (int p : pieces_named(scene.pieces, scene.design, *settings->parallel_to))
+          group.along_piece = group.along_piece.value_or(p);
     }
   }
   const std::set<int> walls = walls_of(scene, site, joints, group);

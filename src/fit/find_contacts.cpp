@@ -111,16 +111,14 @@ double square_distance(const JointTrials& judge) {
   return least;
 }
 
-// How far the contact reaches past the free end of a wall whose length is measured. `length` says
-// how far a wall goes on, not to the millimeter.
+// How far the contact reaches past the end of a wall. `length` says how far a wall goes on, not to
+// the millimeter.
 double past_end(const JointTrials& judge) {
   constexpr double kFew = 12;  // mm; chosen, half an inch
   const Joint& joint = judge.joint;
-  if (joint.meets.kind != Surface::Kind::wall) return 0;
   const Trials& trials = judge.trials;
-  const auto& walls = trials.layout.scene.survey.walls;
-  const bool free = joint.meets.wall == 0 || joint.meets.wall + 1 == static_cast<int>(walls.size());
-  if (!free || walls[joint.meets.wall].length.empty()) return 0;
+  if (joint.meets.kind != Surface::Kind::wall || !trials.layout.site.ends(joint.meets.wall))
+    return 0;
   const WallShape& wall = trials.views[0].shape().walls[joint.meets.wall];
   double past = 0;
   for (const Vec3 corner : joint.corners) {

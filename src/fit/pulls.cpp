@@ -16,6 +16,16 @@ bool pulls(const Assembly& group, const Joint& joint) {
   return !joint.how->notch;
 }
 
+// The wish that means what a joint meets: by its own word, a part's name or a copy's.
+std::string target_of(const Layout& layout, int group, const std::string& said,
+                      const std::vector<int>& pieces) {
+  for (const std::string& wish : layout.groups[group].tight_to)
+    if (wish == said || std::any_of(pieces.begin(), pieces.end(),
+                                    [&](int p) { return is_named(layout.scene.pieces[p], wish); }))
+      return wish;
+  return said;
+}
+
 int target_index(std::vector<std::string>& targets, const std::string& name) {
   auto it = std::find(targets.begin(), targets.end(), name);
   if (it == targets.end()) it = targets.insert(it, name);
@@ -42,10 +52,11 @@ Pulls pulls_of(const Layout& layout, int group) {
     if (own(joint.piece)) {
       auto with = parts(in_before);
       if (joint.meets.kind != Surface::Kind::part || !with.empty())
-        add(joint.how->meets, false, std::move(with));
+        add(target_of(layout, group, joint.how->meets, with), false, with);
     } else if (in_before(joint.piece)) {
       if (auto with = parts(own); !with.empty())
-        add(layout.scene.pieces[joint.piece].drawn->name, true, std::move(with));
+        add(target_of(layout, group, layout.scene.pieces[joint.piece].drawn->name, {joint.piece}),
+            true, std::move(with));
     }
   }
   return found;

@@ -41,7 +41,7 @@ Site::Site(const Survey& survey, const RoomShape& room, const std::vector<RoomSh
     names_.push_back(room.walls[w].name);
     blocks_.push_back(blocks_of(survey.walls[w]));
     const bool free = w == 0 || w + 1 == static_cast<int>(room.walls.size());
-    ends_.push_back(free && !survey.walls[w].length.empty());
+    ends_.push_back(free && survey.walls[w].longest());
     add_spots(w);
   }
   for (int k = 0; k + 1 < static_cast<int>(room.walls.size()); ++k)
@@ -114,7 +114,7 @@ BlockHere Site::here(const Block& block, int wall, int room) const {
   double a = base_along(block, wall, block.along_from, room);
   double b = base_along(block, wall, block.along_to, room);
   if (!std::isfinite(b)) {
-    const double end = ends_[wall] ? fields_.room(room).walls[wall].length : kEndless;
+    const double end = ends(wall) ? fields_.room(room).walls[wall].length : kEndless;
     b = block.from_right ? -kEndless : end;
   }
   // A board that starts at the corner fills it: the other wall bounds it there.

@@ -66,6 +66,9 @@ class Site {
   /// The index of the wall a name like "left wall" means, or -1.
   int wall_named(const std::string& meets) const;
 
+  /// Whether it is known where a wall ends without a corner: at its length then.
+  bool ends(int wall) const { return ends_[wall]; }
+
   /// A real corner at one height: the spots of the two surfaces where they meet.
   struct CornerSpots {
     int corner = -1, left = 0, right = 0;
@@ -87,7 +90,7 @@ class Site {
   SurfaceField fields_;
   SiteView adjusted_;
   std::vector<std::string> names_;
-  std::vector<char> ends_;  // by wall: whether it is known where it ends without a corner
+  std::vector<bool> ends_;  // by wall
   std::vector<std::vector<Block>> blocks_;
   std::vector<CornerSpots> corners_;
   std::vector<std::vector<int>> floor_spots_;

@@ -55,7 +55,7 @@ double longest_side(const Part& part) {
 double longest_wall(const Survey& survey) {
   double longest = 0;
   for (const Wall& wall : survey.walls)
-    for (const Reading& reading : wall.length) longest = std::max(longest, reading.value.mm);
+    longest = std::max(longest, wall.longest().value_or(Length{}).mm);
   return longest;
 }
 

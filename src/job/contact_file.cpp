@@ -236,14 +236,11 @@ bool touches(const DesignFile& file, const Group& group, const std::string& targ
     const PartName* part = file.part_named(name);
     return part && part->group == group.name;
   };
-  const auto means = [&](const std::string& name) {
-    const PartName* part = file.part_named(name);
-    return name == target || (part && part->name == target);
-  };
-  return std::any_of(
-      file.design.contacts.begin(), file.design.contacts.end(), [&](const Contact& c) {
-        return (in_group(c.part) && c.meets == target) || (means(c.part) && in_group(c.meets));
-      });
+  return std::any_of(file.design.contacts.begin(), file.design.contacts.end(),
+                     [&](const Contact& c) {
+                       return (in_group(c.part) && file.overlap(c.meets, target)) ||
+                              (in_group(c.meets) && file.overlap(c.part, target));
+                     });
 }
 
 void check_tight(DesignFile& file, const Group& group) {

@@ -13,13 +13,6 @@ namespace {
 // much (chosen).
 constexpr Length kFloorStray = millimetres(10);
 
-std::optional<Length> length_of(const Wall& wall) {
-  std::optional<Length> longest;
-  for (const Reading& reading : wall.length)
-    if (!reading.struck) longest = std::max(reading.value, longest.value_or(reading.value));
-  return longest;
-}
-
 // What the checks of one room share.
 class RoomCheck {
  public:
@@ -81,7 +74,7 @@ class RoomCheck {
   }
 
   void stud(const Wall& wall, const StudFound& stud) {
-    const auto length = length_of(wall);
+    const auto length = wall.longest();
     const bool edges = !stud.left_edge.empty();
     const Readings& first = edges ? stud.left_edge : stud.centre;
     const Readings& second = edges ? stud.right_edge : stud.centre;
@@ -93,7 +86,7 @@ class RoomCheck {
   }
 
   void obstacle(const Wall& wall, const Obstacle& obstacle) {
-    const auto length = length_of(wall);
+    const auto length = wall.longest();
     const bool beyond = length && obstacle.along[0] >= *length;
     if (!beyond && obstacle.along[1].mm > 0) return;
     file_.source.fault(obstacle.place, "this obstacle is outside its wall", "obstacle-outside-wall",
@@ -120,7 +113,7 @@ class RoomCheck {
     if (board.starts.mm == 0 && !board.ends) return true;
     Length along = at.along;
     if (at.from_right != wall.from_corner_right) {
-      const auto length = length_of(wall);
+      const auto length = wall.longest();
       if (!length) return false;  // cannot be told: no fault
       along = *length - along;
     }

@@ -1,6 +1,8 @@
 // A wall as read: how it stands, its baseboard, its studs and what is in its way.
 #pragma once
 
+#include <algorithm>
+
 #include "room/reading.h"
 #include "room/studs.h"
 
@@ -96,6 +98,14 @@ struct Wall {
   std::optional<Studs> studs;
   std::vector<Obstacle> obstacles;
   Place place;
+
+  /// Its greatest length that is not struck; nothing where nobody measured it.
+  std::optional<Length> longest() const {
+    std::optional<Length> found;
+    for (const Reading& reading : length)
+      if (!reading.struck) found = std::max(reading.value, found.value_or(reading.value));
+    return found;
+  }
 };
 
 }  // namespace nook

@@ -3,12 +3,12 @@
 
 #include <fmt/format.h>
 
-#include <array>
 #include <cmath>
 
 #include "design/side.h"
 #include "sheet/cut_text.h"
 #include "sheet/wrap.h"
+#include "shop/needed.h"
 
 namespace nook {
 namespace {
@@ -118,20 +118,6 @@ std::string notch_words(const CutNotch& notch, Rounding rounding) {
   return text;
 }
 
-// " from the finished line, 27 mm from the wild edge": before it is scribed the notch is laid off
-// and measured from there.
-std::string past_wild(const CutPiece& piece, const CutNotch& notch,
-                      const std::array<std::string, 2>& sides, Rounding rounding) {
-  const bool far = notch.corner.find(sides[0] == "left" ? "right" : "upper") != std::string::npos;
-  for (const LeftWild& wild : piece.wild)
-    if (wild.edge == sides[far]) {
-      const double size = sides[0] == "left" ? notch.width_mm : notch.height_mm;
-      return fmt::format(" from the finished line, {} from the wild edge",
-                         rounded_up(size + wild.beyond_mm, rounding));
-    }
-  return "";
-}
-
 std::string notch_lines(const CutPiece& piece, Rounding rounding) {
   std::string text;
   for (const CutNotch& notch : piece.notches) {
@@ -143,9 +129,9 @@ std::string notch_lines(const CutPiece& piece, Rounding rounding) {
     else
       text += line(fmt::format("notch {}: {} wide{}, {} high{}, around {}", notch.corner,
                                rounded_up(notch.width_mm, rounding),
-                               past_wild(piece, notch, {"left", "right"}, rounding),
+                               past_wild(piece, notch, true, rounding),
                                rounded_up(notch.height_mm, rounding),
-                               past_wild(piece, notch, {"bottom", "top"}, rounding), notch.around));
+                               past_wild(piece, notch, false, rounding), notch.around));
   }
   return text;
 }
@@ -286,6 +272,16 @@ std::string sheet_lines(const SheetPlan& plan, Rounding rounding) {
 }
 
 }  // namespace
+
+std::string past_wild(const CutPiece& piece, const CutNotch& notch, bool across,
+                      Rounding rounding) {
+  const double size = across ? notch.width_mm : notch.height_mm;
+  for (const LeftWild& wild : piece.wild)
+    if (wild.edge == name_of(notch_side(notch.corner, across)))
+      return fmt::format(" from the finished line, {} from the wild edge",
+                         rounded_up(size + wild.beyond_mm, rounding));
+  return "";
+}
 
 std::string blank_words(const CutPiece& piece, Rounding rounding) {
   const bool wild = !piece.wild.empty();

@@ -72,12 +72,15 @@ class PieceSection {
                             said(taper.last_mm) + (taper.widths ? " wide" : " high")});
     return table;
   }
+  std::string wide(const CutNotch& notch, bool across) const {
+    return rounded_up(across ? notch.width_mm : notch.height_mm, rounding_) +
+           past_wild(piece_, notch, across, rounding_);
+  }
   SheetTable notches() const {
     SheetTable table{"Notch", {"Corner", "Wide", "High", "Around"}, {}};
     for (const CutNotch& notch : piece_.notches)
-      table.rows.push_back({notch.corner.empty() ? "see template" : notch.corner,
-                            rounded_up(notch.width_mm, rounding_),
-                            rounded_up(notch.height_mm, rounding_), notch.around});
+      table.rows.push_back({notch.corner.empty() ? "see template" : notch.corner, wide(notch, true),
+                            wide(notch, false), notch.around});
     return table;
   }
   SheetTable holes() const {

@@ -163,13 +163,6 @@ void add_stick(std::vector<CutFigure>& figures, const NeededPiece& needed, const
                               side(needed, EdgeSide::bottom), side(needed, EdgeSide::top)));
 }
 
-EdgeSide beside(const std::string& corner, bool across) {
-  const bool left = corner.find("left") != std::string::npos;
-  const bool low = corner.find("lower") != std::string::npos;
-  if (across) return left ? EdgeSide::left : EdgeSide::right;
-  return low ? EdgeSide::bottom : EdgeSide::top;
-}
-
 // Wood left wild beside a notch: how much may be, and how much the sizes say is still on, which a
 // tape from the edge into the notch measures with it. Between two wild edges nobody can tell.
 struct WildWood {
@@ -201,7 +194,7 @@ void add_notches(std::vector<CutFigure>& figures, const PieceAsCut& piece,
                                   [&](const NotchAsCut& n) { return n.corner == notch.corner; });
     for (const bool across : {true, false}) {
       CutFigure made =
-          notch_figure(notch, across, wild_beside(needed, shape, beside(notch.corner, across)));
+          notch_figure(notch, across, wild_beside(needed, shape, notch_side(notch.corner, across)));
       const auto taped = cut == piece.notches.end() ? std::nullopt
                          : across                   ? cut->width
                                                     : cut->height;

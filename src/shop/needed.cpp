@@ -218,4 +218,9 @@ std::vector<NeededPiece> needed_pieces(const Design& design, const FitAnswer& fi
   return needed;
 }
 
+EdgeSide notch_side(const std::string& corner, bool across) {
+  if (across) return corner.find("left") != std::string::npos ? EdgeSide::left : EdgeSide::right;
+  return corner.find("lower") != std::string::npos ? EdgeSide::bottom : EdgeSide::top;
+}
+
 }  // namespace nook

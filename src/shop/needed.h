@@ -28,6 +28,9 @@ struct NeededNotch {
   std::string around;       // "left wall baseboard"
 };
 
+/// The side that its width (across) or its height is measured from.
+EdgeSide notch_side(const std::string& corner, bool across);
+
 /// One piece as needed, in its own frame, seen from its front.
 struct NeededPiece {
   std::string part;  // "rung 2"
