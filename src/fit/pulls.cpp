@@ -2,28 +2,28 @@
 #include "fit/pulls.h"
 
 #include <algorithm>
+#include <optional>
 
 #include "fit/place.h"
 
 namespace nook {
 namespace {
 
-bool pulls(const Assembly& group, const Joint& joint) {
-  const bool wished = std::find(group.tight_to.begin(), group.tight_to.end(), joint.how->meets) !=
-                      group.tight_to.end();
+// The wish that means what is met: by its own word, a part's name or a copy's.
+std::optional<std::string> wish_for(const Layout& layout, int group, const std::string& met,
+                                    const std::vector<int>& pieces) {
+  for (const std::string& wish : layout.groups[group].tight_to)
+    if (wish == met || std::any_of(pieces.begin(), pieces.end(),
+                                   [&](int p) { return is_named(layout.scene.pieces[p], wish); }))
+      return wish;
+  return std::nullopt;
+}
+
+bool pulls(const Layout& layout, int group, const Joint& joint) {
+  const bool wished = wish_for(layout, group, joint.how->meets, joint.parts).has_value();
   if (!joint.can_meet || (joint.how->by == Fitting::clear && !wished)) return false;
   if (joint.meets.kind != Surface::Kind::part) return true;
   return !joint.how->notch;
-}
-
-// The wish that means what a joint meets: by its own word, a part's name or a copy's.
-std::string target_of(const Layout& layout, int group, const std::string& said,
-                      const std::vector<int>& pieces) {
-  for (const std::string& wish : layout.groups[group].tight_to)
-    if (wish == said || std::any_of(pieces.begin(), pieces.end(),
-                                    [&](int p) { return is_named(layout.scene.pieces[p], wish); }))
-      return wish;
-  return said;
 }
 
 int target_index(std::vector<std::string>& targets, const std::string& name) {
@@ -38,7 +38,7 @@ Pulls pulls_of(const Layout& layout, int group) {
   Pulls found{{}, layout.groups[group].tight_to};
   for (int j : layout.joints_at[group]) {
     const Joint& joint = layout.joints[j];
-    if (!pulls(layout.groups[group], joint)) continue;
+    if (!pulls(layout, group, joint)) continue;
     const auto parts = [&](auto which) {
       std::vector<int> chosen;
       std::copy_if(joint.parts.begin(), joint.parts.end(), std::back_inserter(chosen), which);
@@ -46,17 +46,18 @@ Pulls pulls_of(const Layout& layout, int group) {
     };
     const auto own = [&](int p) { return layout.group_of[p] == group; };
     const auto in_before = [&](int p) { return layout.group_of[p] < group; };
-    const auto add = [&](const std::string& target, bool round, std::vector<int> with) {
+    const auto add = [&](const std::string& met, const std::vector<int>& pieces, bool round,
+                         std::vector<int> with) {
+      const std::string target = wish_for(layout, group, met, pieces).value_or(met);
       found.holds.push_back({j, target_index(found.targets, target), round, std::move(with)});
     };
     if (own(joint.piece)) {
       auto with = parts(in_before);
       if (joint.meets.kind != Surface::Kind::part || !with.empty())
-        add(target_of(layout, group, joint.how->meets, with), false, with);
+        add(joint.how->meets, with, false, with);
     } else if (in_before(joint.piece)) {
       if (auto with = parts(own); !with.empty())
-        add(target_of(layout, group, layout.scene.pieces[joint.piece].drawn->name, {joint.piece}),
-            true, std::move(with));
+        add(layout.scene.pieces[joint.piece].drawn->name, {joint.piece}, true, std::move(with));
     }
   }
   return found;

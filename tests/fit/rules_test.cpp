@@ -266,6 +266,23 @@ TEST_CASE("placement: a piece turns where its contacts span 300 mm, or is told t
   CHECK_FALSE(turned({400, 300}, false));
 }
 
+TEST_CASE("placement: tight to a copy by its own name, its contact by the part's", "[reference]") {
+  for (const char* wish : {"post", "post 1"}) {
+    CAPTURE(wish);
+    Design d = empty_design(18);
+    d.parts.push_back(panel("post", {100, 900}, {500, 100, 0}, kY, kZ));
+    d.parts[0].repeat = Repeat{2, {0, 400, 0}};
+    // Its back 7 mm off both posts' fronts; it rests on the line and nothing else holds it.
+    d.parts.push_back(panel("rail", {600, 90}, {525, 50, 400}, kY, kZ));
+    d.contacts.push_back(meet("rail", PieceFace::back, "post", Fitting::clear));
+    d.contacts.back().gap = {5};
+    d.groups = {tight("rail", {wish})};
+    d.groups[0].turn = false;
+    const FitAnswer f = fit_exactly(corner(90), d);
+    CHECK_THAT(f.frames[2].at.x, WithinAbs(518 + 5, 1e-3));  // two posts, then the rail
+  }
+}
+
 TEST_CASE("placement: parallel to a piece it turns as that piece did", "[reference]") {
   // The strip lies on the right wall of a corner of 92 degrees, the lid beside it meets nothing.
   const auto turns = [](const std::string& along) {
