@@ -24,6 +24,17 @@ Design square_panel(double show_thickness = 18) {
   return d;
 }
 
+// 1006 long between walls 1000 apart, drawn so far off the wall behind it that it is tight to.
+Design shelf_between(double off) {
+  Design d = empty_design();
+  d.parts.push_back(panel("shelf", {1006, 300}, {300 + off, -3, 500}, kY, {-1, 0, 0}));
+  d.contacts.push_back(meet("shelf", EdgeSide::top, "right wall"));
+  d.contacts.push_back(meet("shelf", EdgeSide::left, "left wall"));
+  d.contacts.push_back(meet("shelf", EdgeSide::right, "far wall"));
+  d.groups.push_back(tight("shelf", {"right wall"}));
+  return d;
+}
+
 const ClearanceFit* clearance(const FitAnswer& f, const std::string& from) {
   for (const ClearanceFit& c : f.clearances)
     if (c.from == from) return &c;
@@ -164,13 +175,7 @@ TEST_CASE("closed form: a shelf too wide for its alcove overlaps both side walls
   c.room.walls.push_back(far);
   c.survey.walls.resize(3);
   c.survey.walls[2].name = "far";
-  Design d = empty_design();
-  d.parts.push_back(panel("shelf", {1006, 300}, {300, -3, 500}, kY, {-1, 0, 0}));
-  d.contacts.push_back(meet("shelf", EdgeSide::top, "right wall"));
-  d.contacts.push_back(meet("shelf", EdgeSide::left, "left wall"));
-  d.contacts.push_back(meet("shelf", EdgeSide::right, "far wall"));
-  d.groups.push_back(tight("shelf", {"right wall"}));
-  const FitAnswer f = fit_exactly(c, d);
+  const FitAnswer f = fit_exactly(c, shelf_between(0));
   CHECK_THAT(f.contacts[0].gap.most, WithinAbs(0, 1e-3));
   CHECK_THAT(f.contacts[1].gap.most, WithinAbs(-3, 1e-3));
   CHECK_THAT(f.contacts[2].gap.most, WithinAbs(-3, 1e-3));
@@ -201,13 +206,7 @@ TEST_CASE("closed form: what does not go in anyway is not left off its tight wal
     c.room.walls.push_back(far);
     c.survey.walls.resize(3);
     c.survey.walls[2].name = "far";
-    Design d = empty_design();
-    d.parts.push_back(panel("shelf", {1006, 300}, {300 + off, -3, 500}, kY, {-1, 0, 0}));
-    d.contacts.push_back(meet("shelf", EdgeSide::top, "right wall"));
-    d.contacts.push_back(meet("shelf", EdgeSide::left, "left wall"));
-    d.contacts.push_back(meet("shelf", EdgeSide::right, "far wall"));
-    d.groups.push_back(tight("shelf", {"right wall"}));
-    const FitAnswer f = fit_exactly(c, d);
+    const FitAnswer f = fit_exactly(c, shelf_between(off));
     CHECK_THAT(f.contacts[0].gap.most, WithinAbs(0, 1e-3));
     CHECK_THAT(f.contacts[1].gap.least, WithinAbs(f.contacts[2].gap.least, 0.05));
   }
