@@ -174,12 +174,13 @@ class Tokenizer {
   std::size_t at_ = 0;
 };
 
-// The divisions that rules and arithmetic have (chosen): halves down to 128ths, ordinary fractions
-// up to twelfths, tenths, hundredths, thousandths. Others are slips, such as 3/61 for 3/16.
+// The divisions that rules and arithmetic have (chosen): halves down to 128ths, thirds, fifths and
+// what they make up to twelfths, hundredths, thousandths. Others are slips, such as 3/61 for 3/16 and
+// 3/7 for 3/8.
 bool is_division(double bottom) {
-  for (const double d : {16, 32, 64, 128, 100, 1000})
+  for (const double d : {2, 3, 4, 5, 6, 8, 10, 12, 16, 32, 64, 128, 100, 1000})
     if (bottom == d) return true;
-  return bottom >= 2 && bottom <= 12;
+  return false;
 }
 
 }  // namespace
@@ -236,10 +237,10 @@ TokenWalk::Number TokenWalk::fraction() {
   };
   if (top.decimal || bottom.decimal)
     return bad("a fraction is made of whole numbers", "write 41 3/8 or 41.375");
-  if (!is_division(denominator))
-    return bad(
-        "no rule is divided like this fraction",
-        "fractions go down to 128ths by halves, or are tenths, hundredths, or up to twelfths");
+  if (top.kind != Kind::vulgar && !is_division(denominator))
+    return bad("no rule is divided like this fraction",
+               "fractions go down to 128ths by halves, or are thirds, fifths, sixths, tenths, "
+               "twelfths, hundredths or thousandths");
   if (top.value >= denominator)
     return bad("the top of a fraction must be smaller than its bottom",
                "write the whole part before it, as in 1 1/4");

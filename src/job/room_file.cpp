@@ -12,6 +12,9 @@ namespace {
 
 using namespace room_keys;
 
+// The level of a file that names none: 48 in, in a metric file this. Chosen
+constexpr Length kMetricLevel = millimetres(1200);
+
 void read_tape(RoomFile& file, const Node& node) {
   Table tape(file.source, node, kTape);
   Tape& to = file.survey.tape;
@@ -105,6 +108,7 @@ std::optional<std::pair<int, int>> read_wall_pair(RoomFile& file, const Node& no
 
 void read_tools(RoomFile& file, const Table& room) {
   file.survey.tape.read_to = file.source.read_to;
+  if (file.source.units() != Unit::inch) file.survey.level.length = kMetricLevel;
   if (const Node* node = room.table({"tape"})) read_tape(file, *node);
   if (const Node* node = room.table({"level"})) read_level(file, *node);
   if (const Node* node = room.table({"level_line"})) {

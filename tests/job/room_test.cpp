@@ -35,6 +35,12 @@ TEST_CASE("room: tools and title") {
   CHECK(survey.flatness.reach->mm == 400);
 }
 
+TEST_CASE("room: a level nobody named is 48 in long, in a metric file 1200 mm") {
+  CHECK(room("units = 'inch'\n").level.length == inches(48));
+  CHECK(room("units = 'cm'\n").level.length == millimetres(1200));
+  CHECK(room("units = 'mm'\n[level]\nlength = '600 mm'\n").level.length == millimetres(600));
+}
+
 TEST_CASE("room: a wall with each kind of reading and its id") {
   const Wall wall = room(kRoom).walls.at(0);
   CHECK(wall.name == "left");
