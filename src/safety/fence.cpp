@@ -114,6 +114,7 @@ std::vector<int> Fence::pieces() const {
 }
 
 std::vector<FenceStretch> Fence::bare() const {
+  if (!scene_.room_known()) return {};
   std::vector<FenceStretch> found;
   bool running = false;
   for (const Spot& spot : spots_) {

@@ -27,7 +27,8 @@ class Fence {
   const Side& side() const { return side_; }
   /// The pieces that rise over the edge; those that start higher than `need` left out.
   std::vector<int> pieces() const;
-  /// Stretches of the edge with nothing on them, but for those beside a wall.
+  /// Stretches of the edge with nothing on them, but for those beside a wall; none while the room
+  /// is not known, where any may be.
   std::vector<FenceStretch> bare() const;
   /// The lowest place where something stands; a dip that a sphere does not pass (3.5 in, 4 in for
   /// adults) counts as filled. Nothing where all is bare or a wall.

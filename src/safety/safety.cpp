@@ -138,8 +138,8 @@ SafetyAnswer safety(const SafetyInput& input) {
     cautions.want(
         {"room-not-known",
          "the room",
-         {"The room lacks readings: gaps beside walls, head room and what stands on the walls "
-          "were not looked at.",
+         {"The room lacks readings: gaps beside walls, edges without a guard, head room and what "
+          "stands on the walls were not looked at.",
           {}},
          {},
          "the room's readings",

@@ -21,7 +21,8 @@ constexpr std::string_view kCautions =
     "Strength and safety: your local code and a licensed person decide.\n";
 
 std::vector<Finding> all_findings(const CheckAnswer& check, const Style& style) {
-  std::vector<Finding> all = missing_findings(check.room);
+  std::vector<Finding> all;
+  if (check.fit.known) all = missing_findings(check.room);
   for (const auto& more : {fit_findings(check.fit, style), drill_findings(check.drill, style)}) {
     all.insert(all.end(), more.begin(), more.end());
   }
@@ -55,6 +56,13 @@ std::string findings_text(const std::vector<Finding>& all, const Style& style) {
 std::string cautions_text(const SafetyAnswer& safety, const Style& style) {
   const std::string text = sure_cautions(safety, style);
   return text.empty() ? "" : "\nCautions ('nookfit safety' says what to do, and more):\n" + text;
+}
+
+// First of all: without them there is no room to look at.
+std::string missing_text(const CheckAnswer& check, const Style& style) {
+  if (check.fit.known) return "";
+  return "Missing; measure it first, all else waits for it:\n\n" +
+         listed(missing_findings(check.room), style) + "\n";
 }
 
 // First of all: whatever follows rests on them.
@@ -132,10 +140,10 @@ Verdict check_verdict(const CheckAnswer& check) {
 
 std::string check_text(const CheckAnswer& check, const Style& style) {
   return fmt::format("{}: {}\n\n", check.title, headline(check_verdict(check), style)) +
-         suspects_text(check.room, style) + findings_text(all_findings(check, style), style) +
-         cautions_text(check.safety, style) + notches_text(check.fit, style) +
-         holes_text(check.drill) + proof_text(check.proof, style) + facts_text(check.room) + "\n" +
-         std::string(kCautions);
+         missing_text(check, style) + suspects_text(check.room, style) +
+         findings_text(all_findings(check, style), style) + cautions_text(check.safety, style) +
+         notches_text(check.fit, style) + holes_text(check.drill) + proof_text(check.proof, style) +
+         facts_text(check.room) + "\n" + std::string(kCautions);
 }
 
 }  // namespace nook

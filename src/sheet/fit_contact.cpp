@@ -215,9 +215,6 @@ Finding cannot_meet(const ContactFit& contact, const Style& style) {
 }  // namespace
 
 Finding contact_finding(const FitAnswer& fit, const ContactFit& contact, const Style& style) {
-  if (!fit.known)
-    return {Verdict::cannot_tell, 0, contact_place(contact), "readings are missing",
-            "'nookfit room' names them"};
   if (!contact.meets_anything && contact.verdict == Verdict::cannot_tell)
     return {Verdict::cannot_tell, 0, contact_place(contact), "nothing says how high it is",
             "measure from the level line up to the ceiling there"};

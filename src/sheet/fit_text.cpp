@@ -231,9 +231,20 @@ bool told_by_contact(const FitAnswer& fit, const ClearanceFit& clearance) {
   });
 }
 
+// One line for all: what is missing is told by the room.
+Finding not_known(const FitAnswer& fit) {
+  const std::size_t count = fit.contacts.size();
+  return {Verdict::cannot_tell, 0, "the fit",
+          fmt::format("readings are missing: {} {} to meet something {} not looked at", count,
+                      count == 1 ? "edge or face that has" : "edges and faces that have",
+                      count == 1 ? "was" : "were"),
+          "'nookfit room' names what is missing"};
+}
+
 }  // namespace
 
 std::vector<Finding> fit_findings(const FitAnswer& fit, const Style& style) {
+  if (!fit.known) return {not_known(fit)};
   std::vector<Finding> findings;
   for (const ClashFit& c : fit.clashes)
     if (!told_by_contact(fit, c)) findings.push_back(finding_of(c, style));

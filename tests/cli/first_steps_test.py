@@ -5,7 +5,7 @@ import re
 import unittest
 
 from corner import room
-from program import JobFolder, nookfit
+from program import TOP, JobFolder, nookfit
 
 DESIGN = """
 corner = ["left", "back"]
@@ -57,6 +57,19 @@ class FirstSteps(unittest.TestCase):
             pathlib.Path(folder, "room.toml").write_text(
                 walls + '[[corner]]\nwalls = ["left", "back"]\n[[corner]]\nwalls = ["back", "right"]\n')
             self.assertIn("take a diagonal", nookfit("survey", folder, "--sheet").stdout)
+
+    def test_a_room_without_its_floor_is_told_so_once_and_first(self):
+        # Each of the sample's 30 contacts had a line of its own, below three guards that no wall stood for.
+        lookout, design = ((TOP / "rooms/lookout" / name).read_text() for name in ("room.toml", "design.toml"))
+        before, rest = lookout.split("[floor]\n")
+        with JobFolder(room=before + rest[rest.index("[ceiling]"):], design=design) as folder:
+            said = nookfit("check", folder)
+        self.assertEqual(said.returncode, 1)
+        lines = said.stdout.splitlines()
+        self.assertTrue(lines[0].endswith(": CANNOT TELL"), lines[0])
+        self.assertTrue(lines[2].startswith("Missing; measure it first"), lines[2])
+        self.assertIn("nothing says how high the level line is", lines[4])
+        self.assertEqual(said.stdout.count("readings are missing"), 1)
 
     def test_a_job_behind_expect_is_told_to_stand_before_it(self):
         said = nookfit("room", "--expect", "left:50", "right:70", "rooms/lookout")
