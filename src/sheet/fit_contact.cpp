@@ -142,6 +142,29 @@ std::string cut_words(const ContactWords& w) {
   }
 }
 
+// What stands on the wall that the edge has to meet, and is met first: "left wall pipe".
+std::vector<std::string> held_off_by(const ContactWords& w) {
+  const auto& groups = w.fit.groups;
+  const auto own = std::find_if(groups.begin(), groups.end(), [&](const GroupFit& group) {
+    return std::count(group.pieces.begin(), group.pieces.end(), w.contact.piece) > 0;
+  });
+  std::vector<std::string> names;
+  if (own == groups.end() || w.contact.how->notch) return names;
+  std::copy_if(own->touches.begin(), own->touches.end(), std::back_inserter(names),
+               [&](const std::string& name) { return name.starts_with(w.contact.meets + " "); });
+  return names;
+}
+
+// Closed first of all by getting past what holds the piece off.
+std::string past_obstacles(const ContactWords& w, const std::string& closing) {
+  const std::vector<std::string> names = held_off_by(w);
+  if (names.empty() || w.contact.gap.most <= kEasyScribe) return closing;
+  std::string text;
+  for (const std::string& name : names) text += (text.empty() ? "the " : " and the ") + name;
+  return text + (names.size() == 1 ? " holds" : " hold") +
+         " it off: notch it there, or end it short of that; else " + closing;
+}
+
 // What does not fit.
 std::string remedy_words(const ContactWords& w) {
   switch (w.contact.how->by) {
@@ -230,6 +253,9 @@ Finding contact_finding(const FitAnswer& fit, const ContactFit& contact, const S
   finding.next = contact.verdict == Verdict::fits          ? cut_words(w)
                  : contact.verdict == Verdict::cannot_tell ? ready_words(w)
                                                            : remedy_words(w);
+  const Fitting by = contact.how->by;
+  if (contact.verdict == Verdict::does_not_fit || by == Fitting::scribe || by == Fitting::taper)
+    finding.next = past_obstacles(w, finding.next);
   if (contact.past_mm > 0) {
     finding.what += fmt::format("; {} of it lies past the end of the {} as measured",
                                 w.length(contact.past_mm), contact.meets);

@@ -589,6 +589,20 @@ class Sureness(KindCase):
 
 
 class Pages(KindCase):
+    def test_what_holds_a_piece_off_is_named_before_anything_to_close_the_gap(self):
+        # A shelf 46 long with its long edge on the wall, where a casing stands 3/4 out from 40 to 43.
+        # It is open by 3/4 all along. Naive: a filler or a scribe of 46 x 3/4, where it only has to
+        # end at 40 or be notched.
+        cased = with_obstacle(room(90, extra=LEVEL_FLOOR), "casing", (40, 43), (0, 84), "3/4")
+        held = "the left wall casing holds it off: notch it there, or end it short of that; else"
+        for length, by, told in ((46, '"butt"', True), (46, '"scribe"', True), (46, '["scribe", "notch"]', False),
+                                 (39, '"butt"', False)):
+            with self.subTest(length=length, by=by):
+                design = (INCHES + part("shelf", (length, 12), ((length, 0, 48), "-x", "+y"))
+                          + group("shelf", tight_to='["right wall"]')
+                          + meet("shelf", "bottom", "left wall", by=by) + meet("shelf", "right", "right wall"))
+                self.assertEqual(held in self.text(cased, design), told)
+
     def test_no_blank_lines_where_nothing_is_found(self):
         # A panel in the open meets nothing: one blank line between the verdict and what follows.
         design = INCHES + part("panel", (24, 30), ((40, 30, 0), "+x", "+z"))
