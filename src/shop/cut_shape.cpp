@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 #include <functional>
+#include <numeric>
 
 #include "shop/level_tape.h"
 
@@ -15,8 +16,7 @@ constexpr double kAstray = 1;    // mm, sd of where along a piece a reading is t
 constexpr double kShape = 20;    // mm, prior sd of out of square and out of parallel. Chosen
 constexpr double kLaid = 1e-3;   // mm, how firmly it lies. Chosen
 constexpr double kProbe = 0.01;  // mm, step of a numerical slope. Chosen
-constexpr double kLeastRedundancy = 0.01;  // under it a reading cannot be checked. Chosen
-constexpr int kRounds = 8;                 // of Gauss-Newton; it settles in three. Chosen
+constexpr int kRounds = 8;       // of Gauss-Newton; it settles in three. Chosen
 
 enum Corner { lower_left, lower_right, upper_right, upper_left };
 
@@ -112,10 +112,30 @@ void lay_down(NormalEquations& equations) {
 
 // What no reading says is taken to be as needed, within what no cut strays: its left side upright,
 // opposite sizes alike.
+constexpr CornerVector kKept[] = {
+    {-1, 0, 0, 0, 0, 0, 1, 0}, {1, 0, -1, 0, 1, 0, -1, 0}, {0, 1, 0, -1, 0, 1, 0, -1}};
+
 void keep_shape(NormalEquations& equations) {
-  equations.add({-1, 0, 0, 0, 0, 0, 1, 0}, 0, kShape);
-  equations.add({1, 0, -1, 0, 1, 0, -1, 0}, 0, kShape);
-  equations.add({0, 1, 0, -1, 0, 1, 0, -1}, 0, kShape);
+  for (const CornerVector& row : kKept) equations.add(row, 0, kShape);
+}
+
+double strays(const CornerVector& row, const CornerVector& off) {
+  return std::inner_product(row.begin(), row.end(), off.begin(), 0.0);
+}
+
+// How far a shape is from one that saws cut: chi-squared of what it is taken to keep.
+double unlikely(const CornerVector& off) {
+  double chi = 0;
+  for (const CornerVector& row : kKept) chi += std::pow(strays(row, off) / kShape, 2);
+  for (const double x : off) chi += x * x / (kOpen * kOpen);
+  return chi;
+}
+
+// A shape that nobody cuts, whatever agrees with it.
+bool misshapen(const CornerVector& off) {
+  constexpr double kNever = 152.4;  // mm, 6 in. Chosen
+  return std::any_of(std::begin(kKept), std::end(kKept),
+                     [&](const CornerVector& row) { return std::abs(strays(row, off)) > kNever; });
 }
 
 NormalEquations linear_at(const std::vector<Taped>& readings, const Polygon& outline,
@@ -155,25 +175,73 @@ double chi_limit(double dof) {
   return dof * std::pow(1 - share + kNormal * std::sqrt(share), 3);
 }
 
-// The global test, then the reading whose residual stands out most.
-std::optional<CutDisagreement> disagreement(const std::vector<Taped>& readings,
-                                            const Polygon& outline, const CutShape& shape) {
-  const Polygon cut = with_corners(outline, shape.off);
-  double chi = 0, dof = 0, most = 0;
-  CutDisagreement worst;
-  for (const Taped& reading : readings) {
-    const double says = reading.from(cut), v = (says - reading.value) / reading.sd;
-    const double redundancy = 1 - shape.equations.variance(slope(reading, outline, shape.off)) /
-                                      (reading.sd * reading.sd);
-    chi += v * v, dof += redundancy;
-    if (redundancy < kLeastRedundancy) continue;
-    const double w = std::abs(v) / std::sqrt(redundancy);
-    if (w > most)
-      most = w, worst = {reading.of, reading.index, reading.value,
-                         reading.value + (says - reading.value) / redundancy};
+struct Solved {
+  NormalEquations equations{kOpen};
+  CornerVector off{};
+};
+Solved solved(const std::vector<Taped>& readings, const Polygon& outline) {
+  Solved at;
+  for (int round = 0; round < kRounds; ++round) {
+    at.equations = linear_at(readings, outline, at.off);
+    at.off = at.equations.solution();
   }
-  if (dof < 0.5 || chi <= chi_limit(dof)) return std::nullopt;
-  return worst;
+  return at;
+}
+
+struct Chi {
+  double value = 0, dof = 0;
+  // The global test.
+  bool agrees() const { return dof < 0.5 || value <= chi_limit(dof); }
+};
+Chi chi_of(const std::vector<Taped>& readings, const Polygon& outline, const Solved& at) {
+  const Polygon cut = with_corners(outline, at.off);
+  Chi chi;
+  for (const Taped& reading : readings) {
+    const double v = (reading.from(cut) - reading.value) / reading.sd;
+    chi.value += v * v;
+    chi.dof +=
+        1 - at.equations.variance(slope(reading, outline, at.off)) / (reading.sd * reading.sd);
+  }
+  return chi;
+}
+
+// Readings set against the others: how ill those agree among themselves and with a shape that saws
+// cut, and what they say.
+struct Apart {
+  double ill = 1e300;
+  std::optional<CutDisagreement> first;
+};
+template <class Others>
+Apart set_apart(const std::vector<Taped>& readings, const Polygon& outline, Others other) {
+  std::vector<Taped> others;
+  const Taped* first = nullptr;
+  for (const Taped& reading : readings)
+    if (other(reading))
+      others.push_back(reading);
+    else if (!first)
+      first = &reading;
+  if (!first || others.empty()) return {};
+  const Solved at = solved(others, outline);
+  const double says = first->from(with_corners(outline, at.off));
+  return {chi_of(others, outline, at).value + unlikely(at.off),
+          CutDisagreement{first->of, first->index, first->value, says}};
+}
+
+// The reading without which the others agree best, each left out in its turn. Where they do not
+// even then, those that no saw strays to are left out together.
+std::optional<CutDisagreement> disagreement(const std::vector<Taped>& readings,
+                                            const Polygon& outline, const Solved& all) {
+  if (chi_of(readings, outline, all).agrees() && !misshapen(all.off)) return std::nullopt;
+  Apart best;
+  for (const Taped& one : readings) {
+    Apart next = set_apart(readings, outline, [&](const Taped& r) { return &r != &one; });
+    if (next.ill < best.ill) best = std::move(next);
+  }
+  Apart near = set_apart(readings, outline, [&](const Taped& reading) {
+    return std::abs(reading.value - reading.from(outline)) < kFarOff;
+  });
+  const bool alone = best.ill <= chi_limit(1) || near.ill > best.ill;
+  return alone ? best.first : near.first;
 }
 
 }  // namespace
@@ -194,13 +262,11 @@ CutShape cut_shape(const PieceAsCut& piece, const NeededPiece& needed, double sd
   const std::vector<Taped> readings = taped(piece, needed.outline, sd);
   const Bounds b = bounds_of(needed.outline);
   CutShape shape{NormalEquations(kOpen), {}, b.high.x - b.low.x, b.high.y - b.low.y, {}, {}, {}};
-  for (int round = 0; round < kRounds; ++round) {
-    shape.equations = linear_at(readings, needed.outline, shape.off);
-    shape.off = shape.equations.solution();
-  }
+  const Solved all = solved(readings, needed.outline);
+  shape.equations = all.equations, shape.off = all.off;
   shape.widths = stations(piece.widths, needed.outline, shape.off, width_at);
   shape.heights = stations(piece.heights, needed.outline, shape.off, height_at);
-  shape.disagreement = disagreement(readings, needed.outline, shape);
+  shape.disagreement = disagreement(readings, needed.outline, all);
   return shape;
 }
 

@@ -10,6 +10,8 @@
 
 namespace nook {
 
+inline constexpr double kFarOff = 50.8;  // mm, 2 in: further off than a cut goes wrong. Chosen
+
 /// A width or a height that was measured: where, how much is wanted there, and how it hangs on the
 /// corners (off = row . corners, near the solution), mm.
 struct CutStation {
@@ -18,7 +20,7 @@ struct CutStation {
   double off = 0;
 };
 
-/// Readings of one piece that cannot all be right: the one that stands out most.
+/// Readings of one piece that cannot all be right: one without which the others can.
 struct CutDisagreement {
   enum class Of { width, height, diagonal };
   Of of = Of::width;

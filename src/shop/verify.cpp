@@ -64,7 +64,6 @@ CutFault swap_fault(const Measuring& piece, const std::string& other) {
   return fault;
 }
 
-constexpr double kFarOff = 50.8;      // mm, 2 in: further off than a cut goes wrong. Chosen
 constexpr double kMuchBetter = 0.25;  // of that: the figures were swapped. Chosen
 
 // The furthest that a size is off, or a notch's, without end where sizes contradict each other so
@@ -108,8 +107,9 @@ std::optional<CutFault> written_wrong(const Measuring& piece, CutScale scale) {
   const auto meant_better = [&](const PieceAsCut& meant, bool notches) {
     const double as_given = furthest_off(piece.judged, notches);
     if (as_given < kFarOff) return false;
-    const double other = furthest_off(judged_for(meant, piece.needed, scale), notches);
-    return std::isfinite(other) && other <= kMuchBetter * as_given;
+    const Judged other = judged_for(meant, piece.needed, scale);
+    return !other.shape.disagreement && furthest_off(other, notches) <= kMuchBetter * as_given &&
+           std::isfinite(furthest_off(other, notches));
   };
   for (const MixUp& mixed : mix_ups(*piece.cut))
     if (meant_better(mixed.meant, false))

@@ -101,3 +101,74 @@ TEST_CASE("cut faults: wherever a panel is measured, a right one fits and a wide
         if (wide > 0) CHECK_THAT(piece.off.value / in(1), WithinAbs(wide, 0.02));
       }
 }
+
+namespace {
+
+// A panel 36 by 70, one figure slipped: which of two widths, two heights, two diagonals, and by how
+// much.
+struct Slip {
+  CutDisagreement::Of of;
+  int index;
+  double by;  // in
+};
+PieceVerify slipped(const std::vector<Slip>& slips) {
+  Shop shop;
+  shop.need("panel", panel());
+  PieceAsCut& cut = shop.measure("panel", panel());
+  for (const Slip& slip : slips)
+    (slip.of == CutDisagreement::Of::width    ? cut.widths
+     : slip.of == CutDisagreement::Of::height ? cut.heights
+                                              : cut.diagonals)[slip.index]
+        .measured[0] += inches(slip.by);
+  return shop.answer().pieces[0];
+}
+constexpr auto kWidth = CutDisagreement::Of::width, kHeight = CutDisagreement::Of::height,
+               kDiagonal = CutDisagreement::Of::diagonal;
+
+}  // namespace
+
+TEST_CASE("cut faults: a figure that slipped is named, with what it has to be") {
+  const struct {
+    Slip slip;
+    const char* name;
+    double right;
+  } table[] = {
+      {{kWidth, 1, -30}, "the second width", 36},    // 6 for 36
+      {{kWidth, 0, 27}, "the first width", 36},      // 63
+      {{kHeight, 1, -63}, "the second height", 70},  // 7
+      {{kHeight, 0, 3}, "the first height", 70},
+      {{kDiagonal, 1, 12}, "the second diagonal", std::hypot(36, 70)},  // a foot
+      {{kDiagonal, 0, -70}, "the first diagonal", std::hypot(36, 70)},
+  };
+  for (const auto& [slip, name, right] : table) {
+    INFO(name << " off by " << slip.by);
+    const PieceVerify piece = slipped({slip});
+    CHECK(piece.verdict == Verdict::cannot_tell);
+    REQUIRE(piece.faults.size() == 1);
+    CHECK(piece.faults[0].kind == Kind::disagree);
+    CHECK(piece.faults[0].where == name);
+    CHECK_THAT(piece.faults[0].wanted_mm, WithinAbs(in(right), in(0.125)));
+  }
+}
+
+TEST_CASE("cut faults: both widths slipped alike, which the heights and diagonals belie") {
+  const PieceVerify piece = slipped({{kWidth, 0, -30}, {kWidth, 1, -30}});
+  CHECK(piece.verdict == Verdict::cannot_tell);
+  REQUIRE(piece.faults.size() == 1);
+  CHECK(piece.faults[0].kind == Kind::disagree);
+  CHECK(piece.faults[0].where == "the first width");
+  CHECK_THAT(piece.faults[0].wanted_mm, WithinAbs(in(36), in(0.125)));
+}
+
+TEST_CASE("cut faults: a piece that is cut so much awry is no slip") {
+  Shop shop;
+  shop.need("panel", panel());
+  Polygon narrow = panel();
+  narrow[2].x -= in(4);
+  shop.measure("panel", narrow);
+  const PieceVerify piece = shop.answer().pieces[0];
+  CHECK(piece.verdict == Verdict::does_not_fit);
+  REQUIRE_FALSE(piece.faults.empty());
+  CHECK(piece.faults[0].kind == Kind::too_small);
+  CHECK(piece.faults[0].where == "at the top");
+}
