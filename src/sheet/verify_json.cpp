@@ -24,6 +24,8 @@ const char* name_of(CutFault::Kind kind) {
       return "out of square";
     case CutFault::Kind::mirrored:
       return "mirrored";
+    case CutFault::Kind::end_for_end:
+      return "end for end";
     case CutFault::Kind::notch_without_clearance:
       return "notch without clearance";
     case CutFault::Kind::notch_too_small:
@@ -46,14 +48,14 @@ const char* name_of(CutFault::Kind kind) {
   return "";
 }
 
-const char* name_of(Remedy::Do what) {
-  switch (what) {
+const char* name_of(const Remedy& remedy) {
+  switch (remedy.what) {
     case Remedy::Do::trim:
       return "trim";
     case Remedy::Do::recut_notch:
       return "cut the notch larger";
-    case Remedy::Do::turn_over:
-      return "turn over";
+    case Remedy::Do::turn:
+      return turns_over(remedy.turn) ? "turn over" : "turn end for end";
     case Remedy::Do::change_marks:
       return "change marks";
     case Remedy::Do::fill:
@@ -80,22 +82,26 @@ Json json_of(const CutFault& fault, Rounding rounding) {
 // `trim_edge` is null for what is no trim.
 Json json_of(const Remedy& remedy, Rounding rounding) {
   const bool trim = remedy.what == Remedy::Do::trim;
-  Json json{{"do", name_of(remedy.what)},
+  Json json{{"do", name_of(remedy)},
             {"fault", remedy.fault},
             {"trim_edge", trim ? Json(remedy.edge) : Json(nullptr)},
             {"by_mm", remedy.by_mm}};
   if (trim) json["by_ends_mm"] = {remedy.by_first_mm, remedy.by_last_mm};
+  for (const SideTrim& also : remedy.also)
+    json["also"].push_back({{"trim_edge", also.edge},
+                            {"by_mm", also.by_mm},
+                            {"by_ends_mm", {also.by_first_mm, also.by_last_mm}}});
   if (!trim && !remedy.edge.empty()) json["where"] = remedy.edge;
   json["spoils"] = Json::array();
-  for (const Spoil& spoil : remedy.spoils) json["spoils"].push_back(told(spoil, remedy, rounding));
+  for (const Spoil& spoil : remedy.spoils) json["spoils"].push_back(told(spoil, rounding));
   return json;
 }
 
 Json json_of(const PieceVerify& piece, Rounding rounding) {
-  Json json{{"part", piece.part},     {"verdict", words(piece.verdict)},
-            {"chance", piece.chance}, {"off_mm", piece.off.value},
-            {"sd_mm", piece.off.sd},  {"faults", Json::array()},
-            {"remedy", Json::array()}};
+  Json json{{"part", piece.part},      {"verdict", words(piece.verdict)},
+            {"chance", piece.chance},  {"off_mm", piece.off.value},
+            {"sd_mm", piece.off.sd},   {"wild_mm", piece.wild_mm},
+            {"faults", Json::array()}, {"remedy", Json::array()}};
   for (const CutFault& fault : piece.faults) json["faults"].push_back(json_of(fault, rounding));
   for (const Remedy& remedy : piece.remedies) json["remedy"].push_back(json_of(remedy, rounding));
   return json;

@@ -79,15 +79,42 @@ std::string taken(double mm, Rounding rounding) {
   return mm < 0.5 * rounding.step.mm ? "nothing" : size(mm, rounding);
 }
 
-std::string trim_told(const Remedy& remedy, Rounding rounding) {
-  const std::string edge =
-      fmt::format("trim the {} edge by {}", remedy.edge, size(remedy.by_mm, rounding));
-  const std::string first = taken(remedy.by_first_mm, rounding);
-  const std::string last = taken(remedy.by_last_mm, rounding);
-  if (first == last) return edge;
-  const bool upright = remedy.edge == "left" || remedy.edge == "right";
-  return fmt::format("trim the {} edge, {} at the {} and {} at the {}", remedy.edge, first,
+std::string side_told(const SideTrim& trim, Rounding rounding) {
+  const std::string first = taken(trim.by_first_mm, rounding);
+  const std::string last = taken(trim.by_last_mm, rounding);
+  if (first == last) return fmt::format("the {} edge by {}", trim.edge, size(trim.by_mm, rounding));
+  const bool upright = trim.edge == "left" || trim.edge == "right";
+  return fmt::format("the {} edge, {} at the {} and {} at the {}", trim.edge, first,
                      upright ? "bottom" : "left", last, upright ? "top" : "right");
+}
+
+std::string trim_told(const Remedy& remedy, Rounding rounding) {
+  std::string all =
+      "trim " +
+      side_told({remedy.edge, remedy.by_mm, remedy.by_first_mm, remedy.by_last_mm}, rounding);
+  for (const SideTrim& trim : remedy.also) all += ", and " + side_told(trim, rounding);
+  return all;
+}
+
+const char* turn_told(Turn turn) {
+  switch (turn) {
+    case Turn::sideways:
+      return "turn it over, left for right";
+    case Turn::endways:
+      return "turn it over, top for bottom";
+    case Turn::end_for_end:
+      return "turn it end for end, its front still in front";
+  }
+  return "";
+}
+
+// Turned over it is right, or a notch is on the wrong side.
+std::string mirrored_told(const CutFault& fault) {
+  if (!fault.other.empty())
+    return fmt::format("mirrored: its notch is at the {}, wanted at the {}", fault.other,
+                       fault.where);
+  return fmt::format("mirrored: turned over, {}, it is as needed",
+                     fault.turn == Turn::sideways ? "left for right" : "top for bottom");
 }
 
 std::string fill_told(const Remedy& remedy, Rounding rounding) {
@@ -104,8 +131,8 @@ std::string done(const Remedy& remedy, Rounding rounding) {
     case Remedy::Do::recut_notch:
       return fmt::format("cut the notch larger ({}) by {}", remedy.edge,
                          size(remedy.by_mm, rounding));
-    case Remedy::Do::turn_over:
-      return "turn it over";
+    case Remedy::Do::turn:
+      return turn_told(remedy.turn);
     case Remedy::Do::change_marks:
       return "mark it " + remedy.edge;
     case Remedy::Do::fill:
@@ -127,7 +154,7 @@ std::string done(const Remedy& remedy, Rounding rounding) {
 std::string done_and_spoiled(const Remedy& remedy, Rounding rounding) {
   std::string spoiled;
   for (const Spoil& spoil : remedy.spoils)
-    spoiled += (spoiled.empty() ? "" : ", ") + told(spoil, remedy, rounding);
+    spoiled += (spoiled.empty() ? "" : ", ") + told(spoil, rounding);
   return done(remedy, rounding) + (spoiled.empty() ? "" : " (" + spoiled + ")");
 }
 
@@ -148,11 +175,14 @@ std::string remedies_told(const std::vector<Remedy>& remedies, Rounding rounding
   return all;
 }
 
+std::string as_needed(const PieceVerify& piece, Rounding rounding) {
+  const std::string wild = taken(piece.wild_mm, rounding);
+  return "as needed, " + (wild == "nothing" ? "" : wild + " left wild, ") + "off by " +
+         give_or_take(millimetres(std::abs(piece.off.value)), rounding);
+}
+
 Finding finding_of(const PieceVerify& piece, Rounding rounding) {
-  if (piece.faults.empty())
-    return {piece.verdict, 0, piece.part,
-            "as needed, off by " + give_or_take(millimetres(std::abs(piece.off.value)), rounding),
-            ""};
+  if (piece.faults.empty()) return {piece.verdict, 0, piece.part, as_needed(piece, rounding), ""};
   return {piece.verdict, std::abs(piece.off.value), piece.part,
           joined(piece.faults, "; ", [&](const CutFault& f) { return told(f, rounding); }),
           remedies_told(piece.remedies, rounding)};
@@ -181,8 +211,9 @@ std::string told(const CutFault& fault, Rounding rounding) {
     case Kind::out_of_square:
       return square_told(fault, rounding);
     case Kind::mirrored:
-      return fmt::format("mirrored: its notch is at the {}, wanted at the {}", fault.other,
-                         fault.where);
+      return mirrored_told(fault);
+    case Kind::end_for_end:
+      return "end for end: turned round, its front still in front, it is as needed";
     case Kind::notch_without_clearance:
       return notch_told(fault, "cut to what stands there, without its clearance", rounding);
     case Kind::notch_too_small:
@@ -208,11 +239,11 @@ std::string told(const CutFault& fault, Rounding rounding) {
   return {};
 }
 
-std::string told(const Spoil& spoil, const Remedy& remedy, Rounding rounding) {
+std::string told(const Spoil& spoil, Rounding rounding) {
   const std::string by = size(spoil.by_mm, rounding);
   switch (spoil.kind) {
     case Spoil::Kind::cutout_moves:
-      return fmt::format("{} comes {} nearer to the {} edge", spoil.name, by, remedy.edge);
+      return fmt::format("{} comes {} nearer to the {} edge", spoil.name, by, spoil.edge);
     case Spoil::Kind::cutout_cut:
       return spoil.by_mm > 0 ? fmt::format("only {} of wood is left beside {}", by, spoil.name)
                              : fmt::format("it cuts into {}", spoil.name);
@@ -221,7 +252,7 @@ std::string told(const Spoil& spoil, const Remedy& remedy, Rounding rounding) {
     case Spoil::Kind::not_centered:
       return "its two sides are no longer alike";
     case Spoil::Kind::comes_short:
-      return fmt::format("it comes {} short there", by);
+      return fmt::format("it comes {} short in {}", by, spoil.name);
     case Spoil::Kind::other_face:
       return "its other face shows";
     case Spoil::Kind::filled:

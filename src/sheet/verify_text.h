@@ -13,7 +13,7 @@ namespace nook {
 std::string told(const CutFault& fault, Rounding rounding);
 
 /// What a remedy spoils: "porthole comes 3 3/4" nearer to the left edge".
-std::string told(const Spoil& spoil, const Remedy& remedy, Rounding rounding);
+std::string told(const Spoil& spoil, Rounding rounding);
 
 /// One finding a piece, worst first.
 std::vector<Finding> verify_findings(const VerifyAnswer& verify, const Style& style);

@@ -141,12 +141,33 @@ void add_notch(std::vector<CutFault>& faults, const Judged& judged, const Needed
   }
 }
 
+// The most that a panel's figure uses up of what is accepted.
+double most_used(const Judged& judged) {
+  double most = 0;
+  for (const CutFigure& figure : judged.figures)
+    if (figure.known() && !figure.of_notch()) most = std::max(most, figure.used());
+  return most;
+}
+
+// Turned over, its notches are where they are wanted and all else is no worse.
+bool suits_turned(const Judged& judged) {
+  if (!may_turn(*judged.needed, Turn::sideways)) return false;
+  const Judged over = judge_seen(turned(judged.piece, Turn::sideways, size_of(*judged.needed)),
+                                 *judged.needed, judged.scale);
+  const auto notch_well = [&](const CutFigure& figure) {
+    return !figure.of_notch() ||
+           (figure.known() && verdict_for(figure, judged.scale.sure) != Verdict::does_not_fit);
+  };
+  return over.extra.empty() && most_used(over) <= std::max(1.0, most_used(judged)) &&
+         std::all_of(over.figures.begin(), over.figures.end(), notch_well);
+}
+
 // A notch that is wanted here and was cut on the other side.
 bool add_mirrored(std::vector<CutFault>& faults, const Judged& judged, const NeededNotch& notch) {
-  const std::string mirror = mirrored_corner(notch.corner);
+  const std::string mirror = turned_corner(notch.corner, Turn::sideways);
   const auto& extra = judged.extra;
   if (cut_at(judged.piece, notch.corner) ||
-      std::find(extra.begin(), extra.end(), mirror) == extra.end())
+      std::find(extra.begin(), extra.end(), mirror) == extra.end() || !suits_turned(judged))
     return false;
   CutFault made;
   made.kind = Kind::mirrored;
@@ -163,7 +184,7 @@ void add_notches(std::vector<CutFault>& faults, const Judged& judged, double sur
   std::vector<std::string> told;
   for (const NeededNotch& notch : judged.needed->notches) {
     if (add_mirrored(faults, judged, notch))
-      told.push_back(mirrored_corner(notch.corner));
+      told.push_back(turned_corner(notch.corner, Turn::sideways));
     else
       add_notch(faults, judged, notch, sure);
   }

@@ -57,7 +57,8 @@ CutFigure between(CutFigure made, const SideAllowance& a, const SideAllowance& b
   made.low = -std::min(a.under, b.under);
   const double over = std::min(a.over, b.over);
   const bool trapped = a.met && b.met && a.wild + b.wild == 0;
-  made.high = (trapped ? std::min(over, kSawStrays) : over) + a.wild + b.wild;
+  made.wild = a.wild + b.wild;
+  made.high = (trapped ? std::min(over, kSawStrays) : over) + made.wild;
   return made;
 }
 
@@ -210,6 +211,15 @@ bool accepted(const CutFigure& figure, double off) {
 }
 
 }  // namespace
+
+double CutFigure::strayed() const {
+  return off.value - std::clamp(off.value, 0.0, wild);
+}
+
+double CutFigure::used() const {
+  const double by = strayed();
+  return by > 0 ? by / (high - wild) : by / low;
+}
 
 double CutFigure::chance() const {
   return chance_above_zero({high - off.value, off.sd}) +

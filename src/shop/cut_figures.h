@@ -26,12 +26,17 @@ struct CutFigure {
   Of of = Of::width_bottom;
   Measured off;
   double low = 0, high = 0;
+  double wild = 0;     // of `high`: wood that may be left on
   CornerVector row{};  // off = row . corners; not of a notch
   std::string corner;  // of a notch
   double wanted = 0;
   bool measured = true;
 
   bool of_notch() const { return of == Of::notch_width || of == Of::notch_height; }
+  /// How far it is off, wood left wild not counted.
+  double strayed() const;
+  /// How much of what is accepted it uses up: over 1 it is off too far.
+  double used() const;
   /// Whether the readings say anything about it: else its sd is wider than what is accepted.
   bool known() const { return off.sd < high - low; }
   /// The chance that it is within what is accepted.

@@ -19,6 +19,8 @@ constexpr double kProbe = 0.01;  // mm, step of a numerical slope. Chosen
 constexpr int kRounds = 8;       // of Gauss-Newton; it settles in three. Chosen
 
 enum Corner { lower_left, lower_right, upper_right, upper_left };
+constexpr Corner kAround[] = {lower_left, lower_right, upper_right, upper_left};
+constexpr Corner kDiagonals[2][2] = {{lower_left, upper_right}, {lower_right, upper_left}};
 
 // The vertex nearest to a corner of the outline's bounds.
 size_t vertex_at(const Polygon& outline, Corner corner) {
@@ -57,6 +59,13 @@ Reads height_at(const Polygon& needed, double at) {
   return [width](const Polygon& p) { return width(turned(p)); };
 }
 
+// What a tape reads from corner to corner, the first diagonal or the second.
+Reads diagonal(const Polygon& needed, size_t which) {
+  const size_t a = vertex_at(needed, kDiagonals[which][0]);
+  const size_t b = vertex_at(needed, kDiagonals[which][1]);
+  return [a, b](const Polygon& p) { return norm(p[b] - p[a]); };
+}
+
 // `astray`: what it reads when it is taken kAstray aside, mm.
 void add(std::vector<Taped>& all, const CheckedAt& reading, const Taped& one, double astray) {
   for (const Length value : reading.measured)
@@ -79,13 +88,9 @@ std::vector<Taped> taped(const PieceAsCut& piece, const Polygon& outline, double
   std::vector<Taped> all;
   add_chords(all, piece.widths, outline, {0, sd, {}, CutDisagreement::Of::width, 0});
   add_chords(all, piece.heights, outline, {0, sd, {}, CutDisagreement::Of::height, 0});
-  const Corner ends[2][2] = {{lower_left, upper_right}, {lower_right, upper_left}};
-  for (size_t k = 0; k < piece.diagonals.size() && k < 2; ++k) {
-    const size_t a = vertex_at(outline, ends[k][0]), b = vertex_at(outline, ends[k][1]);
-    const auto from = [a, b](const Polygon& p) { return norm(p[b] - p[a]); };
-    add(all, piece.diagonals[k], {0, sd, from, CutDisagreement::Of::diagonal, static_cast<int>(k)},
-        0);
-  }
+  for (size_t k = 0; k < piece.diagonals.size() && k < 2; ++k)
+    add(all, piece.diagonals[k],
+        {0, sd, diagonal(outline, k), CutDisagreement::Of::diagonal, static_cast<int>(k)}, 0);
   return all;
 }
 
@@ -270,21 +275,20 @@ CutShape cut_shape(const PieceAsCut& piece, const NeededPiece& needed, double sd
   return shape;
 }
 
-std::string mirrored_corner(std::string corner) {
-  const auto swap_word = [&](const std::string& from, const std::string& to) {
-    const size_t at = corner.find(from);
-    if (at == std::string::npos) return false;
-    corner.replace(at, from.size(), to);
-    return true;
-  };
-  if (!swap_word("left", "right")) swap_word("right", "left");
-  return corner;
+std::array<Vec2, 4> corners_of(const Polygon& outline, const Polygon& needed) {
+  std::array<Vec2, 4> corners;
+  for (const Corner corner : kAround) corners[corner] = outline[vertex_at(needed, corner)];
+  return corners;
 }
 
-PieceAsCut seen_from_front(PieceAsCut piece, double width) {
-  for (CheckedAt& height : piece.heights) height.at = millimetres(width) - height.at;
-  if (piece.diagonals.size() == 2) std::swap(piece.diagonals[0], piece.diagonals[1]);
-  for (NotchAsCut& notch : piece.notches) notch.corner = mirrored_corner(notch.corner);
+PieceAsCut read_from(const Polygon& outline, PieceAsCut piece, const Polygon& needed) {
+  const auto take = [&](CheckedAt& reading, const Reads& from) {
+    for (Length& value : reading.measured) value = millimetres(from(outline));
+  };
+  for (CheckedAt& width : piece.widths) take(width, width_at(needed, width.at.mm));
+  for (CheckedAt& height : piece.heights) take(height, height_at(needed, height.at.mm));
+  for (size_t k = 0; k < piece.diagonals.size() && k < 2; ++k)
+    take(piece.diagonals[k], diagonal(needed, k));
   return piece;
 }
 

@@ -1,6 +1,7 @@
 // A piece as cut: its little least-squares adjustment from widths, heights and diagonals.
 #pragma once
 
+#include <array>
 #include <optional>
 #include <vector>
 
@@ -41,16 +42,17 @@ struct CutShape {
 /// The needed outline, its corners moved by `off`; between them it moves evenly.
 Polygon with_corners(const Polygon& outline, const CornerVector& off);
 
+/// The vertices of an outline at the corners of `needed` (the same vertices, moved): lower left,
+/// lower right, upper right, upper left.
+std::array<Vec2, 4> corners_of(const Polygon& outline, const Polygon& needed);
+
+/// The piece with each reading as a tape would take it from `outline`, which is the needed one with
+/// its vertices moved.
+PieceAsCut read_from(const Polygon& outline, PieceAsCut piece, const Polygon& needed);
+
 /// The shape that the readings of `piece` (in the piece frame) say. `sd`: of one reading, mm; a
 /// reading's own sd replaces it; 1 mm (chosen) in where it was taken comes on top. What no reading
 /// says stays open by 100 mm, and out of square and parallel by 20 mm (chosen).
 CutShape cut_shape(const PieceAsCut& piece, const NeededPiece& needed, double sd);
-
-/// The readings as they would be from the front: where the piece was measured from behind, left and
-/// right change places.
-PieceAsCut seen_from_front(PieceAsCut piece, double width);
-
-/// Left and right of a corner's name changed.
-std::string mirrored_corner(std::string corner);
 
 }  // namespace nook

@@ -4,12 +4,20 @@
 #include <vector>
 
 #include "shop/cut_figures.h"
+#include "shop/turned.h"
 
 namespace nook {
+
+/// What one reading of a piece is worth, and how sure a verdict has to be.
+struct CutScale {
+  double sd = 0;
+  double sure = 0.95;
+};
 
 struct Judged {
   PieceAsCut piece;  // its readings as seen from the front
   const NeededPiece* needed = nullptr;
+  CutScale scale;
   CutShape shape;
   std::vector<CutFigure> figures;
   std::vector<std::string> extra;  // corners that have a notch and should not
@@ -19,13 +27,13 @@ struct Judged {
   const CutFigure* figure(CutFigure::Of of) const;
 };
 
-/// What one reading of a piece is worth, and how sure a verdict has to be.
-struct CutScale {
-  double sd = 0;
-  double sure = 0.95;
-};
+/// The readings are as seen from the front already.
+Judged judge_seen(PieceAsCut seen, const NeededPiece& needed, CutScale scale);
 
 /// A piece that shows both faces or none is held the way round that suits it better.
 Judged judge(const PieceAsCut& cut, const NeededPiece& needed, CutScale scale);
+
+/// The width and height of the needed outline, mm.
+Vec2 size_of(const NeededPiece& needed);
 
 }  // namespace nook

@@ -205,13 +205,15 @@ std::vector<NeededPiece> needed_pieces(const Design& design, const FitAnswer& fi
                      closing_move(drawn, room_cuts),
                      cut_to(drawn, cuts(design, fit, k, is_forecut)),
                      allowances(design, fit, piece),
-                     {}};
+                     {},
+                     false};
     for (const NotchFit& notch : fit.notches) {
       if (notch.piece != k || notch.polygon.empty()) continue;
       if (auto corner = in_corner(next, notch)) {
         corner->clearance_mm = design.contacts[notch.contact].clearance.mm;
         gather(next.notches, *corner);
-      }
+      } else
+        next.notched_between = true;
     }
     needed.push_back(std::move(next));
   }

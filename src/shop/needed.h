@@ -42,6 +42,7 @@ struct NeededPiece {
   Polygon outline;  // as it leaves the shop: tapers and shop scribes applied, before notching
   std::array<SideAllowance, 4> sides;  // by EdgeSide
   std::vector<NeededNotch> notches;    // one a corner
+  bool notched_between = false;        // a notch besides that opens no corner
 };
 
 /// What a piece may stray where nothing else is said: less than a saw's kerf, so that a cut on the

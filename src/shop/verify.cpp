@@ -54,13 +54,40 @@ const Measuring* swapped_with(const Measuring& piece, const std::vector<Measurin
   return nullptr;
 }
 
-CutFault swap_fault(const Measuring& piece, const std::string& other) {
-  const std::vector<CutFault> own = faults_of(piece.judged, 0.95);
+CutFault swap_fault(const Measuring& piece, const std::string& other, double sure) {
+  const std::vector<CutFault> own = faults_of(piece.judged, sure);
   CutFault fault;
   fault.kind = CutFault::Kind::swapped;
   fault.of = CutFault::Of::whole;
   fault.other = other;
   if (!own.empty()) fault.off = own.front().off;
+  return fault;
+}
+
+// A turn after which a piece that does not fit, or whose readings disagree, is as needed.
+std::optional<Turn> turn_for(const Measuring& piece, CutScale scale) {
+  if (piece.judged.verdict != Verdict::does_not_fit && !piece.judged.shape.disagreement)
+    return std::nullopt;
+  for (const Turn turn : {Turn::end_for_end, Turn::sideways, Turn::endways}) {
+    const bool may =
+        std::all_of(piece.needed.begin(), piece.needed.end(),
+                    [&](const NeededPiece* needed) { return may_turn(*needed, turn); });
+    const PieceAsCut other = turned(*piece.cut, turn, size_of(*piece.judged.needed));
+    if (may && judged_for(other, piece.needed, scale).verdict == Verdict::fits) return turn;
+  }
+  return std::nullopt;
+}
+
+// A notch on the other side is told as that; all else as the piece.
+CutFault turn_fault(const PieceVerify& piece, Turn turn) {
+  if (piece.faults.size() == 1 && piece.faults[0].kind == CutFault::Kind::mirrored &&
+      turn == Turn::sideways)
+    return piece.faults[0];
+  CutFault fault;
+  fault.kind = turns_over(turn) ? CutFault::Kind::mirrored : CutFault::Kind::end_for_end;
+  fault.of = CutFault::Of::whole;
+  fault.turn = turn;
+  fault.off = piece.off;
   return fault;
 }
 
@@ -85,11 +112,17 @@ Measured worst_off(const Judged& judged) {
   double most = -1;
   for (const CutFigure& figure : judged.figures) {
     if (!figure.known()) continue;
-    const double used =
-        figure.off.value > 0 ? figure.off.value / figure.high : figure.off.value / figure.low;
-    if (used > most) most = used, worst = figure.off;
+    if (figure.used() > most) most = figure.used(), worst = {figure.strayed(), figure.off.sd};
   }
   return worst;
+}
+
+// The most wood left on that is to be scribed off.
+double most_wild(const Judged& judged) {
+  double most = 0;
+  for (const CutFigure& figure : judged.figures)
+    if (figure.known()) most = std::max(most, figure.off.value - figure.strayed());
+  return most;
 }
 
 CutFault swapped_figures(const std::string& what, Measured off) {
@@ -126,9 +159,12 @@ PieceVerify verified(const Measuring& piece, const std::vector<Measuring>& all, 
                      judged.chance,
                      worst_off(judged),
                      faults_of(judged, scale.sure),
-                     {}};
+                     {},
+                     most_wild(judged)};
   if (const Measuring* other = swapped_with(piece, all, scale))
-    answer.faults = {swap_fault(piece, other->cut->part)};
+    answer.faults = {swap_fault(piece, other->cut->part, scale.sure)};
+  else if (const auto turn = turn_for(piece, scale))
+    answer.faults = {turn_fault(answer, *turn)}, answer.verdict = Verdict::does_not_fit;
   else if (const auto wrong = written_wrong(piece, scale))
     answer.faults = {*wrong}, answer.verdict = Verdict::cannot_tell;
   if (!answer.faults.empty()) answer.off = answer.faults.front().off;

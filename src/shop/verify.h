@@ -10,6 +10,7 @@
 #include "design/as_cut.h"
 #include "room/survey.h"
 #include "shop/needed.h"
+#include "shop/turned.h"
 
 namespace nook {
 
@@ -22,7 +23,8 @@ struct CutFault {
     too_small,
     taper_reversed,
     out_of_square,
-    mirrored,  // its notches are on the other side
+    mirrored,  // turned over (`turn`) it is as needed; or its notch is at `other`, not at `where`
+    end_for_end,  // turned round in its plane it is as needed
     notch_without_clearance,
     notch_too_small,
     notch_too_large,
@@ -41,30 +43,38 @@ struct CutFault {
   Verdict verdict = Verdict::does_not_fit;
   std::string where;  // "at the bottom", "at the top", "lower left"; empty = all over
   double measured_mm = 0, wanted_mm = 0;
-  Measured off;       // measured less wanted; out of square: the top's lean to the right
-  std::string other;  // "sheet" or "board"; the other piece; the other corner
+  Measured off;                // measured less wanted; out of square: the top's lean to the right
+  std::string other;           // "sheet" or "board"; the other piece; the other corner
+  Turn turn = Turn::sideways;  // of a mirrored piece
+};
+
+/// Wood off one side, mm: the greatest width, and at bottom and top, or left and right.
+struct SideTrim {
+  std::string edge;
+  double by_mm = 0, by_first_mm = 0, by_last_mm = 0;
 };
 
 /// What a remedy spoils.
 struct Spoil {
   enum class Kind {
-    cutout_moves,   // `name` comes `by_mm` nearer to the trimmed edge
+    cutout_moves,   // `name` comes `by_mm` nearer to the trimmed `edge`
     cutout_cut,     // the trim cuts into it, or leaves under 1 in beside it
     notch_narrows,  // cut it `by_mm` deeper again
     not_centered,   // the piece is drawn the same on both sides and will not be any more
-    comes_short,    // the piece is `by_mm` smaller than wanted
+    comes_short,    // the piece is `by_mm` smaller than wanted, in `name`: "width" or "height"
     other_face,     // the face that was to show goes to the back
     filled          // the gap it leaves has to be hidden
   };
   Kind kind = Kind::cutout_moves;
   std::string name;
   double by_mm = 0;
+  std::string edge = {};
 };
 struct Remedy {
   enum class Do {
     trim,
     recut_notch,
-    turn_over,
+    turn,  // `turn` says how
     change_marks,
     fill,
     cut_again,
@@ -77,6 +87,8 @@ struct Remedy {
   std::string edge;  // trim: "left"; a notch: its corner; change_marks: the other piece
   double by_mm = 0;  // the greatest width taken off (or filled)
   double by_first_mm = 0, by_last_mm = 0;  // of a trim: at bottom and top, or left and right
+  std::vector<SideTrim> also;              // of a trim: the other sides that are trimmed with it
+  Turn turn = Turn::sideways;
   std::vector<Spoil> spoils;
 };
 
@@ -84,9 +96,10 @@ struct PieceVerify {
   std::string part;
   Verdict verdict = Verdict::fits;
   double chance = 1;             // that every figure keeps to what is accepted
-  Measured off;                  // the worst figure, measured less wanted, mm
+  Measured off;                  // the worst figure, measured less wanted, wild wood apart, mm
   std::vector<CutFault> faults;  // worst first
   std::vector<Remedy> remedies;  // fault by fault, the one that spoils least first
+  double wild_mm = 0;            // the most wood left on to be scribed off
 };
 struct VerifyAnswer {
   bool known = true;                      // false: held against the drawing alone

@@ -182,11 +182,58 @@ class Verify(unittest.TestCase):
                    "panel", "off by a kerf")
 
     def test_a_trim_spoils_a_notch_by_what_comes_off_at_its_own_end(self):
+        # Its right side is upright, its left one leans out by 3/8: hypot(36, 70) = 78.71 and
+        # hypot(36 3/8, 70) = 78.89. Off the right the other side would still lean: out of square.
         for low, high, spoiled in (("36", "36 3/8", 0), ("36 3/8", "36", 1)):
-            diagonals = ("78 7/8", "78 3/4") if high > low else ("78 3/4", "78 7/8")
+            diagonals = ("78 3/4", "78 7/8") if high > low else ("78 7/8", "78 3/4")
             found, _ = self.fault(cut(panel=(low, high, "70", "70", *diagonals, RIGHT["panel"][6])), "panel", "too large")
-            left = next(r for r in found["remedy"] if r["trim_edge"] == "left")
-            self.assertEqual(sum("notch" in s for s in left["spoils"]), spoiled, found)
+            self.assertEqual([r["trim_edge"] for r in found["remedy"]], ["left"], found)
+            self.assertEqual(sum("notch" in s for s in found["remedy"][0]["spoils"]), spoiled, found)
+
+    def deck(self, *sizes):
+        """The deck alone, measured at 2 and 34 up and 2 and 44 from the left."""
+        low, high, first, second = sizes
+        return self.verified(f'''units = "inch"
+[[piece]]
+part = "deck"
+widths = [["2", "{low}"], ["34", "{high}"]]
+heights = [["2", "36"], ["44", "36"]]
+diagonals = ["{first}", "{second}"]
+''', "deck")
+
+    def test_a_deck_left_square_is_trimmed_along_the_wall_that_opens_and_nowhere_else(self):
+        # The corner opens 1.4 degrees: 36 tan 1.4 = 0.880 in over the deck, 46 + 2 tan 1.4 = 46.05
+        # at 2 up. Square at 46 13/16 it is 0.76 too wide there and right at 34 up; off its right
+        # edge, which meets nothing, the wedge would leave both sides leaning.
+        found = self.deck("46 13/16", "46 13/16", "59 1/16", "59 1/16")
+        self.assertEqual([r["trim_edge"] for r in found["remedy"]], ["left"], found)
+        self.assertEqual(found["remedy"][0]["spoils"], [])
+        wedge = [mm / INCH for mm in found["remedy"][0]["by_ends_mm"]]
+        self.assertAlmostEqual(wedge[0], 46 + 13 / 16 - 46.05, delta=0.07)
+        self.assertAlmostEqual(wedge[1], 0, delta=0.04)
+        # Off its left edge, as told, it is as needed; off its right edge it would not have been.
+        done = self.deck("46 1/16", "46 13/16", "58 7/16", "59 1/16")
+        self.assertEqual(done["verdict"], "fits", done)
+        off_right = self.deck("46 1/16", "46 13/16", "59 1/16", "58 7/16")
+        self.assertEqual(off_right["verdict"], "does not fit", off_right)
+
+    def test_a_deck_cut_on_the_other_face_is_told_and_turned_over(self):
+        # As needed, seen from its front: 58 7/16 = hypot(46, 36), 59 1/8 = hypot(46 7/8, 36).
+        # Left for right the diagonals change places; top for bottom the widths do too.
+        over = self.deck("46 1/16", "46 13/16", "59 1/8", "58 7/16")
+        end = self.deck("46 13/16", "46 1/16", "59 1/8", "58 7/16")
+        for found, way in ((over, "left for right"), (end, "top for bottom")):
+            self.assertEqual(found["verdict"], "does not fit")
+            self.assertEqual([f["kind"] for f in found["faults"]], ["mirrored"], found)
+            self.assertIn(way, found["faults"][0]["text"])
+            self.assertEqual([r["do"] for r in found["remedy"]], ["turn over", "cut again"])
+            self.assertEqual(found["remedy"][0]["spoils"], ["its other face shows"])
+
+    def test_a_deck_measured_end_for_end_is_turned_round_and_keeps_its_front(self):
+        found = self.deck("46 13/16", "46 1/16", "58 7/16", "59 1/8")
+        self.assertEqual([f["kind"] for f in found["faults"]], ["end for end"], found)
+        self.assertEqual([(r["do"], r["spoils"]) for r in found["remedy"]],
+                         [("turn end for end", [])])
 
     def written(self, part, widths, heights):
         """The entry of a piece with sizes as given: [where, size] pairs."""

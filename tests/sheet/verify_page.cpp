@@ -30,7 +30,7 @@ VerifyAnswer sample_pieces() {
   CutFault ripped = fault(CutFault::Kind::still_stock, CutFault::Of::width, 48, 44.25);
   ripped.other = "sheet";
   Remedy left = remedy(Remedy::Do::trim, "left", 3.75);
-  left.spoils = {{Spoil::Kind::cutout_moves, "porthole", inches(3.75).mm}};
+  left.spoils = {{Spoil::Kind::cutout_moves, "porthole", inches(3.75).mm, "left"}};
   PieceVerify wide{"front panel",
                    Verdict::does_not_fit,
                    0,
@@ -40,7 +40,8 @@ VerifyAnswer sample_pieces() {
   CutFault lean = fault(CutFault::Kind::out_of_square, CutFault::Of::square, 0.205, 0);
   Remedy wedge = remedy(Remedy::Do::trim, "bottom", 0.125);
   wedge.by_last_mm = 0;
-  wedge.spoils = {{Spoil::Kind::comes_short, "", inches(0.125).mm}};
+  wedge.also = {{"top", inches(0.125).mm, 0, inches(0.125).mm}};
+  wedge.spoils = {{Spoil::Kind::comes_short, "height", inches(0.125).mm}};
   PieceVerify leaning{"side panel",
                       Verdict::does_not_fit,
                       0,
@@ -70,8 +71,9 @@ does not fit  front panel: still as wide as the sheet: 48", wanted 44 1/4"
                  (porthole comes 3 3/4" nearer to the left edge)
 does not fit  side panel: out of square: its top leans 3/16" to the right, give
               or take 1/16"
-              -> trim the bottom edge, 1/8" at the left and nothing at the right
-                 (it comes 1/8" short there); or cut it again
+              -> trim the bottom edge, 1/8" at the left and nothing at the
+                 right, and the top edge, nothing at the left and 1/8" at the
+                 right (it comes 1/8" short in height); or cut it again
 cannot tell   deck: nothing says that it is square
               -> measure that and write it into pieces.toml, as finely as the
                  tape is marked
@@ -121,6 +123,30 @@ TEST_CASE("verify page: how each fault is mended, in the words of the trade") {
              Catch::Contains("cut the notch larger (lower left, width) by 1/8\""));
   CHECK_THAT(page(large, remedy(Remedy::Do::change_marks, "side panel", 0)),
              Catch::Contains("mark it side panel"));
+}
+
+TEST_CASE("verify page: a piece turned over or round, and wood left wild") {
+  const auto page = [](const PieceVerify& piece) {
+    VerifyAnswer answer;
+    answer.pieces = {piece};
+    return verify_text(answer, Style{});
+  };
+  const auto turned = [](CutFault::Kind kind, Turn turn) {
+    CutFault over = fault(kind, CutFault::Of::whole, 0, 0);
+    over.turn = turn;
+    Remedy turns = remedy(Remedy::Do::turn, "", 0);
+    turns.turn = turn;
+    return PieceVerify{"deck", Verdict::does_not_fit, 0, over.off, {over}, {turns}};
+  };
+  CHECK_THAT(page(turned(CutFault::Kind::mirrored, Turn::sideways)),
+             Catch::Contains("mirrored: turned over, left for right, it is as needed") &&
+                 Catch::Contains("-> turn it over, left for right"));
+  CHECK_THAT(page(turned(CutFault::Kind::mirrored, Turn::endways)),
+             Catch::Contains("-> turn it over, top for bottom"));
+  CHECK_THAT(page(turned(CutFault::Kind::end_for_end, Turn::end_for_end)),
+             Catch::Contains("-> turn it end for end, its front still in front"));
+  PieceVerify wild{"panel", Verdict::fits, 1, {0.3, 0.5}, {}, {}, inches(0.5).mm};
+  CHECK_THAT(page(wild), Catch::Contains("as needed, 1/2\" left wild, off by under 1/16\""));
 }
 
 TEST_CASE("verify JSON: faults and remedies, not rounded") {
