@@ -42,25 +42,37 @@ void Dialogue::walk() {
   std::string line;
   while (true) {
     refresh();
-    const std::optional<Question> question = next();
+    std::optional<Question> question = next();
     if (!question) break;
     say("\n" + wrapped(question->ask, kPageWidth, "") + "  like " + question->like + "\n> ");
     if (!std::getline(std::cin, line)) break;
     line = trimmed(line);
     if (line == "done") break;
-    heard(*question, line);
+    if (refresh()) question = still_open(*question, line);
+    if (question) heard(*question, line);
   }
+  leave_out_doubted();
   say("\n");
 }
 
 // The file is the truth: what was written into it meanwhile counts.
-void Dialogue::refresh() {
-  if (!has_file(file_)) return;
+bool Dialogue::refresh() {
+  if (!has_file(file_)) return false;
   const auto read = file_text(file_, file_);
   if (!read) throw std::runtime_error(message(read.error(), ""));
-  if (*read == text_) return;
+  if (*read == text_) return false;
   text_ = *read;
   steps_.clear();
+  again_ = false;
+  return true;
+}
+
+// The same question to the file as it is now, or nothing where the file answers it.
+std::optional<Question> Dialogue::still_open(const Question& question, const std::string& line) {
+  for (Question& now : open(text_))
+    if (now.id == question.id) return std::move(now);
+  say(wrapped(line, kPageWidth, "  left out, the file has been changed: "));
+  return {};
 }
 
 bool Dialogue::sound(const std::string& text) const {

@@ -51,7 +51,9 @@ class Dialogue {
     Answers answers;
   };
 
-  void refresh();
+  /// Whether the file has changed since it was last read or written here.
+  bool refresh();
+  std::optional<Question> still_open(const Question& question, const std::string& line);
   bool sound(const std::string& text) const;
   std::optional<Question> next();
   void heard(const Question& question, const std::string& line);

@@ -10,10 +10,11 @@
 namespace nook {
 
 std::vector<Question> RoomEntry::open(const std::string& text) {
-  std::vector<Question> first = first_questions(text);
-  if (!first.empty()) return first;
+  std::vector<Question> questions = first_questions(text, design_);
   const auto survey = parse_room(text, file());
-  return survey ? open_questions(*survey, design_) : std::vector<Question>{};
+  if (!survey || survey->walls.empty()) return questions;
+  for (Question& next : open_questions(*survey, design_)) questions.push_back(std::move(next));
+  return questions;
 }
 
 Diagnostics RoomEntry::faults(const std::string& text) const {

@@ -12,7 +12,8 @@
 namespace nook {
 namespace {
 
-constexpr double kOffCorner = 50;  // mm that a mark stays off a wall's other corner. Chosen
+constexpr double kOffCorner = 50;    // mm that a mark stays off a wall's other corner. Chosen
+constexpr double kLeastReach = 305;  // mm, a foot: nearer marks tell little of an angle. Chosen
 constexpr Length kUsualHeight = millimetres(1000);  // as everywhere in room.toml
 
 UsageFault misasked(const std::string& what) {
@@ -45,13 +46,11 @@ int wall_named(const Survey& survey, const std::string& name) {
 // No wall is as long as a mark beyond its end wants it.
 void require_on_wall(const Survey& survey, int wall, Length along) {
   const Wall& entry = survey.walls[wall];
-  Length longest{0};
-  for (const Reading& length : entry.length)
-    if (!length.struck) longest.mm = std::max(longest.mm, length.value.mm);
-  if (longest.mm == 0 || along.mm <= longest.mm) return;
+  const std::optional<Length> longest = entry.longest();
+  if (!longest || along <= *longest) return;
   const Rounding rounding = usual_rounding(survey.units);
   throw misasked(fmt::format("the {} wall is {} long: it has no mark {} along", entry.name,
-                             with_unit(longest, rounding), with_unit(along, rounding)));
+                             with_unit(*longest, rounding), with_unit(along, rounding)));
 }
 
 Reading tape_reading(const Survey& survey, double mm) {
@@ -151,11 +150,17 @@ Foretold between_marks(const std::vector<Word>& words, const Job& job, const Roo
   return asked;
 }
 
-/// The furthest that any piece comes from corner `corner` along wall `wall`, rounded down to a mark
-/// that is easy to lay off.
-Length reach_along(const RoomShape& room, int corner, int wall, const FitAnswer& fit, Unit unit) {
+/// Of a height that may count from the level line.
+Length above_floor(const Height& height, const RoomShape& room) {
+  return height.from_line ? millimetres(room.line_z.value_or(0)) + height.value : height.value;
+}
+
+/// The furthest that any piece comes from corner `corner` along wall `wall`, or a foot, which still
+/// tells the angle; rounded down to a mark that is easy to lay off on the wall.
+Length reach_along(const Job& job, const RoomShape& room, int wall, const FitAnswer& fit) {
+  const int corner = job.origin_corner;
   const double start = room.corner_along(corner, wall, 0);
-  double far = 0;
+  double far = kLeastReach;
   for (std::size_t i = 0; i < fit.pieces.size(); ++i) {
     for (const Vec2 point : fit.pieces[i].drawn->outline) {
       const Vec3 p = fit.frames[i].room_from_piece({point.x, point.y, 0});
@@ -165,7 +170,9 @@ Length reach_along(const RoomShape& room, int corner, int wall, const FitAnswer&
   }
   const bool ends_in_corner = wall > 0 && wall + 1 < static_cast<int>(room.walls.size());
   if (ends_in_corner) far = std::min(far, room.walls[wall].length - kOffCorner);
-  const double step = unit == Unit::inch ? kMillimetresPerInch : 10;
+  if (const auto longest = job.survey.walls[wall].longest())
+    far = std::min(far, longest->mm - (ends_in_corner ? kOffCorner : 0));
+  const double step = job.survey.units == Unit::inch ? kMillimetresPerInch : 10;
   return millimetres(std::max(1.0, std::floor(far / step)) * step);
 }
 
@@ -195,11 +202,12 @@ Foretold proof_of(const Job& job, const RoomWorked& room, const FitAnswer& fit) 
     return asked;
   }
   for (int side = 0; side < 2; ++side) {
-    asked.along[side] = reach_along(room.adjustment.room(), k, k + side, fit, job.survey.units);
+    asked.along[side] = reach_along(job, room.adjustment.room(), k + side, fit);
   }
   const auto taken = std::find_if(job.survey.corners.begin(), job.survey.corners.end(),
                                   [&](const Corner& corner) { return corner.walls[0] == k; });
-  asked.height = taken == job.survey.corners.end() ? kUsualHeight : taken->height.value;
+  asked.height =
+      taken == job.survey.corners.end() ? kUsualHeight : above_floor(taken->height, room.shape());
   return diagonal(job, room, k, asked);
 }
 

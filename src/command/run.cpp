@@ -51,11 +51,17 @@ ExitStatus carried_out(const std::vector<std::string>& words) {
   return command.run(request);
 }
 
+// The job as typed, before the words were understood: the first that is no option.
+std::string job_of(const std::vector<std::string>& words) {
+  const bool given = words.size() > 1 && !words[1].starts_with("-");
+  return given ? words[1] : ".";
+}
+
 ExitStatus misused(const std::vector<std::string>& words, const UsageFault& fault) {
   const Diagnostic said{"nookfit", {}, fault.what(), fault.code, fault.help};
   complain(message(said, ""));
   if (std::find(words.begin(), words.end(), "--json") != words.end()) {
-    print(bad_input(command_named(words.front()) ? words.front() : "", ".", {said}));
+    print(bad_input(command_named(words.front()) ? words.front() : "", job_of(words), {said}));
   }
   return ExitStatus::bad_input;
 }

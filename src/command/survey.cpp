@@ -60,6 +60,20 @@ tl::expected<Job, Faults> job_to_measure(const std::string& folder) {
   return job;
 }
 
+// Whatever of a job is there before the entry: a design alone says where readings matter.
+tl::expected<Job, Faults> job_so_far(const std::string& folder) {
+  if (has_room(folder)) return read_job(folder);
+  Job job;
+  const std::string file = folder + "/design.toml";
+  if (!has_file(file)) return job;
+  const auto text = file_text(file, file);
+  if (!text) return tl::unexpected(Faults{{text.error()}, {}});
+  auto design = parse_design(*text, file);
+  if (!design) return tl::unexpected(Faults{design.error(), {{file, *text}}});
+  job.design = std::move(*design);
+  return job;
+}
+
 ExitStatus print_sheet(const Request& request) {
   auto job = job_to_measure(request.job);
   if (!job) return told(request, job.error());
@@ -77,16 +91,11 @@ ExitStatus print_sheet(const Request& request) {
 
 ExitStatus run_survey(const Request& request) {
   if (request.has("--sheet")) return print_sheet(request);
-  std::optional<Job> job;
-  if (has_room(request.job)) {
-    auto read = read_job(request.job);
-    if (!read) return told(request, read.error());
-    job = std::move(*read);
-  }
+  auto job = job_so_far(request.job);
+  if (!job) return told(request, job.error());
   const bool json = request.has("--json"), fixed = request.has("--round") || request.has("--units");
-  Survey none;
-  const Style asked = style_of(request, job ? job->survey : none);
-  RoomEntry entry(request.job, job && job->design ? &*job->design : nullptr, json);
+  const Style asked = style_of(request, job->survey);
+  RoomEntry entry(request.job, job->design ? &*job->design : nullptr, json);
   entry.walk(fixed ? &asked.rounding : nullptr);
   auto after = read_job(request.job);
   if (!after) return told(request, after.error());

@@ -152,6 +152,8 @@ void read_corner(RoomFile& file, const Node& node, int index, std::map<Spot, std
   if (at.corner.place.line == 0) {
     at.corner.place = node.place;
     at.corner.height = at.height;
+    at.corner.entry = index;
+    at.corner.right_first = at.swapped;
   }
   const auto& diagonals = table.list({"diagonals"});
   for (std::size_t i = 0; i < diagonals.size(); ++i)

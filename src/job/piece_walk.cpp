@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "job/node.h"
 #include "job/walk_part.h"
 
 namespace nook {
@@ -55,7 +56,8 @@ auto setter(const Bench& bench, const std::string& key) {
   return [=, part = bench.piece.part, unit = bench.units, path = bench.path(key)](
              TextEdit& edit, const std::string& value) -> Done {
     if (made) return edit.set(key_path(path), value);
-    if (first && edit.text().find("units") == std::string::npos) {
+    const auto tree = parse_tree(edit.text(), "");
+    if (first && tree && !tree->find("units")) {
       const char* word = unit == Unit::inch ? "inch" : unit == Unit::mm ? "mm" : "cm";
       if (const Done done = edit.set(key_path("units"), quoted(word)); !done) return done;
     }
@@ -84,7 +86,7 @@ void ask_size(const Bench& bench, const SizeToMeasure& size, const SizeAsked& as
   const auto set = setter(bench, asked.key);
   const bool first = there.empty();
   to.push_back({{asked.key + " " + bench.piece.part + " " + at, asked.ask,
-                 bench.units == Unit::inch ? "37 1/4" : "946", kSizeSketch, false,
+                 like(bench.units, "37 1/4", "946"), kSizeSketch, false,
                  [=](TextEdit& edit, const Answers& answers) {
                    const std::string item = "[" + quoted(at) + ", " + readings(answers) + "]";
                    return first ? set(edit, "[" + item + "]") : edit.append(key_path(path), item);
@@ -113,8 +115,8 @@ void ask_diagonals(const Bench& bench, std::vector<PieceQuestion>& to) {
   to.push_back({{"diagonals " + bench.piece.part,
                  "Both diagonals of the " + bench.piece.part +
                      ": lower left to upper right, a comma, then the other?",
-                 bench.units == Unit::inch ? "91 7/8, 91 15/16" : "2334, 2335", kDiagonalSketch,
-                 false, [=](TextEdit& edit, const Answers& answers) -> Done {
+                 like(bench.units, "91 7/8, 91 15/16", "2334, 2335"), kDiagonalSketch, false,
+                 [=](TextEdit& edit, const Answers& answers) -> Done {
                    const std::vector<std::string> two = parts_of(answers.back().text);
                    if (two.size() != 2)
                      return tl::unexpected(std::string("say both, with a comma between"));
@@ -132,7 +134,7 @@ void ask_notch(const Bench& bench, const std::string& corner, std::vector<PieceQ
   to.push_back({{"notch " + bench.piece.part + " " + corner,
                  "Notch in the " + corner + " corner of the " + bench.piece.part +
                      ": its width, a comma, its height?",
-                 bench.units == Unit::inch ? "3/4, 5 1/2" : "19, 140", kNotchSketch, false,
+                 like(bench.units, "3/4, 5 1/2", "19, 140"), kNotchSketch, false,
                  [=](TextEdit& edit, const Answers& answers) -> Done {
                    const std::vector<std::string> two = parts_of(answers.back().text);
                    if (two.size() != 2)

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <sstream>
 
+#include "job/node.h"
 #include "job/walk_part.h"
 
 namespace nook {
@@ -67,23 +68,25 @@ std::vector<std::string> parts_of(const std::string& answer) {
   return parts;
 }
 
-std::vector<Question> first_questions(const std::string& text) {
-  const auto lacks = [&](const char* key) { return text.find(key) == std::string::npos; };
+std::vector<Question> first_questions(const std::string& text, const Design* design) {
+  const auto tree = parse_tree(text, "");
   std::vector<Question> questions;
+  if (!tree) return questions;
+  const auto lacks = [&](const char* key) { return !tree->find(key); };
   if (lacks("units"))
     questions.push_back({"units", "In which unit do you read the tape: inch, mm or cm?", "inch",
                          "\n  Readings may still be typed in any unit.\n", false, write_units});
-  if (lacks("[tape]"))
+  if (lacks("tape"))
     questions.push_back(
         {"tape", "How is the tape's end set in a corner: bent, case, block or burned?", "block",
          "\n  block: a block of known length in the corner, added on: the best.\n"
          "  case: the length of the tape's case added on. burned: held at a mark.\n"
          "  bent: the tape bent into the corner and read at the bend: good to 1/16 in.\n",
          false, write_tape});
-  if (lacks("[[wall]]"))
+  if (lacks("wall"))
     questions.push_back({"walls", "Names of the walls, from left to right as you face the corner?",
-                         "left, right", "\n  Two make a corner, three an alcove.\n", false,
-                         write_walls});
+                         design ? design->corner[0] + ", " + design->corner[1] : "left, right",
+                         "\n  Two make a corner, three an alcove.\n", false, write_walls});
   return questions;
 }
 

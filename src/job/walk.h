@@ -28,8 +28,9 @@ struct Question {
   std::function<TextEdit::Done(TextEdit&, const Answers&)> write;
 };
 
-/// What a new file is asked first: units, walls, how the tape's end is set.
-std::vector<Question> first_questions(const std::string& text);
+/// What a new file is asked first: units, walls (those of `design`, or null, as the example), how
+/// the tape's end is set. Nothing of a text that is not TOML.
+std::vector<Question> first_questions(const std::string& text, const Design* design);
 
 /// What the readings still lack, in walking order: lengths and boards, floor down from the level
 /// line, diagonals across the corners, walls beside the pieces of `design` (null: at usual places),

@@ -24,21 +24,33 @@ Found found_in(std::string answer) {
   return found;
 }
 
-tl::expected<std::string, std::string> stud_of(const std::string& answer,
-                                               const std::string& height) {
+// The keys of one find.
+tl::expected<Parts, std::string> stud_of(const std::string& answer, const std::string& height) {
   const Found found = found_in(answer);
   if (found.numbers.empty() || found.numbers.size() > 2)
     return tl::unexpected(std::string("say both edges with a comma between, or the center"));
   const std::string where = found.numbers.size() == 1 ? "centre = " + quoted(found.numbers[0])
                                                       : "edges = [" + quoted(found.numbers[0]) +
                                                             ", " + quoted(found.numbers[1]) + "]";
-  return "{ " + where + ", height = " + quoted(height) + ", by = " + quoted(found.by) + " }";
+  return Parts{where, "height = " + quoted(height), "by = " + quoted(found.by)};
 }
 
-Done write_stud(TextEdit& edit, int wall, bool first, const std::string& item) {
-  const std::string path = "wall[" + std::to_string(wall) + "].studs";
-  if (!first) return edit.append(key_path(path + ".found"), item);
-  return edit.set(key_path(path), "{ kind = 'wood', found = [" + item + "] }");
+// Each followed by `after`, the last one by nothing.
+std::string joined(const Parts& keys, const std::string& after) {
+  std::string text;
+  for (const std::string& key : keys) text += (text.empty() ? "" : after) + key;
+  return text;
+}
+
+// Into the list, or the tables, that the file has; else into a list of its own.
+Done write_stud(TextEdit& edit, int wall, const std::optional<Studs>& studs, const Parts& keys) {
+  const KeyPath path = key_path("wall[" + std::to_string(wall) + "].studs"),
+                list = key_path("wall[" + std::to_string(wall) + "].studs.found");
+  const std::string item = "{ " + joined(keys, ", ") + " }";
+  if (!studs) return edit.set(path, "{ kind = 'wood', found = [" + item + "] }");
+  if (studs->found.empty()) return edit.set(list, "[" + item + "]");
+  const Done listed = edit.append(list, item);
+  return listed ? listed : edit.append_table(list, joined(keys, "\n") + "\n");
 }
 
 Done write_box(TextEdit& edit, int wall, const std::string& answer) {
@@ -67,10 +79,8 @@ Done write_door(TextEdit& edit, const std::string& answer) {
 }  // namespace
 
 void add_studs(const Walk& walk, std::vector<Question>& to) {
-  const bool inch = walk.survey.units == Unit::inch;
   for (int wall = 0; wall < static_cast<int>(walk.spots.size()); ++wall) {
     const Wall& entry = walk.survey.walls[wall];
-    const bool first = !entry.studs;
     const std::string height = easy(walk.survey, walk.spots[wall].height);
     const std::size_t known = entry.studs ? entry.studs->found.size() : 0;
     to.push_back({"stud " + entry.name,
@@ -78,23 +88,23 @@ void add_studs(const Walk& walk, std::vector<Question>& to) {
                       std::to_string(known) +
                       " found so far. The next: both edges or its center, and found by what? "
                       "(skip: no more)",
-                  inch ? "14 9/16, 16 1/16 nail" : "370, 408 nail", kStudSketch, true,
-                  [=](TextEdit& edit, const Answers& answers) -> Done {
-                    const auto item = stud_of(answers.back().text, height);
-                    if (!item) return tl::unexpected(item.error());
-                    return write_stud(edit, wall, first, *item);
+                  like(walk.survey.units, "14 9/16, 16 1/16 nail", "370, 408 nail"), kStudSketch,
+                  true, [=, studs = entry.studs](TextEdit& edit, const Answers& answers) -> Done {
+                    const auto keys = stud_of(answers.back().text, height);
+                    if (!keys) return tl::unexpected(keys.error());
+                    return write_stud(edit, wall, studs, *keys);
                   }});
   }
 }
 
 void add_obstacles(const Walk& walk, std::vector<Question>& to) {
-  const bool inch = walk.survey.units == Unit::inch;
   for (int wall = 0; wall < static_cast<int>(walk.spots.size()); ++wall) {
     const std::string& name = walk.survey.walls[wall].name;
     to.push_back({"obstacle " + name,
                   "Outlet, switch, vent, heater, casing, sill or pipe on the " + name +
                       " wall: which, along from, to, height from, to, how far out? (skip: no more)",
-                  inch ? "outlet 40, 42 3/4, 12, 16 1/2, 1/4" : "outlet 1020, 1090, 300, 420, 6",
+                  like(walk.survey.units, "outlet 40, 42 3/4, 12, 16 1/2, 1/4",
+                       "outlet 1020, 1090, 300, 420, 6"),
                   kBoxSketch, true, [wall](TextEdit& edit, const Answers& answers) {
                     return write_box(edit, wall, answers.back().text);
                   }});
@@ -102,10 +112,9 @@ void add_obstacles(const Walk& walk, std::vector<Question>& to) {
 }
 
 void add_doors(const Walk& walk, std::vector<Question>& to) {
-  const bool inch = walk.survey.units == Unit::inch;
   to.push_back({"door", "A door on the way in: its name, clear width, height? (skip: no more)",
-                inch ? "bedroom door, 29 3/4, 79 1/2" : "bedroom door, 756, 2019", kDoorSketch,
-                true, [](TextEdit& edit, const Answers& answers) {
+                like(walk.survey.units, "bedroom door, 29 3/4, 79 1/2", "bedroom door, 756, 2019"),
+                kDoorSketch, true, [](TextEdit& edit, const Answers& answers) {
                   return write_door(edit, answers.back().text);
                 }});
 }

@@ -32,7 +32,7 @@ void ask_floor(const Walk& walk, int wall, double along, std::vector<Question>& 
   to.push_back({"floor " + name + " " + at,
                 "Level line down to the floor, " + at + " along the " + name + " wall, " + out +
                     " out from it?",
-                survey.units == Unit::inch ? "40 1/8" : "1020", kFloorSketch, false,
+                like(survey.units, "40 1/8", "1020"), kFloorSketch, false,
                 [=](TextEdit& edit, const Answers& answers) {
                   const std::string item = "[" + quoted(name) + ", " + quoted(at) + ", " +
                                            quoted(out) + ", " + readings(answers) + "]";
@@ -47,6 +47,29 @@ struct Marks {
   double first, second;
 };
 
+// Where the file takes another diagonal of a corner, and how high its marks are.
+struct CornerEntry {
+  std::string path;     // empty: into an entry of its own
+  bool listed = false;  // it has diagonals
+  bool high = false;    // it says how high
+  std::string height;
+};
+CornerEntry entry_of(const Walk& walk, const Corner& corner) {
+  CornerEntry entry{"", false, false, easy(walk.survey, walk.spots[corner.walls[0]].height)};
+  if (corner.entry < 0 || corner.right_first || corner.height.from_line) return entry;
+  const std::string own = "corner[" + std::to_string(corner.entry) + "]";
+  const auto& diagonals = corner.diagonals;
+  entry.listed = std::any_of(diagonals.begin(), diagonals.end(), [&](const Diagonal& diagonal) {
+    return diagonal.straight.front().id.starts_with(own + ".");
+  });
+  entry.high = corner.height.place.line > 0;
+  // Said now, a height would move what was read at the usual one.
+  const bool bare = diagonals.empty() && corner.squares.empty() && corner.angles.empty();
+  if (entry.high || entry.listed || bare) entry.path = own;
+  if (entry.high || entry.listed) entry.height = easy(walk.survey, corner.height.value.mm);
+  return entry;
+}
+
 void ask_diagonal(const Walk& walk, int corner, Marks marks, std::vector<Question>& to) {
   const Survey& survey = walk.survey;
   const Corner& entry = survey.corners[corner];
@@ -57,10 +80,8 @@ void ask_diagonal(const Walk& walk, int corner, Marks marks, std::vector<Questio
   const std::string left = survey.walls[entry.walls[0]].name,
                     right = survey.walls[entry.walls[1]].name;
   const std::string a = easy(survey, marks.first), b = easy(survey, marks.second);
-  const std::string path = "corner[" + std::to_string(corner) + "]", list = path + ".diagonals";
-  const bool first = entry.diagonals.empty();
-  const std::string height = easy(
-      survey, first ? walk.spots[entry.walls[0]].height : entry.diagonals.front().height.value.mm);
+  const CornerEntry into = entry_of(walk, entry);
+  const std::string height = into.height;
   to.push_back({"diagonal " + left + "/" + right + " " + a + " " + b,
                 "Straight tape from a mark " + a + " along the " + left + " wall to one " + b +
                     " along the " + right + " wall, from the corner, both " + height + " up?",
@@ -68,9 +89,16 @@ void ask_diagonal(const Walk& walk, int corner, Marks marks, std::vector<Questio
                 [=](TextEdit& edit, const Answers& answers) {
                   const std::string item =
                       "[" + quoted(a) + ", " + quoted(b) + ", " + readings(answers) + "]";
-                  if (!first) return edit.append(key_path(list), item);
-                  return edit.set(key_path(path + ".height"), quoted(height)).and_then([&] {
-                    return edit.set(key_path(list), "[" + item + "]");
+                  if (into.listed) return edit.append(key_path(into.path + ".diagonals"), item);
+                  if (into.path.empty())
+                    return edit.append_table(key_path("corner"),
+                                             "walls = [" + quoted(left) + ", " + quoted(right) +
+                                                 "]\nheight = " + quoted(height) +
+                                                 "\ndiagonals = [" + item + "]\n");
+                  Done done;
+                  if (!into.high) done = edit.set(key_path(into.path + ".height"), quoted(height));
+                  return done.and_then([&] {
+                    return edit.set(key_path(into.path + ".diagonals"), "[" + item + "]");
                   });
                 }});
 }
@@ -107,15 +135,17 @@ void ask_level(const Walk& walk, int wall, double along, std::vector<Question>& 
                 "Level held plumb on the " + entry.name + " wall " + at +
                     " from the corner, from " + from + " to " + until +
                     " up: the gap, and at which end?",
-                survey.units == Unit::inch ? "3/16 top" : "5 top", kLevelSketch, false,
+                like(survey.units, "3/16 top", "5 top"), kLevelSketch, false,
                 [=](TextEdit& edit, const Answers& answers) {
                   return write_level(edit, wall_path(wall) + ".level", spot, answers);
                 }});
 }
 
-double string_height(const Walk& walk, int wall) {
-  const Wall& entry = walk.survey.walls[wall];
-  return entry.strings.empty() ? walk.spots[wall].height : entry.strings.front().height.value.mm;
+// "41 up", "6 under the level line".
+std::string said_height(const Survey& survey, const Height& height) {
+  const std::string size = easy(survey, std::abs(height.value.mm));
+  if (!height.from_line) return size + " up";
+  return size + (height.value.mm < 0 ? " under" : " over") + " the level line";
 }
 
 void ask_string(const Walk& walk, int wall, double along, std::vector<Question>& to) {
@@ -125,11 +155,12 @@ void ask_string(const Walk& walk, int wall, double along, std::vector<Question>&
   if (!first)
     for (const Station& station : entry.strings.front().line)
       if (is_near(station.at.mm, along)) return;
-  const std::string at = easy(survey, along), height = easy(survey, string_height(walk, wall));
+  const std::string at = easy(survey, along), height = easy(survey, walk.spots[wall].height);
+  const std::string up = first ? height + " up" : said_height(survey, entry.strings.front().height);
   to.push_back({"string " + entry.name + " " + at,
-                "String or level laser along the " + entry.name + " wall, " + height +
-                    " up: line to wall " + at + " from the corner?",
-                survey.units == Unit::inch ? "1 1/16" : "26", kStringSketch, false,
+                "String or level laser along the " + entry.name + " wall, " + up +
+                    ": line to wall " + at + " from the corner?",
+                like(survey.units, "1 1/16", "26"), kStringSketch, false,
                 [=](TextEdit& edit, const Answers& answers) {
                   const std::string item = "[" + quoted(at) + ", " + readings(answers) + "]";
                   const std::string list = wall_path(wall) + ".string";
@@ -149,7 +180,7 @@ void add_lengths(const Walk& walk, std::vector<Question>& to) {
           {"length " + entry.name,
            "Length of the " + entry.name + " wall, from " +
                (is_between(walk.survey, wall) ? "corner to corner?" : "the corner to its far end?"),
-           walk.survey.units == Unit::inch ? "118 3/8" : "3007", kLengthSketch, false,
+           like(walk.survey.units, "118 3/8", "3007"), kLengthSketch, false,
            [wall](TextEdit& edit, const Answers& answers) {
              return edit.set(key_path(wall_path(wall) + ".length"), readings(answers));
            }});
@@ -157,7 +188,7 @@ void add_lengths(const Walk& walk, std::vector<Question>& to) {
     to.push_back(
         {"baseboard " + entry.name,
          "Baseboard on the " + entry.name + " wall: its height and thickness? (skip: none)",
-         walk.survey.units == Unit::inch ? "5 1/4, 9/16" : "120, 15", kBoardSketch, false,
+         like(walk.survey.units, "5 1/4, 9/16", "120, 15"), kBoardSketch, false,
          [wall](TextEdit& edit, const Answers& answers) -> Done {
            const std::vector<std::string> parts = parts_of(answers.back().text);
            if (parts.size() != 2)
@@ -212,7 +243,7 @@ void add_across(const Walk& walk, std::vector<Question>& to) {
   to.push_back({"across",
                 "Across from the " + left + " to the " + right + " wall, " + out +
                     " out from the " + back + " wall, " + height + " up?",
-                survey.units == Unit::inch ? "47 1/4" : "1202", kAcrossSketch, false,
+                like(survey.units, "47 1/4", "1202"), kAcrossSketch, false,
                 [=](TextEdit& edit, const Answers& answers) {
                   return edit.append_table(key_path("across"),
                                            "walls = [" + quoted(left) + ", " + quoted(right) +

@@ -205,8 +205,8 @@ Question more_question(const Survey& survey) {
   return {"more",
           "Anything more: plumb, straightedge, square, angle, across, tape, ceiling, covering, "
           "squash, blocking, turn? (? lists how to type them, at any question; skip: no)",
-          survey.units == Unit::inch ? "plumb left, 24, 8, 2 1/16, 48, 2 1/4"
-                                     : "plumb left, 600, 200, 52, 1200, 57",
+          like(survey.units, "plumb left, 24, 8, 2 1/16, 48, 2 1/4",
+               "plumb left, 600, 200, 52, 1200, 57"),
           forms_text(),
           true,
           [survey](TextEdit& edit, const Answers& answers) {

@@ -26,6 +26,9 @@ std::vector<WallSpots> spots_of(const Survey& survey, const Design* design);
 /// A length rounded to an easy number of the job's unit, as it is typed.
 std::string easy(const Survey& survey, double mm);
 
+/// An answer as it may be typed: in inches, or one in millimetres brought to the unit.
+std::string like(Unit unit, const std::string& inches, const std::string& mm);
+
 /// One answer as a TOML value, several as a list of repeats; struck ones as tables that say so.
 std::string readings(const Answers& answers);
 /// One reading as the file has it; "2 1/16 board" and "2 1/16 wall" say what it reached.

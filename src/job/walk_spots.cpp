@@ -1,8 +1,10 @@
 // Where a design's pieces meet the walls.
 #include <algorithm>
+#include <cctype>
 #include <cmath>
 
 #include "design/piece.h"
+#include "job/job.h"
 #include "job/walk_part.h"
 
 namespace nook {
@@ -12,23 +14,52 @@ constexpr double kUsualHeight = 1000;  // mm. Chosen
 constexpr double kUsualReach = 1500;   // mm, of a wall whose length nothing says. Chosen
 constexpr double kApart = 150;         // mm: nearer spots are one. Chosen
 
-// Distance along a wall from its corner, of a point of the square room that the design is drawn in.
-double along_of(const Survey& survey, int wall, Vec3 p) {
-  return wall == 0 || survey.walls.size() < 2 ? p.x : p.y;
+// A wall of the square room that a design is drawn in.
+struct DrawnWall {
+  bool along_x;                   // it runs like the first wall of the design's corner
+  std::optional<double> counted;  // mm; where the design's corner lies along it, if not at 0
+  double end;                     // mm; a stick stays this side of it
+};
+
+// Nothing where the wall counts from its far end and nothing says how long it is.
+std::optional<DrawnWall> drawn_wall(const Survey& survey, int wall, int corner) {
+  const auto longest = survey.walls[wall].longest();
+  DrawnWall drawn{(wall - corner) % 2 == 0, {}, longest ? longest->mm - kApart : 1e300};
+  if (wall != corner || corner == 0) return drawn;
+  if (!longest) return std::nullopt;
+  drawn.counted = longest->mm;
+  return drawn;
 }
 
-void take(WallSpots& spots, double drawn) {
-  const double along = drawn < 0 ? drawn : std::max(drawn, kApart);  // no stick goes into a corner
+// Distance along a wall from where its marks count.
+double along_of(const DrawnWall& wall, Vec3 p) {
+  const double along = wall.along_x ? p.x : p.y;
+  return wall.counted ? *wall.counted - along : along;
+}
+
+void take(WallSpots& spots, double drawn, double end) {
+  if (drawn < 0) return;
+  const double along = std::min(std::max(drawn, kApart), end);  // no stick goes into a corner
   const bool known = std::any_of(spots.along.begin(), spots.along.end(),
                                  [&](double a) { return std::abs(a - along) < kApart; });
-  if (!known && along >= 0) spots.along.push_back(along);
+  if (!known) spots.along.push_back(along);
   spots.reach = std::max(spots.reach, along);
 }
 
-void take(const Survey& survey, int wall, const Piece& piece, WallSpots& spots) {
+void take(const DrawnWall& wall, const Piece& piece, WallSpots& spots) {
   for (const Vec2 corner : piece.drawn->outline)
-    take(spots, along_of(survey, wall, piece.frame.room_from_piece({corner.x, corner.y, 0})));
+    take(spots, along_of(wall, piece.frame.room_from_piece({corner.x, corner.y, 0})), wall.end);
   spots.height = std::max(spots.height, piece.frame.at.z);
+}
+
+// Where a design's pieces are to meet a wall.
+void take_contacts(const Survey& survey, int wall, const Design& design, WallSpots& spots) {
+  const auto drawn = drawn_wall(survey, wall, corner_of(survey, design).value_or(0));
+  if (!drawn) return;
+  const std::vector<Piece> pieces = pieces_of(design);
+  for (const Contact& contact : design.contacts)
+    if (wall_named(contact.meets) == survey.walls[wall].name)
+      for (const int p : pieces_named(pieces, design, contact.part)) take(*drawn, pieces[p], spots);
 }
 
 void add_usual(const Survey& survey, int wall, WallSpots& spots) {
@@ -44,13 +75,7 @@ void add_usual(const Survey& survey, int wall, WallSpots& spots) {
 std::vector<WallSpots> spots_of(const Survey& survey, const Design* design) {
   std::vector<WallSpots> spots(survey.walls.size());
   for (int wall = 0; wall < static_cast<int>(survey.walls.size()); ++wall) {
-    if (design) {
-      const std::vector<Piece> pieces = pieces_of(*design);
-      for (const Contact& contact : design->contacts)
-        if (wall_named(contact.meets) == survey.walls[wall].name)
-          for (const int p : pieces_named(pieces, *design, contact.part))
-            take(survey, wall, pieces[p], spots[wall]);
-    }
+    if (design) take_contacts(survey, wall, *design, spots[wall]);
     add_usual(survey, wall, spots[wall]);
   }
   return spots;
@@ -62,15 +87,28 @@ std::string easy(const Survey& survey, double mm) {
   return written(Length{mm}, rounding);
 }
 
+std::string like(Unit unit, const std::string& inches, const std::string& mm) {
+  if (unit != Unit::cm) return unit == Unit::inch ? inches : mm;
+  std::string text;
+  for (std::size_t i = 0; i < mm.size();) {
+    std::size_t end = i;
+    while (end < mm.size() && std::isdigit(static_cast<unsigned char>(mm[end]))) ++end;
+    text += end > i ? written(millimetres(std::stod(mm.substr(i, end - i))), usual_rounding(unit))
+                    : mm.substr(i, 1);
+    i = std::max(end, i + 1);
+  }
+  return text;
+}
+
 std::string reading(const std::string& typed, bool struck) {
   std::string is = typed, keys;
   for (const auto& [said, on] : {std::pair{" board", "baseboard"}, {" wall", "wall"}})
     if (is.ends_with(said)) {
       is.resize(is.size() - std::string(said).size());
-      keys += ", on = " + quoted(on);
+      keys += ", on = " + nook::quoted(on);
     }
   if (struck) keys += ", struck = true, note = 'read again'";
-  return keys.empty() ? quoted(is) : "{ is = " + quoted(is) + keys + " }";
+  return keys.empty() ? nook::quoted(is) : "{ is = " + nook::quoted(is) + keys + " }";
 }
 
 std::string readings(const Answers& answers) {
@@ -88,7 +126,8 @@ tl::expected<EndedGap, std::string> ended_gap(const std::string& answer, const s
     if (answer.ends_with(" " + end))
       return EndedGap{answer.substr(0, answer.size() - end.size() - 1), end, nothing};
   if (nothing) return EndedGap{answer, first, nothing};
-  return tl::unexpected("say at which end it gaps, " + first + " or " + second + ": 3/16 " + first);
+  return tl::unexpected("say at which end it gaps, " + first + " or " + second +
+                        ", behind the gap: " + answer + " " + first);
 }
 
 }  // namespace nook

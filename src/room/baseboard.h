@@ -5,7 +5,7 @@
 
 namespace nook {
 
-/// Height of a shoe whose file says only how far it stands out. Chosen: 3/4 in stock.
+/// Height of a base shoe; the file says only how far it stands out. Common practice, no source.
 inline constexpr Length kShoeHeight = inches(0.75);
 
 /// How far board and shoe stand out of the wall's face at `height` above the floor; 0 above the

@@ -41,6 +41,8 @@ struct Corner {
   std::vector<AngleReading> angles;
   std::optional<Buildup> buildup;
   Place place;
+  int entry = -1;            // its first [[corner]] of the file; -1 where the file has none
+  bool right_first = false;  // that entry names the right wall first
 };
 /// Wall to wall in an alcove, `out` from the wall between the two, at one height.
 struct Across {

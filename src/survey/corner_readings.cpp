@@ -42,8 +42,10 @@ void observe_square(RoomModel& model, int corner, const SquareReading& square) {
 }
 
 void observe_angle(RoomModel& model, int corner, const AngleReading& reading) {
-  const double blade = reading.blade.mm;
-  require(blade > 0, "an angle finder has a blade");
+  // Without a blade the reading's own sd says what it is worth; it lay along this much of the
+  // walls.
+  constexpr double kUsualBlade = 300;  // mm. Chosen
+  const double blade = reading.blade.mm > 0 ? reading.blade.mm : kUsualBlade;
   const Sides sides{corner, reading.height, 0, 0};
   Observation row;
   row.id = reading.id;

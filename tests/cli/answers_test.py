@@ -171,6 +171,11 @@ class BadInput(unittest.TestCase):
             self.assertIn(f"{job}/room.toml:4:1: error: ", run.stderr)
             self.assertIn("length", run.stderr.split("help:")[1].splitlines()[0])
 
+    def test_with_json_a_misused_command_names_the_job_as_typed(self):
+        for words, job in ((("rooms/lookout", "--nonsense"), "rooms/lookout"), (("--nonsense",), ".")):
+            said = nookfit("fit", *words, "--json")
+            self.assertEqual((said.returncode, json.loads(said.stdout)["job"]), (2, job))
+
     def test_with_json_the_same_faults_stand_in_the_answer(self):
         with JobFolder(room=THREE_FAULTS) as job:
             run = nookfit("room", job, "--json")

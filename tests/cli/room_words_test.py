@@ -132,6 +132,38 @@ class RoomWords(unittest.TestCase):
         self.assertIn(f'{reads}", give or take', told)
         self.assertIn(f'A tape between marks laid off by hand reads that, give or take {about}"', told)
 
+    def test_an_angle_with_its_own_plus_or_minus_needs_no_blade(self):
+        text = room(91.4, extra=LEVEL_FLOOR) + '\n[[corner]]\nwalls = ["left", "right"]\nangles = [{ is = "91.4", sd = "0.02" }]\n'
+        with JobFolder(room=text) as folder:
+            found = answer("room", folder)
+        reading, = [r for r in found["readings"] if ".angles[" in r["id"]]
+        self.assertAlmostEqual(found["corners"][0]["angle_deg"], 91.4, delta=0.01)
+        self.assertEqual(found["suspects"], [])
+        self.assertLess(abs(reading["w"]), 1)
+
+    def test_the_last_tape_counts_its_height_from_the_floor(self):
+        # The level line is 40 1/16 above the high spot: 30 below it is about 10 up.
+        texts = {name: (TOP / f"rooms/lookout/{name}.toml").read_text() for name in ("room", "design")}
+        texts["room"] = texts["room"].replace("height    = '41'\ndiagonals", "from_line = '-30'\ndiagonals")
+        with JobFolder(**texts) as folder:
+            page = flat(nookfit("check", folder).stdout)
+        self.assertRegex(page, r'along the right wall, both 10( \d/\d+)?" up has to read')
+
+    def test_the_last_tape_stays_on_both_walls_and_off_the_corner(self):
+        # A ledger on the left wall alone, and one that reaches past the right wall's 30 in.
+        for length, wall, short in ((46, "left", "118"), (60, "right", "30")):
+            design = ('corner = ["left", "right"]\n[stock.rail]\nkind = "lumber"\nsection = ["1 1/4", "3"]\n'
+                      f'[[part]]\nname = "ledger"\nstock = "rail"\nshape = {{ length = "{length}" }}\n'
+                      + ('place = { at = ["46", "0", "30"], u = "-x", v = "+z" }\n' if wall == "left" else
+                         'place = { at = ["0", "0", "30"], u = "+y", v = "+z" }\n')
+                      + f'[[contact]]\npart = "ledger"\nface = "back"\nmeets = "{wall} wall"\n')
+            text = room(90, extra=LEVEL_FLOOR).replace('length = "96"', f'length = "{short if wall == "right" else 96}"')
+            with self.subTest(wall=wall), JobFolder(room=text, design=design) as folder:
+                page = flat(nookfit("check", folder).stdout)
+                left, right = re.search(r'from (\d+)" along the left wall to (\d+)" along the right', page).groups()
+                self.assertGreaterEqual(min(int(left), int(right)), 12)
+                self.assertLessEqual(int(right), 30 if wall == "right" else 96)
+
     def test_expect_in_other_units_and_roundings(self):
         marks = ("--expect", "left:50", "right:70", "height:30")
         said = answer("room", "rooms/lookout", *marks)["expect"]

@@ -35,8 +35,8 @@ REFUSED = {
     ("room", "rooms/lookout", "--round", "5 m"):
         "nookfit: error: --round is out of range [round]\n"
         "help: from 0.01 mm to 100 mm\n",
-    ("room", "rooms/lookout", "--round", "1/7"):
-        "nookfit: error: --round: '1/7' is no step of a page in inches [round]\n"
+    ("room", "rooms/lookout", "--round", "1/6"):
+        "nookfit: error: --round: '1/6' is no step of a page in inches [round]\n"
         "help: one of 1, 1/2, 1/4, 1/8, 1/16, 1/32, 1/64 in\n",
     ("room", "rooms/lookout", "--round", "1 mm"):
         "nookfit: error: --round: '1 mm' is no step of a page in inches [round]\n"
