@@ -4,6 +4,8 @@
 #include <algorithm>
 #include <limits>
 
+#include "room/baseboard.h"
+
 namespace nook {
 namespace {
 
@@ -48,7 +50,7 @@ void add_board(const Wall& wall, std::vector<Block>& blocks) {
   const double shoe = wall.baseboard->shoe.mm;
   if (shoe <= 0) return;
   block.height_from.at = -kIntoFloor;
-  block.height_to.at = std::min(kShoeHeight, wall.baseboard->height.mm);
+  block.height_to.at = std::min(kShoeHeight, wall.baseboard->height).mm;
   block.out_to = points.front().out.mm + shoe;
   block.slope = 0;
   blocks.push_back(block);

@@ -24,10 +24,6 @@ struct Block {
   bool board = false;  // part of the baseboard or its shoe
 };
 
-/// Height of a base shoe; room.toml gives only how far it stands out. 3/4 in, common practice, no
-/// source.
-inline constexpr double kShoeHeight = 19.05;
-
 /// The blocks of a wall that reach into the room, board first. What lies wholly inside the wall
 /// (a pipe, a cable) is none.
 std::vector<Block> blocks_of(const Wall& wall);

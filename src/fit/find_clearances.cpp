@@ -194,13 +194,18 @@ void judge(const Tally& tally, double needed, double sure, ClearanceFit& found, 
   all_hold.both(holds);
 }
 
+// "left wall" and "left wall outlet" are on the left wall; the wall "left wall 2" is another.
+bool is_on(const std::string& name, const std::string& wall) {
+  return name == wall || (name.starts_with(wall + " ") && wall_named(name).empty());
+}
+
 // Everything on one wall that a contact with it is to stay clear of.
 std::optional<Tally> from_wall(const Joint& joint, const Distances& surfaces,
                                const Distances& obstacles) {
   std::optional<Tally> least;
   for (const Distances* all : {&surfaces, &obstacles})
     for (const auto& [key, tally] : *all) {
-      if (key.first != joint.piece || !key.second.starts_with(joint.how->meets)) continue;
+      if (key.first != joint.piece || !is_on(key.second, joint.how->meets)) continue;
       if (least)
         keep_least(*least, tally);
       else
@@ -222,9 +227,8 @@ std::optional<Tally> from_parts(const DistanceFinder& finder, const Joint& joint
 }
 
 bool meet(const Trials& trials, int piece, const std::string& name) {
-  return std::any_of(trials.layout.joints.begin(), trials.layout.joints.end(), [&](const Joint& j) {
-    return j.piece == piece && name.starts_with(j.how->meets);
-  });
+  return std::any_of(trials.layout.joints.begin(), trials.layout.joints.end(),
+                     [&](const Joint& j) { return j.piece == piece && is_on(name, j.how->meets); });
 }
 
 bool joined(const Trials& trials, int a, int b) {

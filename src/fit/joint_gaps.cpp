@@ -100,6 +100,7 @@ double wood_of(const Layout& layout, const Joint& joint, const Placing& placing,
 }
 
 double allowed_gap(const Contact& how) {
+  if (how.by == Fitting::clear) return how.gap.mm;
   if (how.allow) return how.allow->mm;
   const double inch = kMillimetresPerInch;
   double usual = inch / 8;
@@ -120,7 +121,6 @@ double allowed_gap(const Contact& how) {
       usual = how.meets == "floor" ? inch * 3 / 8 : inch / 8;
       break;
     case Fitting::clear:
-      return how.gap.mm;
     case Fitting::taper:
     case Fitting::scribe:
       break;

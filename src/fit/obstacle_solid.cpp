@@ -85,7 +85,7 @@ ObstacleSolid Obstacles::in(const Site& site, const SiteView& view, std::size_t 
   const auto surface = [&](double share, int spot, double z) {
     const double a = along(share);
     return wall.room_from_wall(
-        a, wall.lean * z + site.fields().value(spot, view.room()) + SiteView::buildup(wall, a));
+        a, wall.lean * z + site.fields().value(spot, view.room()) + wall.mud_at(a, z));
   };
   const Vec2 start = surface(length.from, length.at_from.low, low);
   const Vec2 end = surface(length.to, length.at_to.low, low);

@@ -15,16 +15,7 @@ constexpr double kFloorStep = 200;
 // that by less than the tape can tell. Chosen.
 constexpr double kCornerHeight = 100;
 
-double fading(double proud, double reach, double distance) {
-  return reach > 0 && distance < reach ? proud * (1 - std::max(distance, 0.0) / reach) : 0;
-}
-
 }  // namespace
-
-double SiteView::buildup(const WallShape& wall, double a) {
-  return fading(wall.buildup_proud, wall.buildup_reach, a) +
-         fading(wall.far_buildup_proud, wall.far_buildup_reach, wall.length - a);
-}
 
 double SiteView::floor_at_wall(int wall, double a) const {
   const std::vector<double>& z = floors_[wall];

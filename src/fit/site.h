@@ -40,8 +40,6 @@ class SiteView {
   double z_above(Block::Bound height, double floor) const {
     return (height.from_line ? shape_->line_z.value_or(0) : floor) + height.at;
   }
-  /// The build-up of a wall at `a`; its field comes from SurfaceField.
-  static double buildup(const WallShape& wall, double a);
 
  private:
   friend class Site;

@@ -26,7 +26,7 @@ Vec3 up_from(const LevelSurface& surface) {
 }
 
 double out_of_wall(const WallShape& wall, double field, double z, Vec2 on_wall) {
-  return on_wall.y - (wall.lean * z + field + SiteView::buildup(wall, on_wall.x));
+  return on_wall.y - (wall.lean * z + field + wall.mud_at(on_wall.x, z));
 }
 
 double above(const LevelSurface& surface, double field, Vec3 at) {

@@ -151,7 +151,9 @@ std::vector<std::string> held_off_by(const ContactWords& w) {
   std::vector<std::string> names;
   if (own == groups.end() || w.contact.how->notch) return names;
   std::copy_if(own->touches.begin(), own->touches.end(), std::back_inserter(names),
-               [&](const std::string& name) { return name.starts_with(w.contact.meets + " "); });
+               [&](const std::string& name) {
+                 return name.starts_with(w.contact.meets + " ") && wall_named(name).empty();
+               });
   return names;
 }
 

@@ -603,6 +603,24 @@ class Pages(KindCase):
                           + meet("shelf", "bottom", "left wall", by=by) + meet("shelf", "right", "right wall"))
                 self.assertEqual(held in self.text(cased, design), told)
 
+    def test_the_air_wanted_beside_a_wall_is_its_gap_whatever_is_allowed(self):
+        # 1/2 in of air where 3/4 is wanted: `allow` is a widest gap, and no wish for less air.
+        design = (INCHES + part("box", (12, 12), ((12.5, 1, 0), "-x", "+z"))
+                  + meet("box", "right", "right wall", by='"clear"', gap='"3/4"', allow='"1/8"'))
+        answer = self.fit(room(90, extra=LEVEL_FLOOR), design)
+        self.assertEqual({found["verdict"] for found in answer["contacts"] + answer["clearances"]
+                          if "right wall" in (found.get("meets"), found.get("from"))}, {"does not fit"})
+
+    def test_a_wall_whose_name_goes_on_is_another(self):
+        # Against the wall "a" stands a shelf; "a wall b" is the name of the other wall.
+        text = room(90, extra=LEVEL_FLOOR).replace('"right"', '"a wall b"').replace('"left"', '"a"')
+        text = text.replace("'left'", "'a'").replace("'right'", "'a wall b'")
+        design = (INCHES.replace('"left", "right"', '"a", "a wall b"')
+                  + part("shelf", (20, 12), ((20.5, 0, 40), "-x", "+y"))
+                  + meet("shelf", "bottom", "a wall", by='"clear"', gap='"0"'))
+        from_walls = [found["from"] for found in self.fit(text, design)["clearances"]]
+        self.assertIn("a wall b wall", from_walls)
+
     def test_no_blank_lines_where_nothing_is_found(self):
         # A panel in the open meets nothing: one blank line between the verdict and what follows.
         design = INCHES + part("panel", (24, 30), ((40, 30, 0), "+x", "+z"))
