@@ -180,6 +180,23 @@ double chi_limit(double dof) {
   return dof * std::pow(1 - share + kNormal * std::sqrt(share), 3);
 }
 
+// Corners no nearer to each other than a tenth of the piece, and none further out than the longest
+// board: readings that contradict each other wildly would turn the outline inside out, and no tape
+// lies across that.
+CornerVector within_reach(CornerVector off, const Polygon& outline) {
+  constexpr double kInward = 0.45;   // of the piece. Chosen
+  constexpr double kOutward = 6000;  // mm. Chosen
+  const Bounds b = bounds_of(outline);
+  const Vec2 most = kInward * (b.high - b.low);
+  for (const Corner c : kAround) {
+    const bool left = c == lower_left || c == upper_left, low = c == lower_left || c == lower_right;
+    double &u = off[2 * c], &v = off[2 * c + 1];
+    u = left ? std::clamp(u, -kOutward, most.x) : std::clamp(u, -most.x, kOutward);
+    v = low ? std::clamp(v, -kOutward, most.y) : std::clamp(v, -most.y, kOutward);
+  }
+  return off;
+}
+
 struct Solved {
   NormalEquations equations{kOpen};
   CornerVector off{};
@@ -188,7 +205,7 @@ Solved solved(const std::vector<Taped>& readings, const Polygon& outline) {
   Solved at;
   for (int round = 0; round < kRounds; ++round) {
     at.equations = linear_at(readings, outline, at.off);
-    at.off = at.equations.solution();
+    at.off = within_reach(at.equations.solution(), outline);
   }
   return at;
 }

@@ -2,6 +2,7 @@
 #include "shop/level_tape.h"
 
 #include <algorithm>
+#include <cmath>
 
 #include "shop/outline.h"
 
@@ -10,6 +11,8 @@ namespace {
 
 constexpr double kPast = 6.35;  // mm, 1/4 in past a corner is a slip of the hand. Chosen
 constexpr double kInside = 1;   // mm inside a corner, where its side is met. Chosen
+constexpr double kLevel =
+    1;  // mm that an edge rises at least, else a tape meets it nowhere. Chosen
 constexpr double kQuarter =
     0.25;  // of the height: a corner further down is none of the top. Chosen
 
@@ -39,10 +42,12 @@ double below_top(const Polygon& outline, double v) {
   return at_corner ? corner - kInside : v;
 }
 
-// Where the line through an edge is at a level.
+// Where the line through an edge is at a level; anywhere along it where the edge is level itself.
 double on_line(const Polygon& outline, std::size_t edge, double v) {
   const Vec2 a = outline[edge], b = outline[(edge + 1) % outline.size()];
-  return a.x + (b.x - a.x) * (v - a.y) / (b.y - a.y);
+  const double rise = b.y - a.y;
+  return a.x +
+         (b.x - a.x) * (v - a.y) / (std::abs(rise) < kLevel ? std::copysign(kLevel, rise) : rise);
 }
 
 }  // namespace

@@ -123,17 +123,24 @@ bool across_it(const CutFigure& figure) {
          figure.of == Of::width_top || figure.of == Of::length;
 }
 
-// Whether a trim for its widths, or its heights, leaves everything well: each figure is accepted
-// then, except one that has a fault of its own and is not made worse.
-bool leaves_well(const Judged& judged, bool widths, const Trim& trim) {
+// A figure that a trim is not made for and that it leaves as it was.
+bool kept(const CutFigure& before, const CutFigure& after, bool same_ends) {
   constexpr double kNoWorse = 0.01;  // of its chance. Chosen
+  return (before.of != Of::square && same_ends) || after.chance() >= before.chance() - kNoWorse;
+}
+
+// Whether a trim for its widths, or its heights, leaves everything well: each figure is accepted
+// then, except one across the other way that is left as it was. A piece surely out of square has to
+// come square.
+bool leaves_well(const Judged& judged, bool widths, const Trim& trim) {
   const std::vector<CutFigure> after = figures_after(judged, {trim});
+  const bool same_ends = changes_ends(judged, trim) < kLeastTrim;
   for (size_t k = 0; k < after.size(); ++k) {
     const CutFigure& before = judged.figures[k];
     if (before.of_notch() || !before.known() || after[k].chance() >= judged.scale.sure) continue;
     const bool other = before.of == Of::square ? before.chance() > 1 - judged.scale.sure
                                                : across_it(before) != widths;
-    if (!other || after[k].chance() < before.chance() - kNoWorse) return false;
+    if (!other || !kept(before, after[k], same_ends)) return false;
   }
   return !after.empty();
 }

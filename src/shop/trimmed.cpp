@@ -4,12 +4,13 @@
 #include <algorithm>
 #include <cmath>
 
+#include "design/side.h"
+
 namespace nook {
 namespace {
 
-constexpr double kLeastTrim = 1.5875;  // mm, 1/16 in: less is not trimmed. Chosen
-constexpr double kApart = 1;           // mm between two corners, else they are one. Chosen
-constexpr int kRounds = 50;            // of the corners' moves; they settle in ten. Chosen
+constexpr double kApart = 1;  // mm between two corners, else they are one. Chosen
+constexpr int kRounds = 50;   // of the corners' moves; they settle in ten. Chosen
 
 // The sides by the edges of a ring of corners: lower left, lower right, upper right, upper left.
 constexpr EdgeSide kSides[] = {EdgeSide::bottom, EdgeSide::right, EdgeSide::top, EdgeSide::left};
@@ -104,6 +105,17 @@ std::vector<CutFigure> figures_after(const Judged& judged, const std::vector<Tri
       read_from(with_corners(needed, strayed_to(ring, needed)), judged.piece, needed);
   const double sd = judged.scale.sd;
   return figures_of(piece, *judged.needed, cut_shape(piece, *judged.needed, sd), sd);
+}
+
+double changes_ends(const Judged& judged, const Trim& trim) {
+  const Corners before = corners_as_cut(judged), after = without(before, trim);
+  const auto length = [](const Corners& ring, int edge) {
+    return norm(ring[(edge + 1) % 4] - ring[edge]);
+  };
+  double most = 0;
+  for (const int edge : {upright(trim.side) ? 1 : 0, upright(trim.side) ? 3 : 2})
+    most = std::max(most, std::abs(length(after, edge) - length(before, edge)));
+  return most;
 }
 
 std::vector<std::vector<Trim>> layings(const Judged& judged) {

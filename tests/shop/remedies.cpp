@@ -157,3 +157,38 @@ TEST_CASE("remedies: a size half as much again as wanted - is taken again before
     CHECK(what[cut > 120] == Do::trim);
   }
 }
+
+TEST_CASE(
+    "remedies: too wide under a slanted top - off the low side as well as the top, or not there") {
+  // 40 high at the left, 38 at the right, 40 wide; cut 44 wide with the same top, 40 to 37.8. Off
+  // its right it is as needed: 38 high there. Off its left it would be 39.8 high where 40 is
+  // wanted.
+  Shop shop;
+  shop.need("panel", {{0, 0}, {in(40), 0}, {in(40), in(38)}, {0, in(40)}});
+  shop.measure("panel", {{0, 0}, {in(44), 0}, {in(44), in(37.8)}, {0, in(40)}}, 0);
+  const PieceVerify piece = shop.answer().pieces[0];
+  REQUIRE(trim_of(piece, "right"));
+  CHECK_THAT(trim_of(piece, "right")->by_mm / in(1), WithinAbs(4, 0.05));
+  CHECK(trim_of(piece, "right")->spoils.empty());
+  CHECK(!trim_of(piece, "left"));
+}
+
+TEST_CASE("remedies: too wide under a waved top - comes off either side") {
+  // Its top goes up and down by 2 and ends at 82 1/2 on both sides: the tape that read 82 1/8 near
+  // its left would read something else further in, but the sides stay as high.
+  Shop shop;
+  const Polygon waved{{0, 0},           {in(37.25), 0},  {in(37.25), in(82.5)}, {in(31), in(84)},
+                      {in(18), in(81)}, {in(6), in(81)}, {0, in(82.5)}};
+  shop.need("panel", waved);
+  shop.measure("panel", panel(in(48), in(82.5)));
+  PieceAsCut& cut = shop.cut.pieces[0];
+  cut.diagonals.clear();
+  cut.heights.resize(1);
+  cut.heights[0].at = inches(1), cut.heights[0].measured = {inches(82.25)};
+  const PieceVerify piece = shop.answer().pieces[0];
+  for (const std::string side : {"left", "right"}) {
+    REQUIRE(trim_of(piece, side));
+    CHECK_THAT(trim_of(piece, side)->by_mm / in(1), WithinAbs(10.75, 0.05));
+    CHECK(trim_of(piece, side)->also.empty());
+  }
+}

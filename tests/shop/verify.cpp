@@ -561,3 +561,30 @@ TEST_CASE("verify: a reading that cannot be right - is named instead of a verdic
   // Four sides and two diagonals: a slip is seen, and each of them would explain it.
   CHECK(piece.remedies.back().what == Remedy::Do::measure);
 }
+
+TEST_CASE("verify: readings of no piece at all - are answered all the same", "[property]") {
+  std::mt19937 random(11);
+  std::uniform_real_distribution<double> any(0.5, 100);
+  const Polygon outlines[] = {
+      panel(in(40), in(38)),
+      {{0, 0}, {in(40), 0}, {in(40), in(38)}, {0, in(40)}},
+      {{0, 0}, {in(36), 0}, {in(36), in(62)}, {in(24), in(70)}, {0, in(70)}},
+      {{0, 0}, {in(20), 0}, {in(20), in(10)}, {in(10), in(10)}, {in(10), in(30)}, {0, in(30)}}};
+  const auto readings = [&](int count) {
+    std::vector<CheckedAt> all(count);
+    for (CheckedAt& one : all) one.at = inches(any(random)), one.measured = {inches(any(random))};
+    return all;
+  };
+  int right = 0;
+  for (int i = 0; i < 400; ++i) {
+    INFO("seed 11, piece " << i);
+    Shop shop;
+    shop.need("panel", outlines[i % 4]);
+    PieceAsCut cut;
+    cut.part = "panel";
+    cut.widths = readings(i % 3), cut.heights = readings(i / 3 % 3), cut.diagonals = readings(2);
+    shop.cut.pieces = {cut};
+    REQUIRE_NOTHROW(right += shop.answer().verdict == Verdict::fits);
+  }
+  CHECK(right == 0);
+}
