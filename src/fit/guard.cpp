@@ -90,10 +90,11 @@ bool watched(const Watched& w, const Guard& guard, Vec2 uv) {
   return true;
 }
 
-bool notched_for(const std::vector<Joint>& joints, const Guard& guard) {
-  return std::any_of(joints.begin(), joints.end(), [&](const Joint& j) {
-    return j.piece == guard.piece && j.meets == guard.surface && j.notch;
-  });
+// What each notch of the piece for that wall lets through is no hindrance.
+void leave_notched(const std::vector<Joint>& joints, Guard& guard) {
+  for (const Joint& joint : joints)
+    if (joint.piece == guard.piece && joint.meets == guard.surface && joint.how->notch)
+      for (Feeler& feeler : guard.feelers) notch_blocks(feeler, joint.stops);
 }
 
 bool faced(const std::vector<Joint>& joints, const Guard& guard) {
@@ -103,8 +104,7 @@ bool faced(const std::vector<Joint>& joints, const Guard& guard) {
 }
 
 Guard guard_of(const Watched& w, Site& site, int piece, Surface surface) {
-  Guard guard{piece, surface, false, {}};
-  guard.notched = notched_for(w.joints, guard);
+  Guard guard{piece, surface, {}};
   const Body& body = w.scene.bodies[piece];
   const Vec3 in = inward(w.room, surface);
   const Vec3 way{-dot(in, w.frame.u), -dot(in, w.frame.v), -dot(in, w.frame.w)};
@@ -118,6 +118,7 @@ Guard guard_of(const Watched& w, Site& site, int piece, Surface surface) {
     for (double z : {0.0, body.thickness}) add(uv, z);
   if (std::abs(way.z) > kFlat)
     for (Vec2 uv : face_spots(body.region)) add(uv, way.z < 0 ? 0 : body.thickness);
+  leave_notched(w.joints, guard);
   return guard;
 }
 

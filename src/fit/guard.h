@@ -7,11 +7,11 @@
 
 namespace nook {
 
-/// A piece near a surface that it must not run into; feelers look square to the surface.
+/// A piece near a surface that it must not run into; feelers look square to the surface. Where the
+/// piece is notched they feel only the blocks that it stops at all the same.
 struct Guard {
   int piece = 0;
   Surface surface;
-  bool notched = false;  // the piece is notched for this wall's blocks
   std::vector<Feeler> feelers;
 };
 

@@ -44,7 +44,6 @@ Joint joint_of(const Scene& scene, const Site& site, int contact, int piece) {
   joint.contact = contact;
   joint.piece = piece;
   joint.how = &scene.design.contacts[contact];
-  joint.notch = joint.how->notch;
   joint.meets = surface_named(site, joint.how->meets);
   joint.face = std::holds_alternative<PieceFace>(joint.how->edge);
   if (joint.meets.kind != Surface::Kind::part) return joint;
@@ -81,7 +80,7 @@ Polygon run_points(const EdgeRun& run, const Polygon& outline) {
 }
 
 Feeler feeler_for(Site& site, Surface surface, const Frame& frame, Vec3 at, Vec3 way, bool coarse) {
-  Feeler feeler{at, way, -1, {}, 0, {}};
+  Feeler feeler{at, way, -1, {}, {}, 0, {}};
   if (surface.kind == Surface::Kind::part) return feeler;
   const RoomShape& room = site.fields().room(0);
   if (surface.kind == Surface::Kind::ceiling && !room.ceiling) return feeler;
@@ -113,10 +112,20 @@ std::vector<Joint> joints_of(const Scene& scene, Site& site, const std::vector<F
       joint.can_meet = edge_can_meet(site.fields().room(0), joint, frames[p]);
       const JointBuilder builder{scene, site, site.adjusted(), frames, frames[p]};
       if (joint.can_meet) joint.face ? build_face(builder, joint) : build_edge(builder, joint);
+      for (Feeler& feeler : joint.feelers)
+        if (joint.how->notch) notch_blocks(feeler, joint.stops);
       bound(joint);
       joints.push_back(std::move(joint));
     }
   return joints;
+}
+
+void notch_blocks(Feeler& feeler, const std::vector<int>& stops) {
+  const auto cut = std::stable_partition(feeler.blocks.begin(), feeler.blocks.end(), [&](int k) {
+    return std::find(stops.begin(), stops.end(), k) != stops.end();
+  });
+  feeler.notched.assign(cut, feeler.blocks.end());
+  feeler.blocks.erase(cut, feeler.blocks.end());
 }
 
 void keep_faces(Joint& joint, const Frame& frame, const std::vector<Standing>& parts) {

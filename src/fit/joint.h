@@ -29,7 +29,8 @@ struct NotchZone {
   std::vector<int> blocks;  // of the wall
 };
 
-/// One contact of one piece. An edge has two feelers a spot: back, then front; a face has one.
+/// One contact of one piece. An edge has two feelers a spot: back, then front; a face has one. With
+/// a notch they feel no blocks but its stops.
 struct Joint {
   int contact = 0;  // index into Design::contacts
   int piece = 0;
@@ -38,10 +39,10 @@ struct Joint {
   std::vector<int> parts;  // the pieces it meets, none of them its own
   bool face = false;
   bool can_meet = true;  // false: the piece lies too near to the wall's plane
-  bool notch = false;    // as the contact; false where a notch would take the whole edge
   std::vector<JointSpot> spots;
   std::vector<Feeler> feelers;
   std::vector<NotchZone> zones;
+  std::vector<int> stops;     // blocks along the whole edge, at which a notched piece stops
   std::vector<Vec3> corners;  // no feeler lies outside these, in the piece's frame
 
   int faces() const { return face ? 1 : 2; }
@@ -61,6 +62,9 @@ std::vector<Joint> joints_of(const Scene& scene, Site& site, const std::vector<F
 
 /// A feeler for a surface: its spot added, the blocks near it listed.
 Feeler feeler_for(Site& site, Surface surface, const Frame& frame, Vec3 at, Vec3 way, bool coarse);
+
+/// The piece is notched for all of the feeler's blocks but these.
+void notch_blocks(Feeler& feeler, const std::vector<int>& stops);
 
 /// Keeps for the draws which faces of parts are met in the adjusted room: pieces move little from
 /// room to room, and a face is asked much faster than a body.

@@ -18,8 +18,7 @@ class JointAhead {
         parts_(parts),
         surface_(view, fields, joint.meets, frame) {}
 
-  /// Nothing where the feeler meets nothing near. Blocks are left out where the contact has a
-  /// notch.
+  /// Nothing where the feeler meets nothing near.
   std::optional<Hit> hit(int feeler);
 
  private:

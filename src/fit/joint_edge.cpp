@@ -93,20 +93,42 @@ void merge_zone(std::vector<NotchZone>& zones, NotchZone zone) {
   zones.push_back(std::move(zone));
 }
 
-// Stretches of an edge that face blocks; with a notch they are its zones.
-std::vector<NotchZone> block_zones(const JointBuilder& b, const Joint& joint,
-                                   const std::vector<Segment>& segments) {
+// A notch along the whole edge would only make the piece smaller: it is not cut.
+bool takes_all(const std::vector<NotchZone>& zones, const std::vector<Segment>& segments) {
+  const double length = segments.back().t + segments.back().length();
+  return std::any_of(zones.begin(), zones.end(), [&](const NotchZone& zone) {
+    return zone.t.from <= kHair && zone.t.to >= length - kHair;
+  });
+}
+
+// Stretches of an edge that face one block.
+std::vector<NotchZone> zones_of(const JointBuilder& b, const Joint& joint,
+                                const std::vector<Segment>& segments, int block) {
   std::vector<NotchZone> zones;
-  if (joint.meets.kind != Surface::Kind::wall) return zones;
-  const auto& blocks = b.view.blocks(joint.meets.wall);
-  const double thickness = b.scene.pieces[joint.piece].thickness;
-  for (int k = 0; k < static_cast<int>(blocks.size()); ++k)
-    for (const Segment& s : segments)
-      for (double w : {0.0, thickness}) {
-        const Stretch t = facing(b, joint.meets.wall, blocks[k], s, {w, notch_margin(*joint.how)});
-        if (t.from < t.to) merge_zone(zones, {{s.t + t.from, s.t + t.to}, {}, {k}});
-      }
+  const BlockHere& here = b.view.blocks(joint.meets.wall)[block];
+  for (const Segment& s : segments)
+    for (double w : {0.0, b.scene.pieces[joint.piece].thickness}) {
+      const Stretch t = facing(b, joint.meets.wall, here, s, {w, notch_margin(*joint.how)});
+      if (t.from < t.to) merge_zone(zones, {{s.t + t.from, s.t + t.to}, {}, {block}});
+    }
   return zones;
+}
+
+// Stretches of an edge that face blocks are the zones of its notch. At blocks along the whole edge
+// the piece stops, and what stands out further is still notched for.
+void add_zones(const JointBuilder& b, const std::vector<Segment>& segments, Joint& joint) {
+  if (joint.meets.kind != Surface::Kind::wall) return;
+  for (int k = 0; k < static_cast<int>(b.view.blocks(joint.meets.wall).size()); ++k) {
+    const std::vector<NotchZone> own = zones_of(b, joint, segments, k);
+    if (takes_all(own, segments))
+      joint.stops.push_back(k);
+    else
+      for (const NotchZone& zone : own) merge_zone(joint.zones, zone);
+  }
+  if (!takes_all(joint.zones, segments)) return;
+  for (const NotchZone& zone : joint.zones)
+    joint.stops.insert(joint.stops.end(), zone.blocks.begin(), zone.blocks.end());
+  joint.zones.clear();
 }
 
 // Ends of blocks as seen from the edge, each a hair to both sides.
@@ -217,22 +239,13 @@ void add_segment(const JointBuilder& b, Joint& joint, const Segment& s,
   for (const auto& at : ts) add_edge_spot(b, joint, s, at);
 }
 
-// A notch along the whole edge would only make the piece smaller: it is not cut.
-bool takes_all(const std::vector<NotchZone>& zones, const std::vector<Segment>& segments) {
-  const double length = segments.back().t + segments.back().length();
-  return std::any_of(zones.begin(), zones.end(), [&](const NotchZone& zone) {
-    return zone.t.from <= kHair && zone.t.to >= length - kHair;
-  });
-}
-
 }  // namespace
 
 void build_edge(const JointBuilder& b, Joint& joint) {
   const Polygon& outline = b.scene.pieces[joint.piece].drawn->outline;
   const Polygon points = run_points(run_of(joint.how->edge, outline), outline);
   const auto segments = segments_of(points);
-  if (joint.notch) joint.zones = block_zones(b, joint, segments);
-  if (joint.notch && takes_all(joint.zones, segments)) joint.notch = false, joint.zones.clear();
+  if (joint.how->notch) add_zones(b, segments, joint);
   const std::vector<double> breaks = breaks_of(b, joint, segments);
   Coarse coarse(points);
   for (const Segment& s : segments) add_segment(b, joint, s, breaks, coarse);

@@ -103,7 +103,7 @@ Overhang::Overhang(const Trials& trials, const Joint& joint, int room)
             trials.placings[room].frames[joint.piece]) {}
 
 double Overhang::reach(int feeler) {
-  const auto hit = wall_.block(joint_.feelers[feeler]);
+  const auto hit = wall_.notched(joint_.feelers[feeler]);
   return hit ? -hit->gap : kNoReach;
 }
 

@@ -181,11 +181,10 @@ bool Push::may_run_into_blocks() const {
   const auto any = [&](const std::vector<Feeler>& all) {
     return std::any_of(all.begin(), all.end(), blocks);
   };
-  return std::any_of(
-             pulls_.holds.begin(), pulls_.holds.end(),
-             [&](const Hold& h) { return !joint_of(h).notch && any(joint_of(h).feelers); }) ||
+  return std::any_of(pulls_.holds.begin(), pulls_.holds.end(),
+                     [&](const Hold& h) { return any(joint_of(h).feelers); }) ||
          std::any_of(layout_.guards.begin(), layout_.guards.end(),
-                     [&](const Guard& g) { return own(g.piece) && !g.notched && any(g.feelers); });
+                     [&](const Guard& g) { return own(g.piece) && any(g.feelers); });
 }
 
 // How far gaps that are straight in the moves may be wrong after a step, mm: what turning adds to

@@ -153,7 +153,7 @@ void Push::add_guards(const Here& here, std::vector<PlanGap>& gaps) const {
                        here.moved.frame(layout_.scene.pieces[guard.piece].frame));
     const std::size_t before = gaps.size();
     for (int f = 0; f < static_cast<int>(guard.feelers.size()); ++f) {
-      const auto hit = ahead.first(guard.feelers[f], !guard.notched);
+      const auto hit = ahead.first(guard.feelers[f]);
       gap.spot = f;
       if (hit && hit->gap < kFar) add_gap(*hit, here, gap, gaps);
     }

@@ -21,10 +21,11 @@ struct PartFace {
 /// A spot of a piece and the way it feels for a surface, both in the piece's frame.
 struct Feeler {
   Vec3 at, way;
-  int spot = -1;            // of the surface's field; -1 where a part is met
-  std::vector<int> blocks;  // of the wall, near enough to be met
-  double behind = 0;        // how far its piece reaches back: a pipe off the wall may stand there
-  PartFace face;            // of a part, as met in the adjusted room
+  int spot = -1;             // of the surface's field; -1 where a part is met
+  std::vector<int> blocks;   // of the wall, near enough to be met
+  std::vector<int> notched;  // those that the piece is notched for
+  double behind = 0;         // how far its piece reaches back: a pipe off the wall may stand there
+  PartFace face;             // of a part, as met in the adjusted room
 };
 
 /// What a ray met, in the room frame. Gap negative: back to the surface.

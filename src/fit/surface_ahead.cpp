@@ -108,12 +108,13 @@ std::optional<Hit> SurfaceAhead::one_block(const Start& start, const BlockHere& 
   return met_at(in->bound - in->q.start, in->q.g, {start.at, way_});
 }
 
-std::optional<Hit> SurfaceAhead::block_from(const Start& start, const Feeler& feeler) const {
+std::optional<Hit> SurfaceAhead::block_from(const Start& start, const std::vector<int>& blocks,
+                                            double behind) const {
   const double floor = view_.floor_at_wall(surface_.wall, start.along);
-  const std::vector<BlockHere>& blocks = view_.blocks(surface_.wall);
+  const std::vector<BlockHere>& here = view_.blocks(surface_.wall);
   std::optional<Hit> first;
-  for (int b : feeler.blocks) {
-    std::optional<Hit> hit = one_block(start, blocks[b], floor, feeler.behind);
+  for (int b : blocks) {
+    std::optional<Hit> hit = one_block(start, here[b], floor, behind);
     if (!hit || (first && first->gap <= hit->gap)) continue;
     first = hit;
     first->block = b;
@@ -121,19 +122,21 @@ std::optional<Hit> SurfaceAhead::block_from(const Start& start, const Feeler& fe
   return first;
 }
 
-std::optional<Hit> SurfaceAhead::block(const Feeler& feeler) {
-  if (feeler.blocks.empty()) return std::nullopt;
+std::optional<Hit> SurfaceAhead::notched(const Feeler& feeler) {
+  if (feeler.notched.empty()) return std::nullopt;
   turn_to(feeler);
-  return block_from(start_of(feeler), feeler);
+  return block_from(start_of(feeler), feeler.notched, feeler.behind);
 }
 
-std::optional<Hit> SurfaceAhead::first(const Feeler& feeler, bool blocks) {
+std::optional<Hit> SurfaceAhead::first(const Feeler& feeler) {
   turn_to(feeler);
   if (std::abs(rate_) < kAlong) return std::nullopt;
   const Start start = start_of(feeler);
   Hit hit = surface_from(start);
-  if (blocks && !feeler.blocks.empty())
-    if (const auto block = block_from(start, feeler); block && block->gap < hit.gap) hit = *block;
+  if (!feeler.blocks.empty())
+    if (const auto block = block_from(start, feeler.blocks, feeler.behind);
+        block && block->gap < hit.gap)
+      hit = *block;
   if (std::abs(hit.gap) > kReach) return std::nullopt;
   return hit;
 }

@@ -20,10 +20,10 @@ class SurfaceAhead {
     turn_to(feeler);
     return surface_from(start_of(feeler));
   }
-  /// The first of the feeler's blocks; nothing if it meets none within kReach.
-  std::optional<Hit> block(const Feeler& feeler);
-  /// Whichever comes first, of blocks only if `blocks` says so; nothing beyond kReach.
-  std::optional<Hit> first(const Feeler& feeler, bool blocks);
+  /// The first of the blocks that it is notched for; nothing if it meets none within kReach.
+  std::optional<Hit> notched(const Feeler& feeler);
+  /// Whichever comes first; nothing beyond kReach.
+  std::optional<Hit> first(const Feeler& feeler);
 
  private:
   // One coordinate q of the room along the ray: q(p) = g . p + const.
@@ -45,7 +45,8 @@ class SurfaceAhead {
   void turn_to(const Feeler& feeler);
   Start start_of(const Feeler& feeler) const;
   Hit surface_from(const Start& start) const;
-  std::optional<Hit> block_from(const Start& start, const Feeler& feeler) const;
+  std::optional<Hit> block_from(const Start& start, const std::vector<int>& blocks,
+                                double behind) const;
   std::optional<Hit> one_block(const Start& start, const BlockHere& here, double floor,
                                double behind) const;
   Slab slab(const Along& q, double low, double high) const;

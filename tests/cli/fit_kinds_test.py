@@ -603,6 +603,23 @@ class Pages(KindCase):
                           + meet("shelf", "bottom", "left wall", by=by) + meet("shelf", "right", "right wall"))
                 self.assertEqual(held in self.text(cased, design), told)
 
+    def test_a_shelf_that_stops_at_its_board_is_notched_for_a_pipe_all_the_same(self):
+        # A shelf 3/4 thick at 5 in stops at a board 5 1/4 high and 9/16 thick. A pipe stands from 1 to
+        # 2 in off the wall, 1 1/4 wide: the notch is 2 - 9/16 + 1/8 deep and 1 1/4 + 2/8 wide.
+        # Naive: a notch for both along the whole edge, so none at all, and a shelf held off by the pipe.
+        text = with_obstacle(room(90, extra=LEVEL_FLOOR, board=board()), "pipe", ("20", "21 1/4"), (0, 90), "0")
+        text = text.replace('out = "0"', 'out = ["1", "2"]')
+        design = (INCHES + part("shelf", (30, 12), ((40, 0, 5), "-x", "+y"))
+                  + group("shelf", tight_to='["left wall"]', height_from='"floor"')
+                  + meet("shelf", "bottom", "left wall", by='"notch"', clearance='"1/8"', allow='"3/4"'))
+        answer = self.fit(text, design)
+        notch, = answer["notches"]
+        self.assertEqual(notch["for"], "left wall pipe")
+        self.near(self.high(notch), (2 - 9 / 16 + 1 / 8) * INCH, 0.1)
+        self.near(self.deep(notch), (1.25 + 2 / 8) * INCH, 0.1)
+        self.near(self.contact(answer, "left wall")["gap_most_mm"], 0)  # to the board, all along
+        self.assertEqual([clash for clash in answer["clashes"] if "pipe" in clash["with"]], [])
+
     def test_the_air_wanted_beside_a_wall_is_its_gap_whatever_is_allowed(self):
         # 1/2 in of air where 3/4 is wanted: `allow` is a widest gap, and no wish for less air.
         design = (INCHES + part("box", (12, 12), ((12.5, 1, 0), "-x", "+z"))
