@@ -11,6 +11,14 @@
 namespace nook {
 namespace {
 
+// Of the pieces that are cut already; nothing where none is, or the room does not say what it
+// needs.
+std::optional<VerifyAnswer> verify_of(const Job& job, const FitAnswer& fit, double sure) {
+  if (!fit.known || !job.pieces || job.pieces->pieces.empty()) return {};
+  const std::vector<NeededPiece> needed = needed_pieces(*job.design, fit);
+  return verify({job.survey, needed, *job.pieces, sure});
+}
+
 // The page for a person names what settles this design, not what settles any room.
 CheckAnswer check_of(const Job& job, double sure, bool for_programs) {
   RoomWorked room = drawn_room_of(job);
@@ -21,8 +29,9 @@ CheckAnswer check_of(const Job& job, double sure, bool for_programs) {
   Foretold proof = proof_of(job, room, fit);
   CarryAnswer carry = carry_of(job, room, fit, sure);
   SafetyAnswer safety = safety_of(job, room, fit, sure);
-  return {job.design->title, std::move(room.report), std::move(fit),   std::move(drill),
-          std::move(proof),  std::move(carry),       std::move(safety)};
+  auto verify = verify_of(job, fit, sure);
+  return {job.design->title, std::move(room.report), std::move(fit),    std::move(drill),
+          std::move(proof),  std::move(carry),       std::move(safety), std::move(verify)};
 }
 
 }  // namespace

@@ -8,6 +8,7 @@
 #include "sheet/fit_json.h"
 #include "sheet/room_json.h"
 #include "sheet/safety_json.h"
+#include "sheet/verify_json.h"
 
 namespace nook {
 
@@ -19,6 +20,7 @@ std::string check_json(const CheckAnswer& check, const std::string& job) {
   json["drill"] = drill_json(check.drill, job);
   json["carry"] = carry_json(check.carry, job);
   json["safety"] = safety_json(check.safety, job);
+  if (check.verify) json["verify"] = verify_json(*check.verify, job);
   return dumped(json);
 }
 

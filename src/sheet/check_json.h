@@ -8,7 +8,8 @@
 
 namespace nook {
 
-/// The opening and {room, fit, drill, carry, safety}, each an answer of its own.
+/// The opening and {room, fit, drill, carry, safety}, each an answer of its own; `verify` too where
+/// pieces are cut.
 std::string check_json(const CheckAnswer& check, const std::string& job);
 
 /// The answer `room` as text, with `expect` where something was foretold.

@@ -11,6 +11,7 @@
 #include "sheet/notch_words.h"
 #include "sheet/room_text.h"
 #include "sheet/safety_text.h"
+#include "sheet/verify_text.h"
 #include "sheet/wrap.h"
 
 namespace nook {
@@ -26,6 +27,11 @@ std::vector<Finding> all_findings(const CheckAnswer& check, const Style& style) 
   for (const auto& more : {fit_findings(check.fit, style), drill_findings(check.drill, style)}) {
     all.insert(all.end(), more.begin(), more.end());
   }
+  if (check.verify)
+    for (Finding& piece : verify_findings(*check.verify, style)) {
+      piece.where += " as cut";
+      all.push_back(std::move(piece));
+    }
   // What passes the door needs no line here: it has a page of its own.
   for (const auto& more :
        {carry_findings(check.carry, style), safety_findings(check.safety, style)}) {
@@ -78,7 +84,7 @@ std::string notches_text(const FitAnswer& fit, const Style& style) {
   std::string text;
   for (const NotchFit& notch : fit.notches) {
     if (notch.polygon.empty()) continue;
-    std::string line = notch_words(notch, style);
+    std::string line = notch_words(notch, style) + finish_words(fit, notch, style);
     if (notch.follows_profile) line += ", following its profile";
     for (const std::string& warning : notch.warnings) line += "; " + warning;
     text += wrapped(line, kPageWidth, "  ");
@@ -135,7 +141,8 @@ std::string facts_text(const RoomReport& room) {
 Verdict check_verdict(const CheckAnswer& check) {
   const Verdict built =
       worse(worse(room_verdict(check.room), check.fit.verdict), check.drill.verdict);
-  return worse(built, worse(check.carry.verdict, check.safety.verdict));
+  const Verdict cut = check.verify ? check.verify->verdict : Verdict::fits;
+  return worse(worse(built, cut), worse(check.carry.verdict, check.safety.verdict));
 }
 
 std::string check_text(const CheckAnswer& check, const Style& style) {

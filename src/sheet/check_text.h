@@ -1,6 +1,7 @@
 // Everything on one page, worst first: the page that `nookfit check` prints.
 #pragma once
 
+#include <optional>
 #include <string>
 
 #include "fasten/drill.h"
@@ -9,6 +10,7 @@
 #include "sheet/answer.h"
 #include "sheet/foretold.h"
 #include "shop/carry.h"
+#include "shop/verify.h"
 #include "survey/report.h"
 
 namespace nook {
@@ -22,6 +24,7 @@ struct CheckAnswer {
   Foretold proof;
   CarryAnswer carry{};
   SafetyAnswer safety{};
+  std::optional<VerifyAnswer> verify{};  // of what is cut already, if anything is
 };
 
 /// The worst of its answers' verdicts.

@@ -149,8 +149,8 @@ std::string floor_words(const FloorFit& f, const Style& style) {
 std::string notches_text(const FitAnswer& fit, const Style& style) {
   std::string text;
   for (const NotchFit& n : fit.notches) {
-    std::string line =
-        notch_words(n, style) + about(n.depth_sd_mm, style) + profile_words(fit, n, style);
+    std::string line = notch_words(n, style) + about(n.depth_sd_mm, style) +
+                       finish_words(fit, n, style) + profile_words(fit, n, style);
     for (const std::string& warning : n.warnings) line += "; " + warning;
     text += wrapped(line + ".", kPageWidth, "  ");
   }

@@ -5,6 +5,7 @@
 
 #include <cmath>
 
+#include "sheet/cut_text.h"
 #include "sheet/wrap.h"
 
 namespace nook {
@@ -53,7 +54,7 @@ std::string square_told(const CutFault& fault, Rounding rounding) {
 
 std::string notch_told(const CutFault& fault, const std::string& why, Rounding rounding) {
   return fmt::format("notch at the {} {}, wanted {}: {}", fault.where,
-                     size(fault.measured_mm, rounding), size(fault.wanted_mm, rounding), why);
+                     size(fault.measured_mm, rounding), rounded_up(fault.wanted_mm, rounding), why);
 }
 
 std::string swapped_told(const std::string& what) {

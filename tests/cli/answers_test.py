@@ -75,11 +75,25 @@ class Answers(unittest.TestCase):
 
     def test_a_check_joins_the_answers_that_the_commands_give(self):
         check = answer("check", "rooms/lookout")
-        for command in ["room", "fit", "drill"]:
+        joined = ["room", "fit", "drill", "carry", "safety", "verify"]
+        for command in joined:
             self.assertEqual(check[command], answer(command, "rooms/lookout"))
-        worst = max((check[c]["verdict"] for c in ["room", "fit", "drill"]),
-                    key=["fits", "cannot tell", "does not fit"].index)
+        worst = max((check[c]["verdict"] for c in joined), key=["fits", "cannot tell", "does not fit"].index)
         self.assertEqual(check["verdict"], worst)
+
+    def test_a_check_looks_at_what_is_cut_already(self):
+        texts = {name: (TOP / f"rooms/window-bench/{name}.toml").read_text() for name in ("room", "design", "pieces")}
+        wrong = answer("verify", "rooms/window-bench")["pieces"]
+        first = next(piece["part"] for piece in wrong if piece["verdict"] == "does not fit")
+        with JobFolder(**texts) as cut, JobFolder(room=texts["room"], design=texts["design"]) as drawn, \
+                JobFolder(**{**texts, "pieces": 'units = "mm"\n'}) as none:
+            said = nookfit("check", cut).stdout
+            self.assertIn(f"does not fit  {first} as cut: ", said)
+            self.assertEqual(answer("check", cut)["verdict"], "does not fit")
+            for folder in (drawn, none):
+                self.assertNotIn("as cut", nookfit("check", folder).stdout)
+                self.assertEqual(answer("check", folder)["verdict"], "cannot tell")
+                self.assertNotIn("verify", answer("check", folder))
 
     def test_the_exit_status_follows_the_verdict_with_and_without_json(self):
         for job in JOBS:
