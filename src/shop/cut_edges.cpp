@@ -4,12 +4,14 @@
 #include <algorithm>
 #include <cmath>
 
+#include "shop/level_tape.h"
 #include "shop/wild.h"
 
 namespace nook {
 namespace {
 
-constexpr double kNoWood = 0.5;     // mm: less is not called wild. Chosen
+constexpr double kNoWood = 0.5;  // mm: less is not called wild. Chosen
+constexpr double kPast = 1;  // mm past a blank's end, where a tape reads from side to side. Chosen
 constexpr double kRoughStep = 300;  // mm between figures for roughing out. Chosen
 
 bool upright(const Polygon& outline, const EdgeChoice& edge) {
@@ -17,17 +19,24 @@ bool upright(const Polygon& outline, const EdgeChoice& edge) {
   return !side || *side == EdgeSide::left || *side == EdgeSide::right;
 }
 
+Polygon lying(const Polygon& outline) {
+  Polygon swapped;
+  for (const Vec2 p : outline) swapped.push_back({p.y, p.x});
+  return swapped;
+}
+
+// What a tape reads from side to side along the bottom of the blank and along its top, however the
+// piece's own bottom and top lie.
+std::pair<double, double> at_ends(const Polygon& outline) {
+  const Bounds b = bounds_of(outline);
+  return {LevelTape(outline, b.low.y - kPast).read(outline, 0),
+          LevelTape(outline, b.high.y + kPast).read(outline, b.high.y - b.low.y)};
+}
+
 void add_taper(CutPiece& cut, const NeededPiece& needed, const ContactFit& found) {
-  const Bounds b = bounds_of(needed.outline);
-  CutTaper taper{found.edge, upright(needed.drawn->outline, found.how->edge), 0, 0};
-  if (taper.widths) {
-    taper.first_mm = chord_level(needed.outline, b.low.y).length();
-    taper.last_mm = chord_level(needed.outline, b.high.y).length();
-  } else {
-    taper.first_mm = chord_upright(needed.outline, b.low.x).length();
-    taper.last_mm = chord_upright(needed.outline, b.high.x).length();
-  }
-  cut.tapers.push_back(taper);
+  const bool widths = upright(needed.drawn->outline, found.how->edge);
+  const auto [first, last] = at_ends(widths ? needed.outline : lying(needed.outline));
+  cut.tapers.push_back({found.edge, widths, first, last});
 }
 
 // How far the finished line lies out of the drawn edge at one spot of a gap line.

@@ -77,6 +77,26 @@ TEST_CASE("cut: an open corner - rip the blank 46 7/8, cut 46 at the back", "[re
   CHECK_THAT(piece.tapers[0].last_mm / in(1), WithinAbs(46.88, 1e-6));
 }
 
+TEST_CASE("cut: two tapers side by side - each is told along the blank, not where they meet") {
+  // 1200 by 400; the bottom runs up by 49 to the left, the left side in by 8 to the top. Extended
+  // to the blank's ends: 400 - 49 = 351 high at the left, 1200 - 8 = 1192 wide at the top.
+  List list;
+  list.piece("shelf", rectangle(1200, 400));
+  list.drawn.design.contacts = {contact("shelf", EdgeSide::bottom, Fitting::taper),
+                                contact("shelf", EdgeSide::left, Fitting::taper)};
+  list.place();
+  list.found(0, 0, {{0, -49, 0}, {1200, 0, 0}});
+  list.found(1, 0, {{0, 0, 0}, {400, -8, 0}});
+  const CutPiece piece = list.answer().pieces.at(0);
+  REQUIRE(piece.tapers.size() == 2);
+  CHECK(!piece.tapers[0].widths);
+  CHECK_THAT(piece.tapers[0].first_mm, WithinAbs(351, 0.5));
+  CHECK_THAT(piece.tapers[0].last_mm, WithinAbs(400, 0.5));
+  CHECK(piece.tapers[1].widths);
+  CHECK_THAT(piece.tapers[1].first_mm, WithinAbs(1200, 0.5));
+  CHECK_THAT(piece.tapers[1].last_mm, WithinAbs(1192, 0.5));
+}
+
 TEST_CASE("cut: a hand-scribed edge - wild wood, the scribers' setting, what comes off where") {
   List list;
   list.piece("panel", rectangle(in(37.25), in(84)));
