@@ -30,26 +30,27 @@ struct Writer {
 struct Widths {
   double first = 0, last = 0;
 };
-Widths widths_at(const Polygon& outline, const EdgeRun& run) {
-  const int n = static_cast<int>(outline.size());
-  const Vec2 a = outline[run.first], b = outline[(run.last + 1) % n];
-  const Vec2 inward = (1 / norm(b - a)) * left_of(b - a);
+
+// From a point of the outline to the far side, by way of the edge that runs there (`next`: its
+// other end), where it runs square to the run within 25 degrees (chosen); else to the furthest
+// point.
+double width_from(const Polygon& outline, Vec2 point, Vec2 next, Vec2 inward) {
+  constexpr double kSquare = 0.9;  // cosine of 25 degrees
+  const Vec2 beside = next - point;
+  if (dot(beside, inward) > kSquare * norm(beside)) return dot(beside, inward);
   double far = 0;
-  for (const Vec2 p : outline) far = std::max(far, dot(p - a, inward));
-  return {far, far - dot(b - a, inward)};
+  for (const Vec2 p : outline) far = std::max(far, dot(p - point, inward));
+  return far;
 }
 
-// Along the edge's own drawn direction; after a taper the old direction still counts.
-Widths widths_after(const Polygon& before, const Polygon& after, const EdgeRun& run) {
-  const int n = static_cast<int>(before.size());
-  const Vec2 d = before[(run.last + 1) % n] - before[run.first];
+// Square to the edge as it was drawn (`before`); after a taper the old direction still counts.
+Widths widths_of(const Polygon& outline, const EdgeRun& run, const Polygon& before) {
+  const int n = static_cast<int>(outline.size());
+  const int last = (run.last + 1) % n;
+  const Vec2 d = before[last] - before[run.first];
   const Vec2 inward = (1 / norm(d)) * left_of(d);
-  const auto far_from = [&](Vec2 a) {
-    double far = 0;
-    for (const Vec2 p : after) far = std::max(far, dot(p - a, inward));
-    return far;
-  };
-  return {far_from(after[run.first]), far_from(after[(run.last + 1) % n])};
+  return {width_from(outline, outline[run.first], outline[(run.first + n - 1) % n], inward),
+          width_from(outline, outline[last], outline[(last + 1) % n], inward)};
 }
 
 // An outline of a piece with a run of edges that is set out.
@@ -97,8 +98,8 @@ struct Teller {
     const Polygon outline = set_out(part, s.run, s.ends);
     const CutSide side{part, part.outline, s.run};
     return {how(s) + (part.symmetric ? ", and the other side alike" : ""),
-            width_words(writer, widths_at(part.outline, s.run), side),
-            width_words(writer, widths_after(part.outline, outline, s.run), side)};
+            width_words(writer, widths_of(part.outline, s.run, part.outline), side),
+            width_words(writer, widths_of(outline, s.run, part.outline), side)};
   }
   Words operator()(const ContactRefitted& s) const {
     const Contact& contact = writer.design.contacts[s.contact];
