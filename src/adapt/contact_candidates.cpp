@@ -150,7 +150,7 @@ bool is_butt_or_caulk(const Contact& how) {
 void add_cover(const Asked& asked, Fitting by, const std::string& words, List& list) {
   Contact covered = asked.how();
   covered.by = by;
-  if (by == Fitting::trim) covered.trim = millimetres(kCoverMm);
+  if (by == Fitting::trim) covered.trim = cover_width(asked.bench.design.units);
   if (asked.contact.gap.most <= allowed_gap(covered))
     list.push_back(refitted(asked, Work::cover, by, words));
 }

@@ -215,6 +215,10 @@ std::string_view spelled(Fitting by) {
 
 }  // namespace
 
+Length cover_width(Unit unit) {
+  return unit == Unit::inch ? inches(0.75) : millimetres(19);
+}
+
 std::vector<Edit> refit(const Design& design, int contact, Fitting by, bool notch) {
   const std::string path = fmt::format("contact[{}].", contact);
   std::string value = fmt::format("\"{}\"", spelled(by));
@@ -222,7 +226,8 @@ std::vector<Edit> refit(const Design& design, int contact, Fitting by, bool notc
   std::vector<Edit> edits{{key_path(path + "by"), value}};
   const bool covered = design.contacts[contact].trim.has_value();
   if (by == Fitting::trim && !covered)
-    edits.push_back({key_path(path + "trim"), quoted(typed(kCoverMm, design.units))});
+    edits.push_back(
+        {key_path(path + "trim"), quoted(typed(cover_width(design.units).mm, design.units))});
   if (by != Fitting::trim && covered)
     edits.insert(edits.begin(), {key_path(path + "trim"), "", false, true});
   return edits;

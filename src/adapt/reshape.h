@@ -45,7 +45,8 @@ std::vector<Edit> refit(const Design& design, int contact, Fitting by, bool notc
 /// "butt", "notch and scribe": how a contact meets.
 std::string fitting_words(Fitting by, bool notch);
 
-/// The cover trim that adapt may put on: 3/4 in (chosen; covers a gap of 1/2 in).
-inline constexpr double kCoverMm = kMillimetresPerInch * 3 / 4;
+/// The width of cover trim that adapt may put on: 3/4 in, or 19 mm (1.9 cm) where the design is
+/// metric (chosen; covers a gap of 1/2 in).
+Length cover_width(Unit unit);
 
 }  // namespace nook

@@ -118,3 +118,9 @@ TEST_CASE("reshape: a taper of a rectangle is typed as points, of points as poin
     CHECK_THAT(bottom / kIn, WithinAbs(40, 1e-4));
   }
 }
+
+TEST_CASE("reshape: a cover trim in easy numbers of the design's unit") {
+  CHECK_THAT(cover_width(Unit::inch).mm, WithinAbs(0.75 * kIn, 1e-9));
+  for (const Unit unit : {Unit::mm, Unit::cm})
+    CHECK_THAT(cover_width(unit).mm, WithinAbs(19, 1e-9));
+}
