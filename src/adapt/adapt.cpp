@@ -8,6 +8,7 @@
 #include <utility>
 
 #include "adapt/attempts.h"
+#include "adapt/rungs.h"
 #include "adapt/wording.h"
 #include "base/invariant.h"
 #include "job/job.h"
@@ -171,6 +172,8 @@ class Search {
     done.draft = now().draft;
     for (const Flaw& flaw : now().flaws) {
       if (flaw.verdict == Verdict::cannot_tell) done.open.push_back(flaw.text);
+      if (flaw.verdict == Verdict::cannot_tell && flaw.kind == Flaw::Kind::rungs)
+        done.reading = std::string(kSquashTest);
       if (flaw.verdict == Verdict::does_not_fit)
         done.contradictions.push_back(attempts_.against(flaw));
     }

@@ -31,6 +31,7 @@ struct AdaptAnswer {
   std::vector<Change> changes;                // in the order they were made
   std::vector<Contradiction> contradictions;  // one a finding of `fit` that does not fit
   std::vector<std::string> open;              // findings of `fit` that the readings do not decide
+  std::string reading;                        // that would settle one of these; empty: none known
   FitAnswer fit;                              // of the new design; points into `draft`
 };
 

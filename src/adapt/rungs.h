@@ -1,6 +1,7 @@
 // Ladders whose last step, up to the deck, comes out unlike the others once the carpet gives way.
 #pragma once
 
+#include <string_view>
 #include <vector>
 
 #include "adapt/candidate.h"
@@ -23,6 +24,11 @@ struct RungLadder {
 /// Ladders of level sticks drawn with `repeat`, one straight above the other, and a deck over them.
 /// Cleats, which the design puts on a wall, are no rungs.
 std::vector<RungLadder> rung_ladders(const Design& design, const FitAnswer& answer);
+
+/// What tells how far a ladder sinks: the reading that settles a last step that cannot be told.
+inline constexpr std::string_view kSquashTest =
+    "stand on a block as large as a foot of the ladder, on the carpet: your weight and how far it "
+    "sinks ([floor] squash)";
 
 /// One finding a ladder, in their order: a last step that differs by over 1/4 in does not fit;
 /// where only what the carpet may do decides, it cannot be told.

@@ -23,7 +23,8 @@ std::string adapt_json_text(const AdaptAnswer& adapted, const std::string& job,
          {"by_mm", c.by_mm},
          {"settled_by", c.kind.empty() ? Json(nullptr) : Json(c.part + ", " + c.kind)}});
   json["open"] = adapted.open;
-  json["reading"] = reading.empty() ? Json(nullptr) : Json(reading);
+  const std::string& next = reading.empty() ? adapted.reading : reading;
+  json["reading"] = next.empty() ? Json(nullptr) : Json(next);
   return dumped(json);
 }
 

@@ -59,7 +59,8 @@ std::string adapt_text(const AdaptAnswer& adapted, const std::string& folder,
   if (!adapted.contradictions.empty()) page += "\nThese wishes contradict each other:\n";
   for (const Contradiction& c : adapted.contradictions) page += told(c, style.rounding);
   page += open_told(adapted);
-  if (!reading.empty()) page += wrapped("Take this reading: " + reading, kPageWidth, "  ");
+  const std::string& next = reading.empty() ? adapted.reading : reading;
+  if (!next.empty()) page += wrapped("Take this reading: " + next, kPageWidth, "  ");
   return page + "\n" +
          wrapped(fmt::format("The new job is in {0}. Holes, the way in and what could hurt are not "
                              "looked at here: 'nookfit check {0}' does.",

@@ -173,6 +173,17 @@ class Adapt(unittest.TestCase):
         self.assertIn("length = '80 3/8'", text)
         self.assertIn("at = [\"1 1/4\", \"32\", '10 1/8']", text)  # 9 3/4 and 3/8
 
+    def test_a_carpet_of_which_only_the_thickness_is_known_asks_for_a_stand_on_test(self):
+        # Pressed by nothing to 5/8 the last step is 11 to 11 5/8: 11 1/4 at most is as the others.
+        job = Job(room(90, extra=LEVEL_FLOOR + "\n" + CARPET.splitlines()[1] + "\n"), LADDER + RUNG)
+        self.addCleanup(job.dir.cleanup)
+        new = pathlib.Path(job.dir.name, "new")
+        answer = json.loads(run("adapt", job.folder, "-o", new, "--json").stdout)
+        self.assertEqual((answer["changes"], len(answer["open"])), ([], 1), answer)
+        self.assertRegex(answer["reading"], r"stand on a block .*\[floor\] squash")
+        page = " ".join(run("adapt", job.folder, "-o", new).stdout.split())
+        self.assertIn("Take this reading: stand on a block", page)
+
     def test_a_ladder_on_a_bare_floor_is_left_as_it_is(self):
         self.assertEqual(self.ladder(carpet="")[0], [])
 
