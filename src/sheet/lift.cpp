@@ -1,11 +1,10 @@
 // Volume times density.
 #include "sheet/lift.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <cmath>
 
+#include "fasten/said.h"
 #include "safety/holding.h"
 #include "safety/limit.h"
 #include "solid/polygon.h"
@@ -22,6 +21,13 @@ double longest_side(const Polygon& outline) {
     high = {std::max(high.x, p.x), std::max(high.y, p.y)};
   }
   return std::max(high.x - low.x, high.y - low.y);
+}
+
+// As the cautions round it; what would be told as nothing is told as less than one.
+std::string weight_words(double newtons, Unit unit) {
+  const double one = unit == Unit::inch ? kNewtonsPerPound : kNewtonsPerKilogram;
+  const Saying saying{unit};
+  return newtons < 0.5 * one ? "under " + saying.load(one) : saying.load(newtons);
 }
 
 }  // namespace
@@ -45,10 +51,8 @@ std::string lift_words(const Design& design, const Piece& piece, Unit unit) {
   const bool is_long = longest_side(piece.drawn->outline) > kLongForOne;
   if (!kg) return is_long ? "weight not known, two people" : "weight not known";
   const bool heavy = *kg * kStandardGravity > newtons(Of::one_person);
-  const std::string weight = unit == Unit::inch
-                                 ? fmt::format("{:.0f} lb", std::ceil(*kg / kKilogramsPerPound))
-                                 : fmt::format("{:.0f} kg", std::ceil(*kg));
-  return weight + (heavy || is_long ? ", two people" : ", one person");
+  return weight_words(*kg * kStandardGravity, unit) +
+         (heavy || is_long ? ", two people" : ", one person");
 }
 
 }  // namespace nook
