@@ -122,6 +122,8 @@ void fill_known(const FitInput& input, FitAnswer& answer) {
     answer.frames_in_draws.push_back(trials.placings[r].frames);
   fill_groups(trials, settled.moved, answer);
   answer.contacts = find_contacts(trials, input.sure, holds);
+  for (std::size_t j = 0; j < answer.contacts.size(); ++j)
+    add_touched(trials, static_cast<int>(j), answer.contacts[j].touches);
   answer.notches = find_notches(trials, input.sure);
   answer.clashes = find_clashes(trials, answer.notches, input.sure, holds);
   answer.clearances = find_clearances(trials, input.sure, holds);

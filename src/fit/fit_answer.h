@@ -72,6 +72,7 @@ struct ContactFit {
   GapRange after;                     // what `by` leaves
   double past_mm = 0;                 // how far it reaches past the end of a wall as measured
   std::vector<std::string> spoils;    // what moving closer by scribe_mm would spoil
+  std::vector<std::string> touches;   // as GroupFit has it, of this edge alone
   Verdict verdict = Verdict::fits;
 };
 

@@ -9,6 +9,7 @@
 #include "sheet/contact_gap.h"
 #include "sheet/fit_wood.h"
 #include "sheet/fit_words.h"
+#include "sheet/held_off.h"
 
 namespace nook {
 namespace {
@@ -16,10 +17,13 @@ namespace {
 constexpr double kEasyScribe = kMillimetresPerInch * 3 / 8;  // common practice, no source
 constexpr double kBevel = kMillimetresPerInch / 32;  // more between the faces is cut at a bevel
 
+// The first few, and how many more.
 std::string joined(const std::vector<std::string>& words) {
+  constexpr std::size_t kFew = 3;  // and one more is told in full too. Chosen
+  const std::size_t told = words.size() <= kFew + 1 ? words.size() : kFew;
   std::string text;
-  for (const std::string& word : words) text += (text.empty() ? "" : "; ") + word;
-  return text;
+  for (std::size_t k = 0; k < told; ++k) text += (k == 0 ? "" : "; ") + words[k];
+  return told == words.size() ? text : text + fmt::format("; and {} more", words.size() - told);
 }
 
 std::string bevel_words(const ContactWords& w) {
@@ -111,7 +115,21 @@ std::string foot_words(const ContactWords& w) {
                      w.length(w.contact.taper_mm), spot(w, widest_at(w.contact)));
 }
 
+// Carpet gives way before wood has to.
+std::string press_words(const ContactWords& w) {
+  for (const FloorFit& floor : w.fit.floor)
+    if (w.contact.meets == "floor" && floor.piece == w.contact.piece && floor.squash_most_mm > 0)
+      return fmt::format(
+          "press the covering down there first: it gives {}; ",
+          floor.squash_least_mm < w.half_step()
+              ? "up to " + w.length(floor.squash_most_mm)
+              : w.length(floor.squash_least_mm) + " to " + w.length(floor.squash_most_mm));
+  return "";
+}
+
 std::string butt_words(const ContactWords& w) {
+  if (w.contact.gap.least < -w.half_step() && !press_words(w).empty())
+    return press_words(w) + "what is left of it comes off this edge";
   if (w.contact.gap.least < -w.half_step())
     return fmt::format("take {} off this edge, or move the piece", w.length(-w.contact.gap.least));
   if (w.contact.gap.least < -0.1) return "ease this edge with a plane until it goes in";
@@ -142,29 +160,10 @@ std::string cut_words(const ContactWords& w) {
   }
 }
 
-// What stands on the wall that the edge has to meet, and is met first: "left wall pipe".
-std::vector<std::string> held_off_by(const ContactWords& w) {
-  const auto& groups = w.fit.groups;
-  const auto own = std::find_if(groups.begin(), groups.end(), [&](const GroupFit& group) {
-    return std::count(group.pieces.begin(), group.pieces.end(), w.contact.piece) > 0;
-  });
-  std::vector<std::string> names;
-  if (own == groups.end() || w.contact.how->notch) return names;
-  std::copy_if(own->touches.begin(), own->touches.end(), std::back_inserter(names),
-               [&](const std::string& name) {
-                 return name.starts_with(w.contact.meets + " ") && wall_named(name).empty();
-               });
-  return names;
-}
-
 // Closed first of all by getting past what holds the piece off.
 std::string past_obstacles(const ContactWords& w, const std::string& closing) {
-  const std::vector<std::string> names = held_off_by(w);
-  if (names.empty() || w.contact.gap.most <= kEasyScribe) return closing;
-  std::string text;
-  for (const std::string& name : names) text += (text.empty() ? "the " : " and the ") + name;
-  return text + (names.size() == 1 ? " holds" : " hold") +
-         " it off: notch it there, or end it short of that; else " + closing;
+  const std::string held = w.contact.gap.most > kEasyScribe ? held_off_words(w) : "";
+  return held.empty() ? closing : held + "; else " + closing;
 }
 
 // What does not fit.
@@ -184,6 +183,7 @@ std::string remedy_words(const ContactWords& w) {
                  ? butt_words(w)
                  : "wider than the trim covers: take a wider one, or scribe the edge";
     case Fitting::shim:
+      if (w.contact.gap.least < -0.1) return butt_words(w);
       return askew_foot(w)
                  ? foot_words(w)
                  : "too much for shims: pack it out with a strip of wood, or plane the high spot";

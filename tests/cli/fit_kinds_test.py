@@ -603,6 +603,16 @@ class Pages(KindCase):
                           + meet("shelf", "bottom", "left wall", by=by) + meet("shelf", "right", "right wall"))
                 self.assertEqual(held in self.text(cased, design), told)
 
+    def test_carpet_is_pressed_down_before_wood_comes_off(self):
+        # A post hung by the level line, 1/4 in too low for a floor whose carpet gives 3/8; on a bare
+        # floor the 1/4 has to come off.
+        design = (INCHES + part("post", (10, 30), ((40, 20, -0.25), "+x", "+z"))
+                  + group("post", height_from='"level line"') + meet("post", "bottom", "floor", by='"shim"')
+                  + '[[feet]]\npart = "post"\nload = "180 lb"\n')
+        for covering, told in ((CARPET + STOOD_ON, "press the covering down there first: it gives up to 3/8"),
+                               ("", 'take 1/4" off this edge')):
+            self.assertIn(told, self.text(room(90, extra=sloping_floor(0, covering)), design))
+
     def test_a_shelf_that_stops_at_its_board_is_notched_for_a_pipe_all_the_same(self):
         # A shelf 3/4 thick at 5 in stops at a board 5 1/4 high and 9/16 thick. A pipe stands from 1 to
         # 2 in off the wall, 1 1/4 wide: the notch is 2 - 9/16 + 1/8 deep and 1 1/4 + 2/8 wide.
