@@ -8,6 +8,7 @@
 #include "fasten/hung_piece.h"
 #include "fasten/joint.h"
 #include "fasten/joint_load.h"
+#include "fasten/joint_row.h"
 #include "fasten/story_pole.h"
 #include "fasten/stud_notes.h"
 #include "fasten/wall_context.h"
@@ -170,7 +171,11 @@ class DrillMap {
     l.main_angle = l.side_angle = 90;  // the worse, for lags
     l.end_grain = screws.end_grain;
     l.wood_depth = screws.wood_depth;
-    JointLoad load{{}, screws.into, load_place(f, j.part)};
+    JointLoad load{{},
+                   load_place(f, j.part),
+                   j.meeting.plane,
+                   largest_of(j.meeting.overlap).outline,
+                   !f.load_at};
     for (std::size_t i = 0; i < screws.drill.holes.size(); ++i) {
       const Hole& h = screws.drill.holes[i];
       l.screws.push_back({h.id, screws.gaps[i], h.embedment_mm});

@@ -37,9 +37,9 @@ class JointMaker {
         row_(row_of(j)),
         least_hold_(distances_for(j.fastening.screw).least_hold) {
     out_.drill = {part_.piece.name, to_.piece.name, {}};
-    out_.into = meeting_.plane.normal;
     const Stock& stock = design_.stock[to_.piece.drawn->stock];
-    out_.end_grain = stock.kind == StockKind::lumber && std::abs(dot(out_.into, to_.frame.u)) > .9;
+    out_.end_grain =
+        stock.kind == StockKind::lumber && std::abs(dot(meeting_.plane.normal, to_.frame.u)) > .9;
   }
 
   JointScrews all() {

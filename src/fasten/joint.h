@@ -52,7 +52,6 @@ struct JointScrews {
   std::vector<double> gaps;  // of each hole
   double wood_depth = 0;     // of the other piece ahead of the screws, the least, mm
   bool end_grain = false;    // the thread sits in the other piece's end grain
-  Vec3 into;                 // direction of the screws, room frame
 };
 /// One piece to be screwed to another.
 struct Joining {

@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "fasten/load_share.h"
+#include "fasten/prying.h"
 
 namespace nook {
 namespace {
@@ -13,7 +14,7 @@ namespace {
 const double kLevelEnough = direction(degrees(60)).cos;
 
 std::vector<ScrewLoad> sideways(const JointLoad& joint, double load) {
-  const Vec3 into = joint.into;
+  const Vec3 into = joint.plane.normal;
   const auto& at = joint.at;
   const double across = std::hypot(into.x, into.y);
   const double shear = load * across;
@@ -25,22 +26,39 @@ std::vector<ScrewLoad> sideways(const JointLoad& joint, double load) {
   return shares(places, shear, dot(joint.load_at, level));
 }
 
+// A stated place says where along the piece; across it the force stands in the middle of what
+// meets.
+Pried parted(const JointLoad& joint, double force) {
+  const CutPlane& plane = joint.plane;
+  const Box2 box = box_of(joint.bearing);
+  PullAway pull{force, 0.5 * (box.low + box.high), joint.bearing};
+  if (!joint.spread) pull.at.x = plane.plane_from_room(joint.load_at).x;
+  std::vector<Vec2> screws;
+  for (Vec3 p : joint.at) screws.push_back(plane.plane_from_room(p));
+  return pried(screws, pull);
+}
+
 }  // namespace
 
 Strength strength_of_joint(const JointLoad& joint, Loaded loaded, const Saying& say) {
   if (joint.at.empty()) return strength_of(loaded, say);
-  const double load = loaded.load.value_or(0), n = static_cast<double>(joint.at.size());
+  const double load = loaded.load.value_or(0);
   const auto side = sideways(joint, load);
   if (side.empty()) {
     loaded.no_figure = "one screw and a load beside it: the piece turns about it";
     loaded.no_figure_advice = kTwoScrews;
   }
+  // normal.z < 0: driven down, the load presses.
+  const double hanging = std::max(0.0, joint.plane.normal.z * load);
+  const Pried pull = parted(joint, loaded.pull.value_or(0) + hanging);
   for (std::size_t i = 0; i < side.size(); ++i) {
     loaded.screws[i].sideways = std::hypot(side[i].down, side[i].level);
-    // into.z < 0: driven down, the load presses.
-    loaded.screws[i].pull = std::max(0.0, (loaded.pull.value_or(0) + joint.into.z * load) / n);
+    loaded.screws[i].pull = pull.newtons.at(i);
   }
-  return strength_of(loaded, say);
+  Strength out = strength_of(loaded, say);
+  if (pull.bears_at)
+    out.notes.push_back("the pull pries: the pieces bear on each other beside the screws");
+  return out;
 }
 
 }  // namespace nook

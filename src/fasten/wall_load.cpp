@@ -1,4 +1,4 @@
-// Loads shared by the stiff ledger, stud by stud.
+// Loads shared by the stiff ledger, stud by stud; a pull pries.
 #include "fasten/wall_load.h"
 
 #include <fmt/core.h>
@@ -8,6 +8,7 @@
 #include <map>
 
 #include "fasten/load_share.h"
+#include "fasten/prying.h"
 #include "fasten/remedy.h"
 
 namespace nook {
@@ -28,11 +29,17 @@ std::vector<Vec2> stations_of(const WallScrews& screws) {
   return at;
 }
 
-double load_place(const Hanging& h) {
-  const double middle = h.ruler.height() / 2;
-  const Vec2 centre = h.ruler.at(h.ruler.length() / 2, middle);
-  if (!h.fastening.load_at) return h.face.wall_from_face(centre).x;
-  return h.face.wall_from_face({h.fastening.load_at->mm, centre.y}).x;
+// Where load and pull stand on the wall: the piece's middle where `at` does not say.
+Vec2 load_place(const Hanging& h) {
+  Vec2 uv = h.ruler.at(h.ruler.length() / 2, h.ruler.height() / 2);
+  if (h.fastening.load_at) uv.x = h.fastening.load_at->mm;
+  return h.face.wall_from_face(uv);
+}
+
+PullAway pull_on(const Hanging& h) {
+  PullAway pull{h.fastening.pull_n.value_or(0), load_place(h), {}};
+  for (Vec2 uv : h.piece.drawn->outline) pull.bearing.push_back(h.face.wall_from_face(uv));
+  return pull;
 }
 
 // Sum of the shares on each stud, by its place, in order along the wall.
@@ -66,6 +73,7 @@ class WallLoad {
     note_woods(out);
     out.advice.insert(out.advice.end(), screws_.left_out.begin(), screws_.left_out.end());
     if (studs.size() > 1) note_lever(out, studs);
+    if (bears_at_) note_prying(out);
     if (std::any_of(screws_.holes.begin(), screws_.holes.end(),
                     [](const Hole& h) { return h.probe_first; }))
       out.notes.push_back("counts the probe-first screws as holding");
@@ -86,18 +94,20 @@ class WallLoad {
 
   std::vector<std::pair<double, double>> load_screws(Loaded& l) {
     const auto at = stations_of(screws_);
-    const double x = load_place(h_), load = l.load.value_or(0), pull = l.pull.value_or(0);
-    const auto down = shares(at, load, x), out = shares(at, pull, x);
-    if (down.empty() || out.empty()) {
+    std::vector<ScrewLoad> down(at.size());
+    if (l.load) down = shares(at, *l.load, load_place(h_).x);
+    if (down.empty()) {
       l.no_figure = "one screw and a load beside it: the piece turns about it";
       l.no_figure_advice = kTwoScrews;
       return {};
     }
+    const Pried out = pried(at, pull_on(h_));
+    bears_at_ = out.bears_at;
     for (std::size_t i = 0; i < at.size(); ++i) {
       const Seated& s = screws_.seats[i];
       screws_.holes[i].load_n = down[i].down;
       l.screws.push_back({screws_.holes[i].id, s.gap, s.embedment,
-                          std::hypot(down[i].down, down[i].level), out[i].down});
+                          std::hypot(down[i].down, down[i].level), out.newtons.at(i)});
     }
     return by_stud(at, down);
   }
@@ -113,8 +123,19 @@ class WallLoad {
     out.notes.push_back("heads pulling through the piece are not checked");
   }
 
+  // Prying is reckoned with the piece lying on the wall there; on a shim at the screw alone the
+  // screw would carry more.
+  void note_prying(Strength& out) const {
+    const double below = h_.ruler.from_edge(h_.face.face_from_wall(*bears_at_));
+    out.notes.push_back(fmt::format(
+        "the pull pries: the piece bears on the wall {} from the corner, {} from its {} edge (pack "
+        "it there)",
+        say_.length(h_.face.wall().along(bears_at_->x, bears_at_->y)), say_.length(below),
+        h_.ruler.edge()));
+  }
+
   void note_lever(Strength& out, const std::vector<std::pair<double, double>>& studs) {
-    const double x = load_place(h_);
+    const double x = load_place(h_).x;
     for (const auto& s : studs) out.lift_n = std::max(out.lift_n, -s.second);
     const bool after = x > studs.back().first, before = x < studs.front().first;
     if (!h_.fastening.load_n || (!after && !before)) return;
@@ -145,7 +166,7 @@ class WallLoad {
                               : std::min_element(at.begin(), at.end(), less_x)->x;
     const auto count = std::count_if(at.begin(), at.end(), [&](Vec2 p) { return p.x == last; });
     for (long i = 0; i < count; ++i) at.push_back({c, z});
-    const auto loads = shares(at, *h_.fastening.load_n, load_place(h_));
+    const auto loads = shares(at, *h_.fastening.load_n, load_place(h_).x);
     return fmt::format("; reaching the stud {} from the corner makes it {}",
                        say_.length(h_.face.wall().along(c, z)), listed(by_stud(at, loads), say_));
   }
@@ -155,6 +176,7 @@ class WallLoad {
   const WallContext& context_;
   WallScrews& screws_;
   const Saying& say_;
+  std::optional<Vec2> bears_at_;
 };
 
 }  // namespace

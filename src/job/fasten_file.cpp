@@ -71,9 +71,9 @@ void read_loads(DesignFile& file, const Table& table, Fastening& fastening) {
   fastening.load_n = table.load({"load"});
   fastening.pull_n = table.load({"pull"});
   fastening.load_at = table.length({"at"});
-  if (table.has("at") && !table.has("load"))
-    source.fault(table.place_of("at"), "'at' without a load", "key-without-meaning",
-                 "it says where on the piece the load stands");
+  if (table.has("at") && !table.has("load") && !table.has("pull"))
+    source.fault(table.place_of("at"), "'at' without a load or pull", "key-without-meaning",
+                 "it says where on the piece they stand");
   fastening.duration = table.plain_number({"duration"}).value_or(1.0);
   if (fastening.duration < kLeastDuration || fastening.duration > kGreatestDuration)
     source.fault(table.place_of("duration"), "no load has this duration factor", "absurd-value",

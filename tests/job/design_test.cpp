@@ -88,6 +88,10 @@ TEST_CASE("design: groups, contacts, covers, fastenings, feet") {
   CHECK(screws.screw.gauge == 10);
   CHECK(*screws.load_n == Approx(2224.11).epsilon(1e-5));
   CHECK(screws.prebored);
+  const Fastening& pulled = loft.fastenings.at(1);
+  CHECK_FALSE(pulled.load_n);
+  CHECK(*pulled.pull_n == Approx(88.964).epsilon(1e-5));
+  CHECK(in_inches(*pulled.load_at) == Approx(40));
   CHECK(*loft.feet.at(0).load_n == Approx(889.64).epsilon(1e-5));
 }
 
