@@ -11,11 +11,6 @@ namespace {
 // its stud; how far apart in height two boxes on one level run may be.
 constexpr double kRound = 25, kBeside = 50, kSameLevel = 150;
 
-bool is_box(ObstacleKind kind) {
-  return kind == ObstacleKind::outlet || kind == ObstacleKind::switch_box ||
-         kind == ObstacleKind::thermostat || kind == ObstacleKind::alarm;
-}
-
 bool in_wall(const Obstacle& o) {
   return is_box(o.kind) || std::min(o.out[0], o.out[1]).mm < 0;
 }

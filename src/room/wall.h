@@ -72,6 +72,11 @@ enum class ObstacleKind {
   alarm,
   other
 };
+/// Whether it sits in a box in the wall that cables run to.
+constexpr bool is_box(ObstacleKind kind) {
+  return kind == ObstacleKind::outlet || kind == ObstacleKind::switch_box ||
+         kind == ObstacleKind::thermostat || kind == ObstacleKind::alarm;
+}
 struct Obstacle {
   ObstacleKind kind = ObstacleKind::other;
   std::string name;  // as printed: its kind unless the file names it

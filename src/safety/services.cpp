@@ -46,11 +46,6 @@ void judge_depth(const Scene& scene, const Hung& hung, Cautions& cautions) {
        depth});
 }
 
-bool is_box(const Obstacle& obstacle) {
-  return obstacle.kind == ObstacleKind::outlet || obstacle.kind == ObstacleKind::switch_box ||
-         obstacle.kind == ObstacleKind::thermostat;
-}
-
 void judge_services(const Scene& scene, const Hung& hung, Cautions& cautions) {
   const Patch piece = patch_of(scene, hung.wall, scene.bodies[hung.piece]);
   const std::string& where = scene.piece(hung.piece).name;
@@ -58,7 +53,7 @@ void judge_services(const Scene& scene, const Hung& hung, Cautions& cautions) {
     const auto patch = patch_of(scene, hung.wall, obstacle);
     if (!patch) continue;
     const bool above = share_along(piece, *patch), beside = share_height(piece, *patch);
-    if (is_box(obstacle) && (above || beside))
+    if (is_box(obstacle.kind) && (above || beside))
       cautions.say(
           {"cable-run",
            where,
@@ -128,7 +123,9 @@ Measured usual(double height) {
 
 void judge_record(const Scene& scene, int wall, Cautions& cautions) {
   const Wall& read = scene.in.survey.walls[wall];
-  if (std::any_of(read.obstacles.begin(), read.obstacles.end(), is_box)) return;
+  if (std::any_of(read.obstacles.begin(), read.obstacles.end(),
+                  [](const Obstacle& o) { return is_box(o.kind); }))
+    return;
   cautions.say(
       {"boxes-not-recorded",
        read.name + " wall",

@@ -14,10 +14,6 @@ namespace {
 
 constexpr double kBeside = 20;  // mm between a box and its stud that still pass for none. Chosen
 
-bool is_box(const Obstacle& obstacle) {
-  return obstacle.kind == ObstacleKind::outlet || obstacle.kind == ObstacleKind::switch_box;
-}
-
 // Centres of the studs found, from the same corner as the box.
 std::vector<double> centres(const Wall& wall, bool from_right) {
   std::vector<double> out;
@@ -59,7 +55,7 @@ std::vector<std::string> facts_beside(const Survey& survey) {
   const Rounding rounding = survey.said();
   for (const Wall& wall : survey.walls)
     for (const Obstacle& box : wall.obstacles) {
-      if (!wall.studs || !is_box(box)) continue;
+      if (!wall.studs || !is_box(box.kind)) continue;
       const std::vector<double> found = centres(wall, box.from_right);
       if (found.empty() || least_clear(wall, box, found) < kBeside) continue;
       out.push_back(fmt::format(

@@ -97,6 +97,18 @@ TEST_CASE("cables: a ledger straight over a box, or level with it, is told") {
   CHECK(outlet({30, 33}, {12, 16}, ObstacleKind::vent).empty());
 }
 
+TEST_CASE("cables: every kind of box counts as one, and as one on record") {
+  const auto ids = [](ObstacleKind kind) {
+    const SafetyAnswer answer = with(ledger(), kind, {20, 24}, {70, 74}).answer();
+    return std::pair{find(answer, "cable-run").has_value(),
+                     find(answer, "boxes-not-recorded").has_value()};
+  };
+  for (const ObstacleKind box : {ObstacleKind::outlet, ObstacleKind::switch_box,
+                                 ObstacleKind::thermostat, ObstacleKind::alarm})
+    CHECK(ids(box) == std::pair{true, false});
+  CHECK(ids(ObstacleKind::vent) == std::pair{false, true});
+}
+
 TEST_CASE("pipes: one behind a ledger is told, one beside or below it is not") {
   const auto pipe = [](Vec2 along, Vec2 height) {
     return said(with(ledger(), ObstacleKind::pipe, along, height), "pipe-behind");
