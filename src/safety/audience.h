@@ -19,6 +19,8 @@ struct Audience {
   bool sleeps() const { return purpose == Purpose::sleep; }
   /// Something to be climbed on: for play, for sleep, or nothing says.
   bool climbed() const { return !purpose || purpose == Purpose::play || sleeps(); }
+  /// Under 2 years, or of an age that nothing states.
+  bool maybe_toddlers() const { return toddlers || (children && !ages); }
 };
 Audience audience_of(const Use& use);
 

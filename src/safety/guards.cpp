@@ -14,6 +14,7 @@ struct Need {
   std::optional<Of> height;  // at least this; none = something
   Of sphere;                 // and no opening passes this
   Severity severity;
+  std::optional<Of> up_to{};  // over this another need takes over
 };
 
 std::string ages_of(const Audience& audience) {
@@ -34,23 +35,31 @@ std::vector<Need> needs_of(const Audience& audience) {
   const auto barrier = barrier_of(audience);
   const Of sphere = audience.children ? Of::head_small : Of::guard_sphere;
   std::vector<Need> needs;
-  if (barrier) needs.push_back({Of::barrier_platform, barrier, sphere, Severity::danger});
+  const bool only_toddlers = barrier == Of::barrier_toddler;
+  if (barrier && !only_toddlers)
+    needs.push_back({Of::barrier_platform, barrier, sphere, Severity::danger});
+  if (audience.toddlers) {
+    needs.push_back({Of::barrier_platform_toddler, Of::barrier_toddler, sphere, Severity::danger});
+    if (!only_toddlers) needs.back().up_to = Of::barrier_platform;
+  }
   if (!barrier || mm(*barrier) < mm(Of::guard_height))
     needs.push_back(
         {Of::guard_drop, Of::guard_height, sphere, barrier ? Severity::caution : Severity::danger});
   return needs;
 }
 
-// That the need is met, or the drop asks for nothing.
-double well(double met, Measured drop, Of over) {
-  return met + (1 - met) * chance_at_most(drop, mm(over));
+// That the need is met, or the drop does not ask for it.
+double well(double met, Measured drop, const Need& need) {
+  double asks = 1 - chance_at_most(drop, mm(need.drop));
+  if (need.up_to) asks -= 1 - chance_at_most(drop, mm(*need.up_to));
+  return 1 - (1 - met) * asks;
 }
 
 void judge_bare(const Fence& fence, const Need& need, Cautions& cautions) {
   const Measured drop = drop_of(fence.scene(), fence.deck());
   for (const FenceStretch& bare : fence.bare())
     cautions.judge(
-        well(0, drop, need.drop),
+        well(0, drop, need),
         {"guard-missing",
          edge_name(fence),
          {"Nothing guards {} of the edge, {} above the floor. Over {} it wants a guard that "
@@ -68,7 +77,7 @@ void judge_height(const Fence& fence, const Need& need, Cautions& cautions) {
   const Scene& scene = fence.scene();
   const Measured height = height_of(fence, *low), drop = drop_of(scene, fence.deck());
   cautions.judge(
-      well(chance_at_least(height, mm(*need.height)), drop, need.drop),
+      well(chance_at_least(height, mm(*need.height)), drop, need),
       {"guard-low",
        edge_name(fence),
        {"The {} stands {} above the {} at its lowest; {} wanted for {}, {} above the floor.",
@@ -86,7 +95,7 @@ void judge_leaks(const Fence& fence, const Need& need, Cautions& cautions) {
     const Vec3 at = fence.side().sight.room(leak.at);
     const Measured across{leak.across, rim_sd(fence.scene(), fence.side().sight, leak.rim)};
     cautions.judge(
-        well(chance_at_most(across, mm(need.sphere)), drop, need.drop),
+        well(chance_at_most(across, mm(need.sphere)), drop, need),
         {"guard-opening",
          edge_name(fence),
          {"What guards the edge has an opening of {}, {} above the deck; nothing of {} may "
@@ -99,15 +108,16 @@ void judge_leaks(const Fence& fence, const Need& need, Cautions& cautions) {
   }
 }
 
-// A low platform wants a rail for the small ones.
+// A low platform wants a rail for the small ones; the smallest want a barrier there.
 void judge_guardrail(const Fence& fence, Cautions& cautions) {
   const Audience& audience = fence.scene().audience;
-  if (!audience.preschool && !audience.toddlers) return;
+  if (!audience.preschool || audience.toddlers) return;
   const Measured drop = drop_of(fence.scene(), fence.deck());
-  const double high = 1 - chance_at_most(drop, mm(Of::barrier_platform));  // then a barrier
+  const Need low{
+      Of::guardrail_platform, {}, Of::head_small, Severity::caution, Of::barrier_platform};
   for (const FenceStretch& bare : fence.bare())
     cautions.judge(
-        well(high, drop, Of::guardrail_platform),
+        well(0, drop, low),
         {"guardrail-missing",
          edge_name(fence),
          {"No rail along {} of the edge, {} above the floor; over {} it wants one ({}).",
@@ -140,6 +150,15 @@ void want_ages(const std::vector<Fence>& fences, Cautions& cautions) {
                    {}});
 }
 
+// The need that the lowest deck has: openings are closed from there up.
+Need lowest_of(const std::vector<Need>& needs) {
+  Need low = *std::min_element(needs.begin(), needs.end(), [](const Need& a, const Need& b) {
+    return mm(a.drop) < mm(b.drop);
+  });
+  low.up_to.reset();
+  return low;
+}
+
 void guard(const std::vector<Fence>& fences, const Audience& audience, Cautions& cautions) {
   const std::vector<Need> needs = needs_of(audience);
   for (const Fence& fence : fences) {
@@ -147,7 +166,7 @@ void guard(const std::vector<Fence>& fences, const Audience& audience, Cautions&
       judge_bare(fence, need, cautions);
       judge_height(fence, need, cautions);
     }
-    judge_leaks(fence, needs.front(), cautions);
+    judge_leaks(fence, lowest_of(needs), cautions);
     judge_guardrail(fence, cautions);
   }
   if (audience.children && !audience.ages) want_ages(fences, cautions);

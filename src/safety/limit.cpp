@@ -50,6 +50,8 @@ constexpr Limit kLimits[] = {
      read},
     {"barrier-platform", 30, inch, "a platform over this has a barrier (preschool)", kPlatforms,
      read},
+    {"barrier-platform-toddler", 18, inch, "a platform over this has a barrier, under 2 years",
+     kPlatforms, from_memory},
     {"barrier-toddler", 24, inch, "least height of a barrier above the platform, under 2 years",
      kPlatforms, partly_from_memory},
     {"barrier-preschool", 29, inch, "least height of a barrier above the platform, 2 to 5 years",

@@ -42,6 +42,7 @@ enum class Of {
   school_end,
   guardrail_platform,
   barrier_platform,
+  barrier_platform_toddler,
   barrier_toddler,
   barrier_preschool,
   barrier_school,

@@ -14,9 +14,14 @@ namespace {
 
 using namespace safe;
 
+// What is no higher wants nothing round it.
+Of least_platform(const Scene& scene) {
+  return scene.audience.maybe_toddlers() ? Of::barrier_platform_toddler : Of::guardrail_platform;
+}
+
 std::vector<Deck> high_enough(const Scene& scene, std::vector<Deck> decks, double sure) {
   std::erase_if(decks, [&](const Deck& deck) {
-    return chance_at_most(drop_of(scene, deck), mm(Of::guardrail_platform)) >= sure;
+    return chance_at_most(drop_of(scene, deck), mm(least_platform(scene))) >= sure;
   });
   return decks;
 }
@@ -32,7 +37,7 @@ void tell_unstated(const Scene& scene, const std::vector<Deck>& decks, Cautions&
            {"This can be stood on, {} above the floor, and [use] does not say by whom and what "
             "for: rules for beds, for children and for floors differ. Checked as for play{}.",
             {drop_of(scene, deck), std::string(audience.stated ? "" : ", by children too")}},
-           {Of::guardrail_platform},
+           {least_platform(scene)},
            "",
            {}});
 }

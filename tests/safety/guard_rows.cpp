@@ -69,6 +69,8 @@ std::vector<LimitRow> guard_rows() {
        [](double x) { return for_ages(platform(42, 37), x, 14); }},
       {Of::guardrail_platform, "guardrail-missing", "caution", 19.9, 20.1, bare},
       {Of::barrier_platform, "guard-missing", "danger", 29.9, 30.1, bare},
+      {Of::barrier_platform_toddler, "guard-missing", "danger", 17.9, 18.1,
+       [](double x) { return for_ages(bare(x), 1, 1.5); }},
       {Of::barrier_toddler, "guard-low", "danger", 24.1, 23.9,
        [](double x) { return for_ages(platform(42, x), 1, 1.5); }},
       {Of::barrier_preschool, "guard-low", "danger", 29.1, 28.9,

@@ -1,5 +1,6 @@
 // Guards as they stand round a deck.
 #include <catch2/catch.hpp>
+#include <set>
 
 #include "limit_rows.h"
 
@@ -97,6 +98,27 @@ TEST_CASE("guard: under 36 in it is also a caution for the smallest, by the buil
   loft.use(User::child, 3, 4, Purpose::play);
   CHECK(severity_of(loft.answer(), "guard-low") == "caution");
   CHECK(find(loft.answer(), "guard-low")->source == "IRC R312.1");
+}
+
+TEST_CASE("guard: CPSC 325 table 4 (from memory) - the under-twos want a barrier over 18 in",
+          "[reference]") {
+  const auto missing = [](double top, double youngest, double oldest) {
+    Loft loft;
+    loft.use(User::child, youngest, oldest, Purpose::play);
+    loft.board("deck", 46, 36, {0, 0, top - 0.75}, "+x", "+y");
+    std::set<std::string> said;  // the height wanted, of each danger
+    for (const Caution& caution : all(loft.answer(), "guard-missing"))
+      if (caution.severity == Severity::danger)
+        said.insert(std::string(limit(std::get<Of>(caution.text.said[3])).id));
+    return said;
+  };
+  CHECK(missing(17.5, 1, 1.5).empty());
+  CHECK(missing(25, 1, 1.5) == std::set<std::string>{"barrier-toddler"});
+  CHECK(missing(40, 1, 1.5) == std::set<std::string>{"barrier-toddler"});
+  CHECK(missing(25, 3, 4).empty());
+  // Both groups: the smallest from 18 in up, the tallest barrier from 30 in up.
+  CHECK(missing(25, 1, 4) == std::set<std::string>{"barrier-toddler"});
+  CHECK(missing(40, 1, 4) == std::set<std::string>{"barrier-preschool"});
 }
 
 TEST_CASE("guard: without ages a guard that suits some of them cannot be told") {
