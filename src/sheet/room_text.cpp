@@ -3,6 +3,7 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <cmath>
 
 #include "base/measured.h"
@@ -97,13 +98,21 @@ std::string room_lines(const RoomReport& report, const Survey& survey, const Sty
   return text;
 }
 
-// All of them with --verbose.
+bool suspected(const std::string& id, const RoomReport& report) {
+  return std::any_of(report.suspects.begin(), report.suspects.end(), [&](const Suspect& s) {
+    return std::find(s.ids.begin(), s.ids.end(), id) != s.ids.end();
+  });
+}
+
+// All of them with --verbose; what is suspected has been checked after all.
 std::string unchecked(const RoomReport& report, const Style& style) {
-  const auto& ids = report.uncheckable;
+  std::vector<std::string> ids;
+  for (const std::string& id : report.uncheckable)
+    if (!suspected(id, report)) ids.push_back(id);
   if (ids.empty()) return {};
   const std::size_t most = style.verbose ? ids.size() : kUncheckedShown;
   return "\n" +
-         wrapped(fmt::format("No other reading checks these; take again what matters: {}{}.",
+         wrapped(fmt::format("Other readings hardly check these; take again what matters: {}{}.",
                              names_of(ids, report, most),
                              ids.size() > most ? " ('nookfit room --verbose' names them)" : ""),
                  kPageWidth, "");

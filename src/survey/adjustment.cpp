@@ -5,6 +5,7 @@
 #include "survey/expected.h"
 #include "survey/facts.h"
 #include "survey/flatness.h"
+#include "survey/loose_marks.h"
 #include "survey/measure_next.h"
 #include "survey/missing.h"
 #include "survey/parts.h"
@@ -81,10 +82,14 @@ Adjustment adjust(const Survey& survey, int origin_corner) {
   parts->solution = solved(parts->model);
   parts->room = room_shape(parts->model, parts->solution.state);
   parts->report = room_report(parts->model, parts->solution, parts->room);
-  parts->report.missing = missing(parts->model, parts->solution);
   parts->report.facts = facts_beside(survey);
-  add_suspects(parts->model, parts->solution, parts->report);
-  parts->complete = nothing_blocks(parts->report);
+  const Solution sound = add_suspects(parts->model, parts->solution, parts->report);
+  std::vector<Missing> gaps = missing(parts->model, parts->solution, sound);
+  gaps.insert(gaps.end(), parts->report.missing.begin(), parts->report.missing.end());
+  parts->report.missing = std::move(gaps);
+  // What a slip has bent loose is no gap, but there is no figure for it either.
+  parts->complete = nothing_blocks(parts->report) && parts->solution.converged &&
+                    loose_marks(parts->model, parts->solution).empty();
   return Adjustment(std::move(parts));
 }
 

@@ -19,7 +19,8 @@ namespace nook {
 /// 1. `room()` is the adjusted room in the room frame of corner `origin_corner`.
 /// 2. `draws(n)` are n rooms from the joint posterior, the same on every run and machine; they come
 ///    in antithetic pairs, so their mean is `room()` to first order.
-/// 3. Nothing here stands while `complete()` is false: `report().missing` says what is wanted.
+/// 3. Nothing here stands while `complete()` is false: `report().missing` says what is wanted, or
+/// `report().suspects` what bends the room.
 class Adjustment {
  public:
   struct Parts;

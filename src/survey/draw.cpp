@@ -152,7 +152,7 @@ Matrix normals(const std::vector<Seat>& seats, int draws, std::uint64_t seed) {
 struct Sides {
   Matrix prior, free;
 };
-Sides sides(const RoomModel& model, const Linearised& problem, const Parting& parts) {
+Sides sides(const RoomModel& model, const Linearized& problem, const Parting& parts) {
   const int n = problem.linear.design.rows;
   const auto priors = static_cast<Eigen::Index>(parts.prior.size());
   Sides out{Matrix(n, priors + model.weights), Matrix(n, parts.free.size())};
@@ -246,7 +246,7 @@ State moved(const RoomModel& model, const Parting& parts, const State& from, con
 std::vector<RoomShape> draw_rooms(const RoomModel& model, const Solution& solution, int count,
                                   std::uint64_t seed) {
   const Parting parts = parting(model, solution);
-  const Linearised problem = linearised(model, solution.rows, solution.state, Fields::taken);
+  const Linearized problem = linearized(model, solution.rows, solution.state, Fields::taken);
   const Sides both = sides(model, problem, parts);
   const Free free = free_part(both, solution.linear->unseen(), parts);
   const int draws = (count + 3) / 4;

@@ -41,7 +41,7 @@ double slip_odds(const LeastSquares& linear, const std::vector<double>& sd) {
 }  // namespace
 
 LikelyFlatness likeliest_flatness(const RoomModel& model, const Solution& solution) {
-  Linearised problem = linearised(model, solution.rows, solution.state, Fields::left_out);
+  Linearized problem = linearized(model, solution.rows, solution.state, Fields::left_out);
   add_fields(*solution.linear->whitening(), solution.state, problem);
   const double now = model.surfaces.front().sd;
   const int walls_end = model.surfaces[model.floor_field()].first;

@@ -131,7 +131,7 @@ void settle(MarkNet& net, const std::vector<std::vector<Tie>>& ties) {
   }
 }
 
-// Folds a mark over each line between two of its neighbours; keeps the best net.
+// Folds a mark over each line between two of its neighbors; keeps the best net.
 bool fold_one(MarkNet& net, int mark, const std::vector<std::vector<Tie>>& ties) {
   MarkNet best = net;
   double least = stress(net) * kBetter;

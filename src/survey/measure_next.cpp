@@ -39,7 +39,7 @@ TakingSpots edges_of(const std::vector<Undecided>& undecided) {
   return spots;
 }
 
-// How a wall stands at a spot, seen from its neighbour at corner k.
+// How a wall stands at a spot, seen from its neighbor at corner k.
 Varied against(View& view, int k, int wall, double along, double z) {
   const double a = view.from_corner(k, wall, along).value;
   return view.out(wall, a, z) - view.unknown(view.model().angle[k]) * along;

@@ -9,7 +9,7 @@ namespace nook {
 /// A quantity of the room as a functional, over its tolerance.
 Functional functional(View& view, const Undecided& undecided);
 
-/// What matters in a room that no design is known for: how each wall stands against its neighbour
+/// What matters in a room that no design is known for: how each wall stands against its neighbor
 /// within reach of the corner, the floor under the level line, distances between marks.
 std::vector<Functional> usual_wants(View& view);
 

@@ -68,6 +68,17 @@ void add_leans(const RoomModel& model, const Solution& solution, std::vector<Mis
   }
 }
 
+std::vector<std::string> loose_in_both(const RoomModel& model, const Solution& solution,
+                                       const Solution& sound) {
+  std::vector<std::string> loose = loose_marks(model, solution);
+  if (loose.empty()) return loose;
+  const std::vector<std::string> still = loose_marks(model, sound);
+  std::erase_if(loose, [&](const std::string& mark) {
+    return std::find(still.begin(), still.end(), mark) == still.end();
+  });
+  return loose;
+}
+
 // Whether a room can look like this: walls that stand, go on from their corner, and are no single
 // one. All chosen.
 bool can_stand(const RoomShape& room) {
@@ -83,16 +94,21 @@ bool can_stand(const RoomShape& room) {
 
 }  // namespace
 
-std::vector<Missing> missing(const RoomModel& model, const Solution& solution) {
+std::vector<Missing> missing(const RoomModel& model, const Solution& solution,
+                             const Solution& sound) {
   std::vector<Missing> out;
   if (model.walls() == 0 && model.observations.empty())
     out.push_back({"nothing is measured yet: 'nookfit survey' asks for one reading after another"});
   for (std::size_t j = 0; j < model.unknowns.size(); ++j)
     if (last_resort(model, solution, static_cast<int>(j)))
       if (auto what = said(model, model.unknowns[j])) out.push_back(*what);
-  for (const std::string& mark : loose_marks(model, solution))
+  for (const std::string& mark : loose_in_both(model, solution, sound))
     out.push_back({"nothing says where the mark '" + mark + "' is: take one more tape to it"});
   add_leans(model, solution, out);
+  if (!solution.converged && !sound.converged)
+    out.push_back(
+        {"the readings do not settle on one room: take again those that disagree most, or that few "
+         "others check"});
   if (!can_stand(room_shape(model, solution.state)))
     out.push_back({"no room has the readings as they stand: take again those that disagree most"});
   return out;

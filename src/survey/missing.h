@@ -7,8 +7,11 @@
 
 namespace nook {
 
-/// Unknowns that no reading determines, leans that are hardly better known than before.
-std::vector<Missing> missing(const RoomModel& model, const Solution& solution);
+/// Unknowns that no reading determines, leans that are hardly better known than before, readings
+/// that the room does not settle to. `sound`: the solution without the suspected readings; what is
+/// so only in the shape that a slip bends the room into is not missing.
+std::vector<Missing> missing(const RoomModel& model, const Solution& solution,
+                             const Solution& sound);
 
 /// What `missing` looks for in corners and walls, each over a tolerance (chosen) well within which
 /// it is no longer missed: angles, lengths between corners, leans.

@@ -43,7 +43,7 @@ std::vector<std::pair<int, double>> unsaid(const RoomModel& model, const Solutio
 std::shared_ptr<const LeastSquares> foreseen(const RoomModel& model, const Solution& solution) {
   const auto priors = unsaid(model, solution);
   if (priors.empty()) return solution.linear;
-  Linear linear = linearised(model, solution.rows, solution.state, Fields::left_out).linear;
+  Linear linear = linearized(model, solution.rows, solution.state, Fields::left_out).linear;
   for (const auto& [unknown, sd] : priors) linear.prior_sd[unknown] = sd;
   return std::make_shared<LeastSquares>(linear, solution.linear->whitening());
 }

@@ -36,8 +36,8 @@ void add_sizes(double value, bool metric, std::vector<Slip>& out) {
   if (metric) {
     out.push_back({value - 100, kBurned, "10 cm burned and not taken off"});
     both(100, kWholeInch, "10 cm misread");
-    both(10, kWholeInch, "a centimetre misread");
-    both(1000, kFoot, "a metre lost");
+    both(10, kWholeInch, "a centimeter misread");
+    both(1000, kFoot, "a meter lost");
     return;
   }
   const double inch = kMillimetresPerInch;

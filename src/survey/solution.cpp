@@ -1,4 +1,4 @@
-// Linearises every reading, solves, steps, and halves a step that makes things worse.
+// Linearizes every reading, solves, steps, and halves a step that makes things worse.
 #include "survey/solution.h"
 
 #include <algorithm>
@@ -42,7 +42,7 @@ double squares(const std::vector<double>& values) {
   return sum;
 }
 
-void add_priors(const RoomModel& model, const State& state, Linearised& out) {
+void add_priors(const RoomModel& model, const State& state, Linearized& out) {
   for (std::size_t j = 0; j < model.unknowns.size(); ++j) {
     const double sd = model.unknowns[j].prior_sd;
     out.linear.prior_sd.push_back(sd);
@@ -115,10 +115,10 @@ double posterior_sd(const Solution& solution, const Functional& functional) {
   return std::sqrt(std::max(0.0, solution.linear->covariance({functional})(0, 0)));
 }
 
-Linearised linearised(const RoomModel& model, const Rows& rows, const State& state, Fields fields) {
+Linearized linearized(const RoomModel& model, const Rows& rows, const State& state, Fields fields) {
   View view(model, state);
   const auto n = static_cast<int>(rows.size());
-  Linearised out;
+  Linearized out;
   out.linear.design = Dense(n, static_cast<int>(state.unknowns.size()));
   if (fields == Fields::taken) out.field = Dense(n, model.weights);
   for (int i = 0; i < n; ++i) {
@@ -139,7 +139,7 @@ Linearised linearised(const RoomModel& model, const Rows& rows, const State& sta
   return out;
 }
 
-void add_fields(const Whitening& whitening, const State& state, Linearised& problem) {
+void add_fields(const Whitening& whitening, const State& state, Linearized& problem) {
   const Dense field = whitening.times(column(state.weights));
   for (std::size_t i = 0; i < problem.error.size(); ++i)
     problem.linear.misfit[i] = problem.error[i] + problem.linear.sd[i] * field.cells[i];
@@ -153,7 +153,7 @@ Solution solve(const RoomModel& model, Rows rows, State start,
   double best = std::numeric_limits<double>::infinity(), change = whitening ? 0 : best;
   for (int step = 0; step < kMostSteps && !out.converged; ++step) {
     const Fields fields = change > kRenew ? Fields::taken : Fields::left_out;
-    Linearised problem = linearised(model, out.rows, out.state, fields);
+    Linearized problem = linearized(model, out.rows, out.state, fields);
     if (out.linear && problem.objective > best * (1 + kWorse) + kWorse) {
       out.state = halfway(before, out.state);
       continue;

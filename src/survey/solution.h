@@ -36,7 +36,7 @@ Functional functional(const View& view, const Varied& number);
 double posterior_sd(const Solution& solution, const Functional& functional);
 
 /// The linear problem at a state and the sum of squares there.
-struct Linearised {
+struct Linearized {
   Linear linear;
   std::vector<double> error;  // reading less model
   Dense field;                // over the sd of each reading
@@ -45,7 +45,7 @@ struct Linearised {
 /// Fields take longer than all the rest. Left out, `field` is empty and the misfits are the errors,
 /// until `add_fields` says what a whitening's fields contribute to them.
 enum class Fields { taken, left_out };
-Linearised linearised(const RoomModel& model, const Rows& rows, const State& state, Fields fields);
-void add_fields(const Whitening& whitening, const State& state, Linearised& problem);
+Linearized linearized(const RoomModel& model, const Rows& rows, const State& state, Fields fields);
+void add_fields(const Whitening& whitening, const State& state, Linearized& problem);
 
 }  // namespace nook

@@ -164,7 +164,7 @@ Suspect suspect_of(const RoomModel& model, const std::vector<Candidate>& candida
 
 }  // namespace
 
-void add_suspects(const RoomModel& model, const Solution& solution, RoomReport& report) {
+Solution add_suspects(const RoomModel& model, const Solution& solution, RoomReport& report) {
   Solution now = solution;
   for (int slip = 0; slip < kMostSlips && !passes(now); ++slip) {
     std::vector<Candidate> found = candidates(model, now);
@@ -172,18 +172,19 @@ void add_suspects(const RoomModel& model, const Solution& solution, RoomReport& 
     for (const Candidate& c : found) slip_odds = log_sum(slip_odds, c.log_odds);
     if (const auto mud = mud_suspect(model, now); mud && mud->log_odds > slip_odds) {
       report.suspects.push_back(mud->suspect);
-      return;
+      return now;
     }
     if (found.empty()) {
       report.missing.push_back(
           {"the readings disagree all over and none stands out: hold a level and a straightedge to "
            "the walls again, they may be rougher than stated",
            false});
-      return;
+      return now;
     }
     report.suspects.push_back(suspect_of(model, found));
     now = std::move(found.front().without);
   }
+  return now;
 }
 
 }  // namespace nook

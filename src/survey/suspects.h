@@ -12,7 +12,8 @@ namespace nook {
 ///    room adjusted without it: the chance that it was meant to be something else, or anything else
 ///    (posterior odds). The room is adjusted again without the likeliest, until the test passes.
 /// 3. Where no single one stands out, all that share 99.5 % of the chance are named together.
-/// Adds suspects, and to `missing` that the readings disagree all over.
-void add_suspects(const RoomModel& model, const Solution& solution, RoomReport& report);
+/// Adds suspects, and to `missing` that the readings disagree all over. Result: the solution
+/// without the likeliest slips.
+Solution add_suspects(const RoomModel& model, const Solution& solution, RoomReport& report);
 
 }  // namespace nook

@@ -11,7 +11,7 @@ bool between_corners(const RoomModel& model, int wall) {
   return model.length[wall] >= 0;
 }
 
-// From surface to surface of the neighbours, at one height.
+// From surface to surface of the neighbors, at one height.
 Equation between(const RoomModel& model, int wall, const Height& height, Face on) {
   const double left = board_at(model, wall - 1, height, on);
   const double own = board_at(model, wall, height, on);

@@ -117,12 +117,26 @@ TEST_CASE("room page: suspects and what is missing, each with what to do") {
   CHECK(has(text, "left/right corner, diagonal 36\" to 48\" (line 41): 60 7/8\""));
   CHECK(has(text, "-> take it again, or strike what is wrong (struck = true)"));
   CHECK(has(text, "-> hold a level plumb against it"));
-  CHECK(has(text, "No other reading checks these"));
+  CHECK(has(text, "Other readings hardly check these"));
   CHECK(has(text, "take a diagonal (settles 42 % of what is open)"));
   CHECK(has(text, "clear of every stud"));
   const auto findings = room_findings(report);
   REQUIRE(findings.size() == 2);
   CHECK(findings[0].verdict == Verdict::cannot_tell);
+}
+
+TEST_CASE("room page: what the others call a slip is not among what they do not check") {
+  RoomReport report = sample();
+  const std::string id = "corner[0].diagonals[1][0]";
+  report.suspects = {{{id}, "60 7/8\"; the other readings say 59 7/8\"", 1520, 900}};
+  report.uncheckable = {id};
+  CHECK(!has(room_text(report, Survey{}, inches_style()), "hardly check"));
+  report.uncheckable = {id, "wall[0].plumb[0].line[5]"};
+  const std::string text = room_text(report, Survey{}, inches_style());
+  const std::size_t from = text.find("hardly check");
+  REQUIRE(from != std::string::npos);
+  CHECK(text.find("plumb line", from) != std::string::npos);
+  CHECK(text.find("diagonal", from) == std::string::npos);
 }
 
 TEST_CASE("room page: what cannot be told apart is named together") {

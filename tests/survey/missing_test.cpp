@@ -3,6 +3,8 @@
 #include <catch2/catch.hpp>
 
 #include "survey/adjustment.h"
+#include "survey/first_values.h"
+#include "survey/missing.h"
 #include "survey_builder.h"
 
 using namespace nook;
@@ -71,6 +73,42 @@ TEST_CASE("a straightedge with two gaps says nothing and does no harm") {
     }
 }
 
+TEST_CASE("missing: a gross slip in a net of marks is a slip, and no mark is missing") {
+  // The rectangle of 3 m by 4 with both diagonals (5 m, Euclid I.47), one of them typed as 9 m: the
+  // best fit is nearly a line, along which no tape holds a mark sideways.
+  const auto net = [](double last) {
+    SurveyBuilder b;
+    b.survey.walls.clear(), b.survey.corners.clear();
+    b.mark_named("A").mark_named("B").mark_named("C").mark_named("D");
+    b.span("A", "B", {3000}).span("B", "C", {4000}).span("A", "C", {5000});
+    b.span("C", "D", {3001}).span("A", "D", {4000}).span("B", "D", {last});
+    return adjust(b.survey);
+  };
+  CHECK(net(5001).complete());
+  const Adjustment slipped = net(9000);
+  CHECK(slipped.report().missing.empty());
+  REQUIRE(slipped.report().suspects.size() == 1);
+  CHECK(slipped.report().suspects[0].ids == std::vector<std::string>{"span[5]"});
+  CHECK(room_verdict(slipped.report()) == Verdict::cannot_tell);
+  CHECK(!slipped.complete());
+}
+
+TEST_CASE("missing: readings that do not settle on one room are told, unless a slip explains it") {
+  SurveyBuilder b;
+  b.diagonal(0, 900, 1200, {1500}).level(0, 500, 100, 1300, 3).level(1, 500, 100, 1300, 3);
+  const RoomModel model = room_model(std::make_shared<Survey>(b.survey), 0, 2);
+  const Solution settled = solve(model, rows_in_use(model), first_state(model));
+  REQUIRE(settled.converged);
+  CHECK(missing(model, settled, settled).empty());
+  Solution open = settled;
+  open.converged = false;
+  const std::vector<Missing> told = missing(model, open, open);
+  REQUIRE(told.size() == 1);
+  CHECK(told[0].what.starts_with("the readings do not settle on one room: take again"));
+  CHECK(told[0].blocks);
+  CHECK(missing(model, open, settled).empty());
+}
+
 TEST_CASE("uncheckable: what no other reading checks is listed") {
   SurveyBuilder b;
   b.diagonal(0, 900, 1200, {1500}).level(0, 500, 100, 1300, 2).level(1, 500, 100, 1300, 2);
@@ -104,6 +142,14 @@ TEST_CASE("facts: an outlet clear of every stud") {
   b.survey.walls[0].obstacles[0].along[1] = millimetres(630);
   REQUIRE(adjust(b.survey).report().facts.size() == 1);
   CHECK(adjust(b.survey).report().facts[0].find("clear of every stud") != std::string::npos);
+  for (const ObstacleKind kind :
+       {ObstacleKind::switch_box, ObstacleKind::thermostat, ObstacleKind::alarm}) {
+    b.survey.walls[0].obstacles[0].kind = kind;
+    CHECK(adjust(b.survey).report().facts.size() == 1);
+  }
+  b.survey.walls[0].obstacles[0].kind = ObstacleKind::casing;
+  CHECK(adjust(b.survey).report().facts.empty());
+  b.survey.walls[0].obstacles[0].kind = ObstacleKind::outlet;
   b.survey.walls[0].obstacles[0].along[0] = millimetres(1220);  // beside the stud at 1199
   b.survey.walls[0].obstacles[0].along[1] = millimetres(1290);
   CHECK(adjust(b.survey).report().facts.empty());

@@ -51,8 +51,8 @@ TEST_CASE("slips: an inch reading may be an inch, a foot or an eighth out", "[re
 TEST_CASE("slips: a metric reading has metric ones, whatever the file is in", "[reference]") {
   const auto found = slips(in(Unit::inch), reading("104.2 cm", 1042));
   CHECK(says(found, 942, "10 cm burned and not taken off"));
-  CHECK(says(found, 1052, "a centimetre misread"));
-  CHECK(says(found, 2042, "a metre lost"));
+  CHECK(says(found, 1052, "a centimeter misread"));
+  CHECK(says(found, 2042, "a meter lost"));
   CHECK_FALSE(any(found, "inch"));
   CHECK(any(slips(in(Unit::mm), reading("1042", 1042)), "10 cm burned"));
 }

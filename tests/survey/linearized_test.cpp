@@ -23,7 +23,7 @@ RoomModel model_of(std::uint64_t seed) {
 }
 
 std::vector<double> errors(const RoomModel& model, const State& state) {
-  return linearised(model, rows_in_use(model), state, Fields::left_out).error;
+  return linearized(model, rows_in_use(model), state, Fields::left_out).error;
 }
 
 // How the model of each reading changes with one number of the state.
@@ -41,10 +41,10 @@ std::vector<double> slopes(const RoomModel& model, State state, Number number) {
 
 }  // namespace
 
-TEST_CASE("linearised: slopes are the differences of the readings", "[property]") {
+TEST_CASE("linearized: slopes are the differences of the readings", "[property]") {
   const RoomModel model = model_of(31);
   const State flat = first_state(model);  // without humps a spot may move along the wall
-  const Linearised problem = linearised(model, rows_in_use(model), flat, Fields::taken);
+  const Linearized problem = linearized(model, rows_in_use(model), flat, Fields::taken);
   const auto n = problem.error.size();
   REQUIRE(n > 30);
   for (std::size_t j = 0; j < model.unknowns.size(); ++j) {
@@ -66,14 +66,14 @@ TEST_CASE("linearised: slopes are the differences of the readings", "[property]"
   }
 }
 
-TEST_CASE("linearised: fields left out and added from the whitening are the fields taken") {
+TEST_CASE("linearized: fields left out and added from the whitening are the fields taken") {
   const RoomModel model = model_of(32);
   const Rows rows = rows_in_use(model);
   State state = first_state(model);
   Random random(32);
   for (double& w : state.weights) w = gaussian(random);
-  const Linearised taken = linearised(model, rows, state, Fields::taken);
-  Linearised left_out = linearised(model, rows, state, Fields::left_out);
+  const Linearized taken = linearized(model, rows, state, Fields::taken);
+  Linearized left_out = linearized(model, rows, state, Fields::left_out);
   CHECK(left_out.field.cells.empty());
   CHECK(left_out.linear.design.cells == taken.linear.design.cells);
   CHECK(left_out.error == taken.error);
