@@ -8,7 +8,6 @@
 #include "fasten/hung_piece.h"
 #include "fasten/joint.h"
 #include "fasten/joint_load.h"
-#include "fasten/joint_row.h"
 #include "fasten/story_pole.h"
 #include "fasten/stud_notes.h"
 #include "fasten/wall_context.h"
@@ -160,35 +159,9 @@ class DrillMap {
 
   // A joint without a stated load is listed only where there is a figure for it.
   void rate_joint(const Joining& j, const JointScrews& screws) {
-    const auto gravity = [&](const Placed& p) {
-      return in_.design.stock[p.piece.drawn->stock].gravity.value_or(kUsualGravity);
-    };
-    const Fastening& f = j.fastening;
-    Loaded l{f, j.part.piece.name, j.to.piece.name, f.load_n, f.pull_n};
-    l.main_gravity = gravity(j.to);
-    l.side_gravity = gravity(j.part);
-    l.side_length = j.part.piece.thickness - f.screw.head_below.mm;
-    l.main_angle = l.side_angle = 90;  // the worse, for lags
-    l.end_grain = screws.end_grain;
-    l.wood_depth = screws.wood_depth;
-    JointLoad load{{},
-                   load_place(f, j.part),
-                   j.meeting.plane,
-                   largest_of(j.meeting.overlap).outline,
-                   !f.load_at};
-    for (std::size_t i = 0; i < screws.drill.holes.size(); ++i) {
-      const Hole& h = screws.drill.holes[i];
-      l.screws.push_back({h.id, screws.gaps[i], h.embedment_mm});
-      load.at.push_back(j.part.frame.room_from_piece({h.u_mm, h.v_mm, 0}));
-    }
-    Strength s = strength_of_joint(load, std::move(l), say_);
-    if (f.load_n || f.pull_n || s.capacity_n) answer_.strength.push_back(std::move(s));
-  }
-
-  static Vec3 load_place(const Fastening& f, const Placed& part) {
-    const Box2 box = box_of(part.piece.drawn->outline);
-    const Vec2 middle = 0.5 * (box.low + box.high);
-    return part.frame.room_from_piece({f.load_at ? f.load_at->mm : middle.x, middle.y, 0});
+    Strength s = strength_of_joint(j, screws);
+    if (j.fastening.load_n || j.fastening.pull_n || s.capacity_n)
+      answer_.strength.push_back(std::move(s));
   }
 
   template <class T>

@@ -31,6 +31,12 @@ double FreeFace::end_distance(Vec2 uv) const {
   return 0;
 }
 
+FreeFace FreeFace::with(const Distances& distances) const {
+  FreeFace other = *this;
+  other.distances_ = distances;
+  return other;
+}
+
 bool FreeFace::free(Vec2 uv) const {
   for (const Region& region : wood_)
     if (contains(region, uv) && border_distance(region, uv) >= distances_.edge - kTouch)

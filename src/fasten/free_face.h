@@ -13,6 +13,9 @@ class FreeFace {
   FreeFace(const Piece& piece, const Design& design, const Regions& blocked,
            const Distances& distances);
 
+  /// The same for screws that keep other distances.
+  FreeFace with(const Distances& distances) const;
+
   /// Whether a screw may stand at `uv`.
   bool free(Vec2 uv) const;
   /// Distance along the grain to the nearest end, mm; infinite where the piece has no grain to

@@ -18,8 +18,8 @@ std::string screw_words(const Screw& screw, const Saying& say) {
   static const char* const kKinds[] = {"wood screw", "lag screw", "pocket screw",
                                        "structural screw", "drywall screw"};
   const std::string size =
-      screw.diameter ? say.length(screw.diameter->mm) : fmt::format("#{:.0f}", screw.gauge);
-  return fmt::format("{} x {} {}", size, say.length(screw.length.mm),
+      screw.diameter ? say.screw(screw.diameter->mm) : fmt::format("#{:.0f}", screw.gauge);
+  return fmt::format("{} x {} {}", size, say.screw(screw.length.mm),
                      kKinds[static_cast<int>(screw.kind)]);
 }
 
@@ -54,23 +54,59 @@ Hung with_screws(const Hanging& h, const WallContext& c, const HoleCount& count)
   return hung;
 }
 
+bool carries(const Hung& hung, std::size_t holes) {
+  return hung.unreachable.empty() && hung.holes.size() >= holes &&
+         hung.strength.ratio.value_or(2) <= 1;
+}
+
+// The next thicker wood screw that carries the load in as many holes; 0 = none.
+double heavier(const Hanging& h, const WallContext& c, std::size_t holes) {
+  if (h.fastening.screw.kind != ScrewKind::wood || h.fastening.screw.gauge <= 0) return 0;
+  for (const double gauge : {8.0, 10.0, 12.0, 14.0}) {
+    if (gauge <= h.fastening.screw.gauge) continue;
+    Fastening fastening = h.fastening;
+    fastening.screw.gauge = gauge;
+    const Distances distances = distances_for(fastening.screw);
+    const FreeFace free = h.free.with(distances);
+    const Hanging heavy{h.piece,  fastening, h.face,    h.ruler,     free,  h.services,
+                        h.design, h.say,     distances, h.wallboard, h.sure};
+    if (carries(with_screws(heavy, c, {}), holes)) return gauge;
+  }
+  return 0;
+}
+
+// What helps where more screws at its studs do not.
+std::string cure_for(const Hanging& h, const WallContext& c, const Hung& asked, bool room) {
+  if (const double gauge = heavier(h, c, asked.holes.size()); gauge > 0)
+    return fmt::format("#{:.0f} screws in place of #{:.0f}", gauge, h.fastening.screw.gauge);
+  const char* rated = *asked.strength.ratio <= kRatedMayDo ? ", use rated screws," : "";
+  return fmt::format(
+      "{}; hold the load at more studs (blocking, a longer piece){} or put a post under it",
+      room ? "more screws beside it will not do" : "no more screws fit at its studs", rated);
+}
+
 }  // namespace
 
 Hung hung_on(const Hanging& hanging, const WallContext& context, const HoleCount& count) {
-  const Hung asked = with_screws(hanging, context, count);
+  Hung asked = with_screws(hanging, context, count);
   const int per_stud = hanging.fastening.per_stud;
+  bool room = true;
   if (asked.strength.ratio.value_or(0) <= 1) return asked;
   for (int more = 1; more <= kMore; ++more) {
     Fastening fastening = hanging.fastening;
     fastening.per_stud += more;
     Hung next = with_screws(hanging.with(fastening), context, count);
     // Each stud takes its share of them, or there is no room.
-    if (next.holes.size() * per_stud < asked.holes.size() * fastening.per_stud) break;
+    if (next.holes.size() * per_stud < asked.holes.size() * fastening.per_stud) {
+      room = more > 1;
+      break;
+    }
     if (next.strength.ratio.value_or(2) > 1) continue;
     next.strength.notes.push_back(fmt::format(
         "{} screws a stud for this load, where the design says {}", fastening.per_stud, per_stud));
     return next;
   }
+  relieve(asked.strength, cure_for(hanging, context, asked, room), hanging.say);
   return asked;
 }
 

@@ -1,9 +1,12 @@
 // A load down, split into what shears and what pulls the screws of a joint.
 #include "fasten/joint_load.h"
 
+#include <fmt/core.h>
+
 #include <algorithm>
 #include <cmath>
 
+#include "fasten/joint_row.h"
 #include "fasten/load_share.h"
 #include "fasten/prying.h"
 
@@ -12,6 +15,52 @@ namespace {
 
 // Screws driven level or nearly so share the load like a ledger's; steeper ones alike. Chosen: 60.
 const double kLevelEnough = direction(degrees(60)).cos;
+
+// Where screws and load stand, in the room frame; `bearing`: what the pieces meet on, in the
+// meeting's plane.
+struct JointLoad {
+  std::vector<Vec3> at;
+  Vec3 load_at;
+  const CutPlane& plane;
+  const Polygon& bearing;
+  bool spread = false;  // no place is stated: over all of where they meet
+};
+
+Vec3 load_place(const Fastening& f, const Placed& part) {
+  const Box2 box = box_of(part.piece.drawn->outline);
+  const Vec2 middle = 0.5 * (box.low + box.high);
+  return part.frame.room_from_piece({f.load_at ? f.load_at->mm : middle.x, middle.y, 0});
+}
+
+JointLoad load_of(const Joining& j, const JointScrews& screws) {
+  JointLoad load{{},
+                 load_place(j.fastening, j.part),
+                 j.meeting.plane,
+                 largest_of(j.meeting.overlap).outline,
+                 !j.fastening.load_at};
+  for (const Hole& h : screws.drill.holes)
+    load.at.push_back(j.part.frame.room_from_piece({h.u_mm, h.v_mm, 0}));
+  return load;
+}
+
+Loaded loaded_of(const Joining& j, const JointScrews& screws) {
+  const auto gravity = [&](const Placed& p) {
+    return j.design.stock[p.piece.drawn->stock].gravity.value_or(kUsualGravity);
+  };
+  const Fastening& f = j.fastening;
+  Loaded l{f, j.part.piece.name, j.to.piece.name, f.load_n, f.pull_n};
+  l.main_gravity = gravity(j.to);
+  l.side_gravity = gravity(j.part);
+  l.side_length = j.part.piece.thickness - f.screw.head_below.mm;
+  l.main_angle = l.side_angle = 90;  // the worse, for lags
+  l.end_grain = screws.end_grain;
+  l.wood_depth = screws.wood_depth;
+  for (std::size_t i = 0; i < screws.drill.holes.size(); ++i) {
+    const Hole& h = screws.drill.holes[i];
+    l.screws.push_back({h.id, screws.gaps[i], h.embedment_mm});
+  }
+  return l;
+}
 
 std::vector<ScrewLoad> sideways(const JointLoad& joint, double load) {
   const Vec3 into = joint.plane.normal;
@@ -38,9 +87,10 @@ Pried parted(const JointLoad& joint, double force) {
   return pried(screws, pull);
 }
 
-}  // namespace
-
-Strength strength_of_joint(const JointLoad& joint, Loaded loaded, const Saying& say) {
+Strength rated(const Joining& j, const JointScrews& screws) {
+  Loaded loaded = loaded_of(j, screws);
+  const JointLoad joint = load_of(j, screws);
+  const Saying& say = j.say;
   if (joint.at.empty()) return strength_of(loaded, say);
   const double load = loaded.load.value_or(0);
   const auto side = sideways(joint, load);
@@ -51,13 +101,44 @@ Strength strength_of_joint(const JointLoad& joint, Loaded loaded, const Saying& 
   // normal.z < 0: driven down, the load presses.
   const double hanging = std::max(0.0, joint.plane.normal.z * load);
   const Pried pull = parted(joint, loaded.pull.value_or(0) + hanging);
+  if (pull.newtons.empty()) loaded.no_figure = kNoHold;
   for (std::size_t i = 0; i < side.size(); ++i) {
     loaded.screws[i].sideways = std::hypot(side[i].down, side[i].level);
-    loaded.screws[i].pull = pull.newtons.at(i);
+    if (!pull.newtons.empty()) loaded.screws[i].pull = pull.newtons[i];
   }
   Strength out = strength_of(loaded, say);
   if (pull.bears_at)
-    out.notes.push_back("the pull pries: the pieces bear on each other beside the screws");
+    out.notes.push_back(
+        fmt::format("the pull on {} pries: it bears on {} beside the screws", out.part, out.to));
+  return out;
+}
+
+// The least number of screws that fit between the two and carry the load, up to twice as many.
+std::size_t more_screws(const Joining& j, std::size_t screws) {
+  for (std::size_t count = screws + 1; count <= 2 * screws; ++count) {
+    Fastening fastening = j.fastening;
+    fastening.per_stud = static_cast<int>(count);
+    const Joining more{j.part, j.to, j.meeting, fastening, j.design, j.say};
+    const JointScrews set = joint_screws(more);
+    if (set.drill.holes.size() < count || !set.unreachable.empty()) return 0;
+    if (rated(more, set).ratio.value_or(2) <= 1) return count;
+  }
+  return 0;
+}
+
+std::string cure_for(const Joining& j, std::size_t screws) {
+  if (const std::size_t count = more_screws(j, screws); count > 0)
+    return fmt::format("{} screws in place of {}, or rated ones", count, screws);
+  return "more screws there do not fit or will not do; use rated ones, or hold the load at more "
+         "pieces";
+}
+
+}  // namespace
+
+Strength strength_of_joint(const Joining& joining, const JointScrews& screws) {
+  Strength out = rated(joining, screws);
+  if (out.ratio.value_or(0) > 1)
+    relieve(out, cure_for(joining, screws.drill.holes.size()), joining.say);
   return out;
 }
 

@@ -37,13 +37,6 @@ std::string where(const Hanging& h, const StudLine& s) {
                      s.found == StudReport::Found::inferred ? " (inferred)" : "");
 }
 
-// How much longer the piece must be at one end to hold a screw in `s` clear of its end.
-double longer_by(const Hanging& h, const StudLine& s) {
-  const Stretch piece = extent_of(h);
-  const double c = s.centre(middle_z(h)), end = std::max(h.distances.end, h.distances.edge);
-  return c < piece.from + end ? piece.from - c + end : c - piece.to + end;
-}
-
 std::string longer(const Hanging& h, const Neighbors& n) {
   const StudLine* best = n.before;
   if (!best || (n.after && longer_by(h, *n.after) < longer_by(h, *n.before))) best = n.after;
@@ -61,7 +54,7 @@ std::string between(const Hanging& h, const Neighbors& n) {
       ": let in blocking {} long between the studs {} and {}; or screw a cleat at least {} long "
       "across those two and hang the piece on it",
       h.say.length(clear), where(h, *n.before), where(h, *n.after),
-      h.say.at_least(apart + 2 * std::max(h.distances.end, h.distances.edge)));
+      h.say.at_least(apart + 2 * end_of(h)));
 }
 
 // A stud that lies behind the piece, too near one of its ends.
@@ -82,12 +75,22 @@ Stretch extent_of(const Hanging& h) {
   return {std::min(a, b), std::max(a, b)};
 }
 
+double end_of(const Hanging& h) {
+  return std::max(h.distances.end, h.distances.edge);
+}
+
+double longer_by(const Hanging& h, const StudLine& s) {
+  const Stretch piece = extent_of(h);
+  const double c = s.centre(middle_z(h)), end = end_of(h);
+  return c < piece.from + end ? piece.from - c + end : c - piece.to + end;
+}
+
 std::string no_stud_reason(const Hanging& h, const WallStuds& studs) {
   const Neighbors n = neighbors(h, studs);
   std::string reason = "no stud lies behind it where a screw may go";
   if (const StudLine* s = near_end(h, studs))
     reason = fmt::format("the stud {} lies nearer than {} to its end", where(h, *s),
-                         h.say.at_least(std::max(h.distances.end, h.distances.edge)));
+                         h.say.at_least(end_of(h)));
   reason += between(h, n);
   if (!n.before || !n.after) reason += ": let in blocking between the studs";
   return reason + longer(h, n);

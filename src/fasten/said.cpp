@@ -24,6 +24,13 @@ std::string Saying::at_most(double mm) const {
   return length(std::floor(mm / rounding.step.mm + kExact) * rounding.step.mm);
 }
 
+std::string Saying::screw(double mm) const {
+  if (rounding.unit == Unit::inch) return length(mm);
+  constexpr double kWhole = .05;  // mm from a whole one. Chosen
+  const double step = std::abs(mm - std::round(mm)) < kWhole ? 1 : .1;
+  return with_unit(millimetres(mm), {Unit::mm, millimetres(step)});
+}
+
 std::string Saying::load(double newtons) const {
   const bool pounds = rounding.unit == Unit::inch;
   const double value = std::round(newtons / (pounds ? kNewtonsPerPound : kNewtonsPerKilogram));

@@ -24,6 +24,9 @@ struct Saying {
   /// The same, never less than it is, or never more.
   std::string at_least(double mm) const;
   std::string at_most(double mm) const;
+  /// Length or thickness of a screw: in millimeters where the job is in centimeters (common
+  /// practice, no source).
+  std::string screw(double mm) const;
   /// `363 lb`, `165 kg`: of a force in newtons.
   std::string load(double newtons) const;
   /// `grid` in millimetres.

@@ -148,20 +148,6 @@ void note_short(Strength& out, const Loaded& l, const Saying& say) {
                     say.length(l.wood_depth)));
 }
 
-// What helps a screw that carries too much.
-std::string relief(const Strength& over, std::size_t screws, const Saying& say) {
-  constexpr double kMoreScrews = 2;  // times as many; beyond, they do not all share. Chosen
-  std::string text =
-      fmt::format("its worst screw carries {} and may carry {}: ", say.load(over.worst_load_n),
-                  say.load(over.screw_n));
-  if (*over.ratio <= kMoreScrews)
-    return text + fmt::format("{:.0f} screws in place of {}, or rated ones",
-                              std::ceil(*over.ratio * static_cast<double>(screws)), screws);
-  return text +
-         "more screws beside it will not do; hold the load at more studs (blocking, a longer "
-         "piece) or put a post under it";
-}
-
 }  // namespace
 
 Strength strength_of(const Loaded& l, const Saying& say) {
@@ -184,8 +170,13 @@ Strength strength_of(const Loaded& l, const Saying& say) {
   else
     count_up(out, l, "no load is stated: shared evenly, down only");
   note_short(out, l, say);
-  if (out.ratio && *out.ratio > 1) out.advice.push_back(relief(out, l.screws.size(), say));
   return out;
+}
+
+void relieve(Strength& over, const std::string& cure, const Saying& say) {
+  over.advice.insert(over.advice.begin(),
+                     fmt::format("its worst screw carries {} and may carry {}: {}",
+                                 say.load(over.worst_load_n), say.load(over.screw_n), cure));
 }
 
 }  // namespace nook

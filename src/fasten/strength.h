@@ -16,6 +16,9 @@ namespace nook {
 inline constexpr const char* kTwoScrews =
     "give it two: at a second stud or blocking, or one above the other in a wider piece";
 
+/// Where no screw stands clear of what the piece would turn about.
+inline constexpr const char* kNoHold = "no screw stands where it could hold the pull";
+
 /// One screw as it sits and what it carries, newtons.
 struct LoadedScrew {
   std::string id;
@@ -41,6 +44,13 @@ struct Loaded {
 /// The worst screw decides. Without a stated load the capacity is that of one screw times their
 /// number, and `load_n`, `ratio` stay empty.
 Strength strength_of(const Loaded& loaded, const Saying& say);
+
+/// Puts first among its advice what the worst screw carries and may carry, and a cure that was
+/// tried.
+void relieve(Strength& over, const std::string& cure, const Saying& say);
+
+/// Up to this ratio a rated screw in place of each may do. Chosen.
+inline constexpr double kRatedMayDo = 2;
 
 /// Specific gravity where nothing is stated: spruce-pine-fir (NDS 2018 table 12.3.3A).
 inline constexpr double kUsualGravity = .42;

@@ -66,6 +66,7 @@ class WallLoad {
     Loaded l{h_.fastening, h_.piece.name, h_.fastening.to, h_.fastening.load_n,
              h_.fastening.pull_n};
     l.no_figure = screws_.no_figure;
+    l.no_figure_advice = screws_.no_figure_advice;
     set_woods(l);
     std::vector<std::pair<double, double>> studs;
     if (!screws_.holes.empty()) studs = load_screws(l);
@@ -103,11 +104,15 @@ class WallLoad {
     }
     const Pried out = pried(at, pull_on(h_));
     bears_at_ = out.bears_at;
+    if (out.newtons.empty()) {
+      l.no_figure = kNoHold;
+      return {};
+    }
     for (std::size_t i = 0; i < at.size(); ++i) {
       const Seated& s = screws_.seats[i];
       screws_.holes[i].load_n = down[i].down;
       l.screws.push_back({screws_.holes[i].id, s.gap, s.embedment,
-                          std::hypot(down[i].down, down[i].level), out.newtons.at(i)});
+                          std::hypot(down[i].down, down[i].level), out.newtons[i]});
     }
     return by_stud(at, down);
   }
@@ -128,10 +133,10 @@ class WallLoad {
   void note_prying(Strength& out) const {
     const double below = h_.ruler.from_edge(h_.face.face_from_wall(*bears_at_));
     out.notes.push_back(fmt::format(
-        "the pull pries: the piece bears on the wall {} from the corner, {} from its {} edge (pack "
+        "the pull on {} pries: it bears on the wall {} from the corner, {} from its {} edge (pack "
         "it there)",
-        say_.length(h_.face.wall().along(bears_at_->x, bears_at_->y)), say_.length(below),
-        h_.ruler.edge()));
+        h_.piece.name, say_.length(h_.face.wall().along(bears_at_->x, bears_at_->y)),
+        say_.length(below), h_.ruler.edge()));
   }
 
   void note_lever(Strength& out, const std::vector<std::pair<double, double>>& studs) {
@@ -158,7 +163,7 @@ class WallLoad {
     return next;
   }
 
-  // What the studs would carry with as many screws in one more.
+  // What the studs would carry with as many screws in one more, and what keeps them from it.
   std::string reaching(const StudLine& next, bool after) const {
     auto at = stations_of(screws_);
     const double z = screws_.seats.front().at.y, c = next.centre(z);
@@ -167,8 +172,18 @@ class WallLoad {
     const auto count = std::count_if(at.begin(), at.end(), [&](Vec2 p) { return p.x == last; });
     for (long i = 0; i < count; ++i) at.push_back({c, z});
     const auto loads = shares(at, *h_.fastening.load_n, load_place(h_).x);
-    return fmt::format("; reaching the stud {} from the corner makes it {}",
-                       say_.length(h_.face.wall().along(c, z)), listed(by_stud(at, loads), say_));
+    return fmt::format("; {} makes it {}", way_to(next), listed(by_stud(at, loads), say_));
+  }
+  std::string way_to(const StudLine& next) const {
+    const double z = screws_.seats.front().at.y, c = next.centre(z), more = longer_by(h_, next);
+    const std::string stud =
+        fmt::format("the stud {} from the corner", say_.length(h_.face.wall().along(c, z)));
+    const Stretch piece = extent_of(h_);
+    if (c < piece.from || c > piece.to)
+      return fmt::format("a piece {} longer, which reaches {},", say_.at_least(more), stud);
+    if (more <= 0) return fmt::format("a screw in {}, where none may go as drawn,", stud);
+    return fmt::format("a piece {} longer, since {} lies nearer than {} to its end,",
+                       say_.at_least(more), stud, say_.at_least(end_of(h_)));
   }
   static bool less_x(Vec2 a, Vec2 b) { return a.x < b.x; }
 

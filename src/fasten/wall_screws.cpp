@@ -18,8 +18,9 @@ std::string kind_without_figure(const std::optional<Studs>& studs) {
   if (!studs) return "nothing says what is in the wall";
   switch (studs->kind) {
     case StudKind::wood:
-    case StudKind::furring:
       return {};
+    case StudKind::furring:
+      return studs->depth ? "" : "nothing says how thick the furring is";
     case StudKind::steel:
       return "steel studs: the NDS gives no figure";
     case StudKind::masonry:
@@ -34,6 +35,10 @@ class ScrewSetter {
  public:
   ScrewSetter(const Hanging& h, const WallContext& c) : h_(h), context_(c), say_(h.say) {
     out_.no_figure = kind_without_figure(c.wall.studs);
+    if (c.wall.studs && !c.wall.studs->wood_depth())
+      out_.no_figure_advice =
+          "furring is thin, usually 3/4 in: measure it and state it as `depth` of the studs, or "
+          "screw into what is behind it";
     if (c.wall.studs) gravity_ = c.wall.studs->gravity.value_or(kUsualGravity);
   }
 
@@ -112,17 +117,17 @@ class ScrewSetter {
 
   // A screw must reach the wood and stay in it.
   bool deep_right(const Seated& s) {
-    const double depth = context_.wall.studs->depth.mm;
+    const auto depth = context_.wall.studs->wood_depth();
     const double length = h_.fastening.screw.length.mm;
     if (s.embedment <= 0)
       return refuse(fmt::format("a {} screw does not reach the stud: use one of {}",
                                 say_.length(length),
                                 say_.at_least(length - s.embedment + h_.distances.least_hold)));
-    if (s.embedment >= depth)
+    if (depth && s.embedment >= depth->mm)
       return refuse(fmt::format(
           "a {} screw comes out of the far side of the stud: use one of {} at "
           "most",
-          say_.length(length), say_.at_most(length - s.embedment + depth - say_.step())));
+          say_.length(length), say_.at_most(length - s.embedment + depth->mm - say_.step())));
     return true;
   }
   bool refuse(std::string why) {

@@ -18,6 +18,7 @@ struct WallScrews {
   std::vector<Unreachable> unreachable;
   std::vector<std::string> left_out;  // studs behind it that a service keeps free of screws
   std::string no_figure;              // why the NDS says nothing about this wall
+  std::string no_figure_advice;       // and what to do about it
   bool in_blocking = false;
 };
 WallScrews wall_screws(const Hanging& hanging, const WallContext& context);

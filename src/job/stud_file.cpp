@@ -87,7 +87,7 @@ void read_studs(RoomFile& file, const Node& node, int wall) {
                    .value_or(StudKind::unknown);
   studs.spacing = table.length({"spacing", false, Range::positive});
   studs.width = table.length({"width", false, Range::positive}).value_or(studs.width);
-  studs.depth = table.length({"depth", false, Range::positive}).value_or(studs.depth);
+  studs.depth = table.length({"depth", false, Range::positive});
   studs.gravity = table.plain_number({"gravity"});
   if (studs.gravity && !is_wood_gravity(*studs.gravity))
     file.source.fault(table.place_of("gravity"), "no wood has such a specific gravity",

@@ -26,11 +26,18 @@ struct Blocking {
 struct Studs {
   StudKind kind = StudKind::unknown;
   std::optional<Length> spacing;  // nominal, on center
-  Length width = inches(1.5), depth = inches(3.5);
+  Length width = inches(1.5);
+  std::optional<Length> depth;    // as stated
   std::optional<double> gravity;  // specific gravity; left out = 0.42, and said so
   std::vector<StudFound> found;
   std::vector<Blocking> blocking;
   Place place;
+
+  /// How deep a screw finds wood: 3 1/2 in where nothing says; nothing of furring, which is thin.
+  std::optional<Length> wood_depth() const {
+    if (depth || kind == StudKind::furring) return depth;
+    return inches(3.5);
+  }
 };
 
 }  // namespace nook

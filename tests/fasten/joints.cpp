@@ -113,6 +113,25 @@ TEST_CASE("joints: a load down on a screwed-down deck is carried by the wood") {
   CHECK_THAT(answer.strength[0].worst_load_n, Catch::WithinAbs(250, 1e-9));
 }
 
+TEST_CASE("joints: as many screws as are advised fit and carry the load") {
+  Bench bench = deck_on_ledger();
+  bench.design.parts[1].place_in_room.at.z = inches(37).mm - inches(.75).mm;
+  Fastening& f = bench.design.fastenings[0];
+  f.face = PieceFace::front;
+  f.load_n = 100;
+  f.load_n = 1.4 * *bench.drilled().strength[0].capacity_n;
+  const std::string advice = bench.drilled().strength[0].advice.front();
+  CAPTURE(advice);
+  const std::size_t end = advice.find(" screws in place of 4");
+  REQUIRE(end != std::string::npos);
+  f.per_stud = std::stoi(advice.substr(advice.rfind(' ', end - 1)));
+  const DrillAnswer answer = bench.drilled();
+  CHECK(answer.parts[0].holes.size() == static_cast<std::size_t>(f.per_stud));
+  CHECK(*answer.strength[0].ratio <= 1);
+  f.load_n = 10 * *f.load_n;
+  CHECK(bench.drilled().strength[0].advice.front().find("in place of") == std::string::npos);
+}
+
 TEST_CASE("joints: pocket screws leave through the end, side by side, without a figure") {
   Bench bench;
   Part& rail = bench.ledger(0, "rail", {0, 46}, 37);

@@ -37,7 +37,7 @@ TEST_CASE("spacing: PS 20 and NDS 2018 table 12.3.3A (transcription) - a 2x4 of 
           "[reference]") {
   const Studs studs;
   CHECK_THAT(in_inches(studs.width), Catch::WithinAbs(1.5, 1e-12));
-  CHECK_THAT(in_inches(studs.depth), Catch::WithinAbs(3.5, 1e-12));
+  CHECK_THAT(in_inches(studs.wood_depth().value()), Catch::WithinAbs(3.5, 1e-12));
   CHECK(kUsualGravity == .42);
 }
 

@@ -144,3 +144,25 @@ TEST_CASE("strength: no pull makes a screw carry more sideways", "[property]") {
     before = ratio;
   }
 }
+
+TEST_CASE("strength: furring of unstated depth has no figure, and no 2x4 behind it") {
+  Bench bench = hung(20);
+  Studs& studs = *bench.survey.walls[0].studs;
+  studs.kind = StudKind::furring;
+  const Strength s = only(bench);
+  CHECK_FALSE(s.capacity_n);
+  CHECK(s.mode == "nothing says how thick the furring is");
+  REQUIRE_FALSE(s.advice.empty());
+  CHECK(s.advice.front().find("state it as `depth`") != std::string::npos);
+  CHECK(bench.drilled().verdict == Verdict::cannot_tell);
+  // 3/4 in of it: a screw of 3 in, 1 1/4 of it past board and rail, comes out behind.
+  studs.depth = inches(.75);
+  CHECK(bench.drilled().verdict == Verdict::does_not_fit);
+  // One of 2 1/4 stays in it by 1/2 in, under 6 D = 1.14: no figure either.
+  bench.design.fastenings[0].screw.length = inches(2.25);
+  CHECK_FALSE(only(bench).capacity_n);
+  // 2 in of it hold as a stud does.
+  studs.depth = inches(2);
+  bench.design.fastenings[0].screw.length = inches(3);
+  CHECK(only(bench).capacity_n == only(hung(20)).capacity_n);
+}
