@@ -62,6 +62,7 @@ std::string written(Length value, Rounding rounding) {
   const std::string minus = found.negative ? "-" : "";
   const long long an_inch = rounding.unit == Unit::inch ? steps_an_inch(rounding.step) : 0;
   if (an_inch > 0) return minus + fraction(found.steps, an_inch);
+  if (found.steps == 0) return "0";
   const double step = rounding.step.mm / millimetres_in(rounding.unit);
   return fmt::format("{}{:.{}f}", minus, static_cast<double>(found.steps) * step, decimals(step));
 }

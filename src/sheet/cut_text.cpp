@@ -5,6 +5,7 @@
 
 #include <cmath>
 
+#include "fasten/said.h"
 #include "sheet/cut_words.h"
 #include "sheet/wrap.h"
 
@@ -72,8 +73,9 @@ std::string purchase_words(const Purchase& item, Rounding rounding) {
   const auto size = [&](double mm) { return with_unit(millimetres(mm), rounding); };
   switch (item.kind) {
     case Purchase::Kind::screw:
-      return fmt::format("{} {} x {}{}", item.count, item.name, size(item.length_mm),
-                         item.width_mm > 0 ? ", " + size(item.width_mm) + " thick" : "");
+      return fmt::format(
+          "{} {} x {}{}", item.count, item.name, Saying{rounding.unit}.screw(item.length_mm),
+          item.width_mm > 0 ? ", " + Saying{rounding.unit}.screw(item.width_mm) + " thick" : "");
     case Purchase::Kind::shim:
       return fmt::format("shims to {} for {}", rounded_up(item.width_mm, rounding), item.name);
     case Purchase::Kind::trim:

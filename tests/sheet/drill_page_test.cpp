@@ -3,7 +3,9 @@
 #include <nlohmann/json.hpp>
 #include <sstream>
 
+#include "fasten/said.h"
 #include "job/job.h"
+#include "sheet/cut_text.h"
 #include "sheet/drill_json.h"
 #include "sheet/drill_text.h"
 #include "source_dir.h"
@@ -144,6 +146,30 @@ TEST_CASE("drill page: bits are the next size below, in 64ths or half millimetre
   CHECK(bit_for(inches(1.0 / 8).mm, usual_rounding(Unit::inch)) == "1/8\"");
   CHECK(bit_for(3.378, usual_rounding(Unit::mm)) == "3.0 mm");
   CHECK(bit_for(3.5, usual_rounding(Unit::cm)) == "3.5 mm");
+}
+
+TEST_CASE("drill page: in centimeters too nothing is so much of nothing") {
+  const Rounding cm = usual_rounding(Unit::cm);
+  CHECK(mark_at({-.4, "hole 1"}, cm) == "0");
+  CHECK(mark_at({-4, "hole 1"}, cm) == "0.4 back");
+  DrillAnswer answer = small_answer(true);
+  answer.walls[0].holes[0].from_datum_mm = .4;
+  answer.walls[0].holes[0].from_line_mm = -.4;
+  Style style;
+  style.rounding = cm;
+  const std::string text = drill_text(answer, style);
+  CAPTURE(text);
+  CHECK(text.find("on it") != std::string::npos);
+  CHECK(text.find(" 0.0") == std::string::npos);
+}
+
+TEST_CASE("drill page: a screw of a job in centimeters is bought in millimeters") {
+  CHECK(Saying{Unit::cm}.screw(120) == "120 mm");
+  CHECK(Saying{Unit::cm}.screw(6.35) == "6.4 mm");
+  CHECK(Saying{Unit::mm}.screw(76.2) == "76.2 mm");
+  CHECK(Saying{Unit::inch}.screw(76.2) == "3\"");
+  CHECK(purchase_words({Purchase::Kind::screw, "lag screw", 4, 120, 8}, usual_rounding(Unit::cm)) ==
+        "4 lag screw x 120 mm, 8 mm thick");
 }
 
 TEST_CASE("drill page: the sample jobs fit 80 columns and print no decimals in inches") {
