@@ -125,11 +125,11 @@ struct FloorFit {
   double shim_mm = 0, shim_sd_mm = 0;
   double squash_mm = 0;  // likeliest; between the two below
   double squash_least_mm = 0, squash_most_mm = 0;
-  // Where nothing says what stands on it: how far it may settle while a neighbour hangs on the
+  // Where nothing says what stands on it: how far it may settle while a neighbor hangs on the
   // wall.
   double settles_mm = 0;
   bool on_tack_strip = false;
-  std::string note;  // what that does to its neighbours; may be empty
+  std::string note;  // what that does to its neighbors; may be empty
   // The level cut of a foot that leans, off square: across its face and through its thickness, and
   // how much the foot differs over both.
   double foot_deg = 0, foot_bevel_deg = 0, foot_mm = 0;

@@ -47,7 +47,7 @@ struct FileNames {
 Diagnostics faults_between(const Survey& survey, const Design& design, const FileNames& names);
 Diagnostics faults_between(const Design& design, const PiecesAsCut& pieces, const FileNames& names);
 
-/// The corner of the survey that a design stands in; nothing where its walls are not neighbours
+/// The corner of the survey that a design stands in; nothing where its walls are not neighbors
 /// there, left one first.
 std::optional<int> corner_of(const Survey& survey, const Design& design);
 

@@ -19,7 +19,7 @@ struct EdgeMeeting {
   friend auto operator<=>(const EdgeMeeting&, const EdgeMeeting&) = default;
 };
 
-/// Two edges that meet without being neighbours, or that are neighbours and double back; nothing
+/// Two edges that meet without being neighbors, or that are neighbors and double back; nothing
 /// where every ring is simple and all are apart. Of several pairs the first that a sweep comes to.
 /// Near-linear for outlines as drawn, quadratic at worst.
 std::optional<EdgeMeeting> first_meeting(const std::vector<Polygon>& rings);

@@ -77,7 +77,7 @@ struct Survey {
   LevelLine level_line = LevelLine::laser;
   Flatness flatness;
   std::vector<Wall> walls;      // from left to right as one faces them
-  std::vector<Corner> corners;  // one for each two neighbouring walls, left to right
+  std::vector<Corner> corners;  // one for each two neighboring walls, left to right
   std::vector<Across> across;
   std::vector<std::string> marks;
   std::vector<Span> spans;

@@ -12,7 +12,7 @@
 
 namespace nook {
 
-/// Kinds of line. They differ by width and dash, so that grey print keeps them apart.
+/// Kinds of line. They differ by width and dash, so that gray print keeps them apart.
 enum class LineKind { none, thin, normal, heavy, dashed, dash_dot, dotted };
 /// Kinds of ground. Each also differs by outline, hatch or label: none speaks by its tint alone.
 enum class Paint { none, paper, wood, wall, shade, ink };
