@@ -8,11 +8,10 @@
 
 #include "adapt/reshape.h"
 #include "adapt/rungs.h"
+#include "base/measured.h"
 
 namespace nook {
 namespace {
-
-constexpr double kOneSided95 = 1.6448536269514722;
 
 const char* edge_words(const EdgeChoice& edge) {
   constexpr const char* kWords[] = {"its left side", "its right side", "its bottom side",

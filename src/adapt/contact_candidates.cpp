@@ -7,6 +7,7 @@
 #include "adapt/candidate.h"
 #include "adapt/obstacles.h"
 #include "adapt/reshape.h"
+#include "base/measured.h"
 #include "fit/joint_gaps.h"
 #include "fit/straight_cut.h"
 
@@ -15,8 +16,7 @@ namespace {
 
 constexpr double kTouching = 0.1;                            // mm; the rule of clashes
 constexpr double kEasyScribe = kMillimetresPerInch * 3 / 8;  // common practice, no source
-constexpr double kOneSided95 = 1.6448536269514722;
-constexpr double kBevel = kMillimetresPerInch / 32;  // less is not seen; chosen
+constexpr double kBevel = kMillimetresPerInch / 32;          // less is not seen; chosen
 
 struct Asked {
   const Workbench& bench;

@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "base/measured.h"
 #include "design/piece.h"
 #include "fit/joint_gaps.h"
 
@@ -15,10 +16,9 @@ constexpr double kApart = 406.4;     // mm between stations, 16 in: usual (commo
 constexpr double kScribe = 9.525;    // mm, 3/8 in: more is filled or trimmed, not scribed. Chosen
 constexpr double kLeastLimit = 1.5;  // mm, 1/16 in: nobody builds closer. Chosen
 constexpr double kEven = 6.35;       // mm, 1/4 in: what steps may differ by (CPSC 325, 5.2)
-constexpr double kOneSided95 = 1.6448536269514722;
-constexpr double kTight = 25;      // weight of a wall that the group is tight to. Chosen
-constexpr double kTurns = 300;     // mm of contact in plan that let a group turn. Chosen
-constexpr double kMatters = 0.02;  // of a station's weight; less is left out
+constexpr double kTight = 25;        // weight of a wall that the group is tight to. Chosen
+constexpr double kTurns = 300;       // mm of contact in plan that let a group turn. Chosen
+constexpr double kMatters = 0.02;    // of a station's weight; less is left out
 constexpr double kLeastReach = 1000, kAlcove = 600;  // mm, of a wall with a free end. Chosen
 constexpr double kBeside = 100;  // mm out from a wall that the floor is read at. Chosen
 

@@ -5,6 +5,7 @@
 #include <cmath>
 #include <map>
 
+#include "base/measured.h"
 #include "fit/surface_ahead.h"
 
 namespace nook {
@@ -13,7 +14,6 @@ namespace {
 constexpr double kNudge = 0.2;     // mm; small against a gap, large against rounding. Chosen
 constexpr double kTouch = 0.05;    // mm; chosen
 constexpr double kMatters = 0.02;  // share of the nudge; what moves the gap less is left out
-constexpr double kOneSided95 = 1.6448536269514722;
 
 using Spots = std::map<int, Surface>;  // spot of the field -> its surface
 
