@@ -6,12 +6,12 @@
 #include <set>
 
 #include "survey/adjustment.h"
+#include "survey/room_report.h"
 
 namespace nook {
 namespace {
 
 constexpr double kUsualFlatness = 2;  // mm. Chosen
-constexpr double kLimit = 3.29;       // of |w|, alpha .001 (Baarda 1968)
 
 std::set<std::string> ids_of(const RoomReport& report) {
   std::set<std::string> ids;
@@ -74,7 +74,7 @@ std::optional<Doubt> doubt(const Survey& before, const Survey& after) {
   const Adjustment adjustment = adjust(judged);
   std::optional<Doubt> worst;
   std::string id;
-  double limit = kLimit;
+  double limit = w_limit();
   for (const ReadingReport& reading : adjustment.report().readings) {
     if (reading.struck || known.count(reading.id) || !reading.w || is_mark(reading.id)) continue;
     if (std::abs(*reading.w) <= limit) continue;

@@ -8,6 +8,7 @@
 #include "fit/design_wants.h"
 #include "shop/as_built.h"
 #include "survey/missing.h"
+#include "survey/room_report.h"
 
 namespace nook {
 namespace {
@@ -33,9 +34,6 @@ RoomReport report_of(const Job& job, const Adjustment& adjustment) {
   return report;
 }
 
-// |w| at which a reading is a suspect (alpha .001, Baarda 1968).
-constexpr double kSuspect = 3.29;
-
 std::string suspect_words(const OpeningRead& opening, Rounding rounding) {
   return "it reads " + with_unit({opening.read}, rounding) +
          "; the room and the parts that are up foretell " + with_unit({opening.adjusted}, rounding);
@@ -47,7 +45,7 @@ void join_openings(const Job& job, RoomWorked& room) {
   const auto openings = openings_read(job.survey, before, room.adjustment.room(), room.draws);
   if (openings.empty()) return;
   for (const OpeningRead& opening : openings)
-    if (std::abs(opening.w()) > kSuspect)
+    if (std::abs(opening.w()) > w_limit())
       room.report.suspects.push_back(
           {{opening.id}, suspect_words(opening, job.survey.said()), opening.adjusted, 0});
   RoomDrawn built = as_built(room.adjustment.room(), room.draws, openings);
