@@ -7,6 +7,7 @@
 #include <cmath>
 
 #include "base/measured.h"
+#include "base/normal.h"
 
 namespace nook {
 namespace {
@@ -117,11 +118,6 @@ void add_groups(Writer& w) {
   }
 }
 
-double chance_of(double spare, double sd) {
-  if (sd <= 0) return spare >= 0 ? 1 : 0;
-  return std::erfc(-spare / sd / std::sqrt(2.0)) / 2;
-}
-
 }  // namespace
 
 std::vector<Flaw> findings_of(const FitAnswer& answer, Rounding rounding) {
@@ -175,7 +171,7 @@ std::vector<Flaw> foretold(std::vector<Flaw> findings, const std::vector<Flaw>& 
   for (Flaw& finding : findings) {
     if (finding.kind == Flaw::Kind::rungs || finding.kind == Flaw::Kind::rest) continue;
     const Flaw* same = flaw_named(known, finding.key);
-    finding.chance = chance_of(finding.spare_mm, same ? same->sd_mm : 0);
+    finding.chance = normal_below(finding.spare_mm, same ? same->sd_mm : 0);
     finding.verdict = verdict_of(finding.chance, sure);
   }
   return findings;

@@ -5,7 +5,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include "fasten/normal.h"
+#include "base/normal.h"
 
 namespace nook {
 namespace {

@@ -8,7 +8,7 @@
 
 #include "fasten/hole_rows.h"
 #include "fasten/joint_row.h"
-#include "fasten/normal.h"
+#include "base/normal.h"
 #include "fasten/screw_size.h"
 #include "fasten/strength.h"
 

@@ -7,7 +7,7 @@
 #include <numbers>
 
 #include "base/invariant.h"
-#include "fasten/normal.h"
+#include "base/normal.h"
 
 namespace nook {
 namespace {

@@ -2,8 +2,8 @@
 #include "safety/cautions.h"
 
 #include <algorithm>
-#include <cmath>
-#include <numbers>
+
+#include "base/normal.h"
 
 namespace nook::safe {
 namespace {
@@ -32,8 +32,7 @@ std::string cited(const Found& found) {
 
 double chance_at_most(Measured quantity, double value) {
   const double under = value - quantity.value;
-  if (quantity.sd <= 0) return under >= -kExact;
-  return 0.5 * std::erfc(-under / quantity.sd / std::numbers::sqrt2);
+  return normal_below(quantity.sd > 0 ? under : under + kExact, quantity.sd);
 }
 
 double chance_at_least(Measured quantity, double value) {
