@@ -54,9 +54,14 @@ Json json_of(const CutScribe& scribe) {
 }
 
 Json json_of(const CutNotch& notch) {
-  return {{"corner", notch.corner},           {"for", notch.around},
-          {"width_mm", notch.width_mm},       {"height_mm", notch.height_mm},
-          {"profile", notch.follows_profile}, {"polygon_mm", json_of(notch.polygon)}};
+  return {{"corner", notch.corner},
+          {"for", notch.around},
+          {"width_mm", notch.width_mm},
+          {"height_mm", notch.height_mm},
+          {"wild_across_mm", notch.wild_across_mm},
+          {"wild_up_mm", notch.wild_up_mm},
+          {"profile", notch.follows_profile},
+          {"polygon_mm", json_of(notch.polygon)}};
 }
 
 Json json_of(const CutHole& hole) {

@@ -127,11 +127,10 @@ std::string notch_lines(const CutPiece& piece, Rounding rounding) {
           notch.follows_profile ? ", following its profile" : "", notch_words(notch, rounding),
           notch.follows_profile ? "; lay it out by the full-size template" : ""));
     else
-      text += line(fmt::format("notch {}: {} wide{}, {} high{}, around {}", notch.corner,
-                               rounded_up(notch.width_mm, rounding),
-                               past_wild(piece, notch, true, rounding),
-                               rounded_up(notch.height_mm, rounding),
-                               past_wild(piece, notch, false, rounding), notch.around));
+      text += line(fmt::format(
+          "notch {}: {} wide{}, {} high{}, around {}", notch.corner,
+          rounded_up(notch.width_mm, rounding), past_wild(notch, true, rounding),
+          rounded_up(notch.height_mm, rounding), past_wild(notch, false, rounding), notch.around));
   }
   return text;
 }
@@ -273,14 +272,12 @@ std::string sheet_lines(const SheetPlan& plan, Rounding rounding) {
 
 }  // namespace
 
-std::string past_wild(const CutPiece& piece, const CutNotch& notch, bool across,
-                      Rounding rounding) {
+std::string past_wild(const CutNotch& notch, bool across, Rounding rounding) {
   const double size = across ? notch.width_mm : notch.height_mm;
-  for (const LeftWild& wild : piece.wild)
-    if (wild.edge == name_of(notch_side(notch.corner, across)))
-      return fmt::format(" from the finished line, {} from the wild edge",
-                         rounded_up(size + wild.beyond_mm, rounding));
-  return "";
+  const double wild = across ? notch.wild_across_mm : notch.wild_up_mm;
+  if (wild < rounding.step.mm / 2) return "";
+  return fmt::format(" from the finished line, {} from the wild edge",
+                     rounded_up(size + wild, rounding));
 }
 
 std::string blank_words(const CutPiece& piece, Rounding rounding) {

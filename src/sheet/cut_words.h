@@ -16,7 +16,7 @@ std::string piece_words(const CutPiece& piece, Rounding rounding);
 
 /// What follows a notch's width (across) or height where the side it is measured from is left wild:
 /// " from the finished line, 27 mm from the wild edge". Else empty.
-std::string past_wild(const CutPiece& piece, const CutNotch& notch, bool across, Rounding rounding);
+std::string past_wild(const CutNotch& notch, bool across, Rounding rounding);
 
 /// Boards or sheets with what comes off each, and the waste.
 std::string layout_words(const StockCut& stock, Rounding rounding);

@@ -74,7 +74,7 @@ class PieceSection {
   }
   std::string wide(const CutNotch& notch, bool across) const {
     return rounded_up(across ? notch.width_mm : notch.height_mm, rounding_) +
-           past_wild(piece_, notch, across, rounding_);
+           past_wild(notch, across, rounding_);
   }
   SheetTable notches() const {
     SheetTable table{"Notch", {"Corner", "Wide", "High", "Around"}, {}};

@@ -169,12 +169,15 @@ void add_stick(std::vector<CutFigure>& figures, const NeededPiece& needed, const
 struct WildWood {
   double most = 0, there = 0;
 };
-WildWood wild_beside(const NeededPiece& needed, const CutShape& shape, EdgeSide edge) {
-  const double most = side(needed, edge).wild;
-  const auto& sizes = upright(edge) ? shape.widths : shape.heights;
+WildWood wild_beside(const NeededPiece& needed, const CutShape& shape, const NeededNotch& notch,
+                     bool across) {
+  const EdgeSide edge = notch_side(notch.corner, across);
+  const double most = across ? notch.wild_across_mm : notch.wild_up_mm;
+  const auto& sizes = across ? shape.widths : shape.heights;
   if (most == 0 || sizes.empty() || side(needed, opposite(edge)).wild > 0) return {most, 0};
+  const double finished = side(needed, edge).wild - most;  // how far out its line lies there
   const double over = mean_of(sizes, Of::length, shape).off.value;
-  return {most, std::clamp(over, 0.0, most)};
+  return {most, std::clamp(over - finished, 0.0, most)};
 }
 
 CutFigure notch_figure(const NeededNotch& notch, bool across, const WildWood& wild) {
@@ -194,8 +197,7 @@ void add_notches(std::vector<CutFigure>& figures, const PieceAsCut& piece,
     const auto cut = std::find_if(piece.notches.begin(), piece.notches.end(),
                                   [&](const NotchAsCut& n) { return n.corner == notch.corner; });
     for (const bool across : {true, false}) {
-      CutFigure made =
-          notch_figure(notch, across, wild_beside(needed, shape, notch_side(notch.corner, across)));
+      CutFigure made = notch_figure(notch, across, wild_beside(needed, shape, notch, across));
       const auto taped = cut == piece.notches.end() ? std::nullopt
                          : across                   ? cut->width
                                                     : cut->height;

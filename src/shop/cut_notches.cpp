@@ -79,8 +79,9 @@ Vec2 into_wood(Vec2 p, const Polygon& notch, const Bounds& drawn) {
 // Fewer points, each moved into the wood by what leaving the others out may cost.
 CutNotch outlined(const NotchFit& notch, const Bounds& drawn) {
   const Bounds b = bounds_of(notch.polygon);
-  CutNotch made{"", b.high.x - b.low.x, b.high.y - b.low.y,   {},
-                {}, notch.around,       notch.follows_profile};
+  CutNotch made{"", b.high.x - b.low.x, b.high.y - b.low.y,    {},
+                {}, notch.around,       notch.follows_profile, 0,
+                0};
   for (const Vec2 p : simplified(notch.polygon, kFollows)) {
     made.into.push_back(into_wood(p, notch.polygon, drawn));
     made.polygon.push_back(p + kFollows * made.into.back());
@@ -107,8 +108,15 @@ void add_notches(CutPiece& cut, const CutInput& input, int k, const NeededPiece&
     if (notch.piece != k || notch.polygon.empty()) continue;
     const NeededNotch* corner = corner_of(notch, needed);
     if (corner && !notch.follows_profile && is_square(notch.polygon)) {
-      cut.notches.push_back(
-          {corner->corner, corner->width_mm, corner->height_mm, {}, {}, corner->around});
+      cut.notches.push_back({corner->corner,
+                             corner->width_mm,
+                             corner->height_mm,
+                             {},
+                             {},
+                             corner->around,
+                             false,
+                             corner->wild_across_mm,
+                             corner->wild_up_mm});
       continue;
     }
     cut.notches.push_back(outlined(notch, bounds_of(needed.drawn->outline)));

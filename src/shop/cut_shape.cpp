@@ -7,6 +7,7 @@
 #include <numeric>
 
 #include "shop/level_tape.h"
+#include "shop/wild_on.h"
 
 namespace nook {
 namespace {
@@ -159,18 +160,37 @@ NormalEquations linear_at(const std::vector<Taped>& readings, const Polygon& out
   return equations;
 }
 
-std::vector<CutStation> stations(const std::vector<CheckedAt>& readings, const Polygon& outline,
-                                 const CornerVector& off, Reads (*at)(const Polygon&, double)) {
+// Of the sizes, `wild` is wood that is still on besides what is wanted.
+struct Sizes {
+  const std::vector<CheckedAt>& readings;
+  Reads (*at)(const Polygon&, double);
+  double wild;
+};
+std::vector<CutStation> stations(const Sizes& sizes, const Polygon& outline,
+                                 const CornerVector& off) {
+  const auto& [readings, at, wild] = sizes;
   std::vector<CutStation> all;
   for (const CheckedAt& reading : readings) {
     const auto from = at(outline, reading.at.mm);
-    const double wanted = from(outline);
+    const double wanted = from(outline) - wild;
     all.push_back({reading.at.mm, wanted, slope({0, 0, from, {}, 0}, outline, off),
                    from(with_corners(outline, off)) - wanted});
   }
   std::sort(all.begin(), all.end(),
             [](const CutStation& a, const CutStation& b) { return a.at < b.at; });
   return all;
+}
+
+// From the corners of an outline's bounds to those of another.
+CornerVector corners_between(const Polygon& from, const Polygon& to) {
+  const Bounds a = bounds_of(from), b = bounds_of(to);
+  const Vec2 low = b.low - a.low, high = b.high - a.high;
+  return {low.x, low.y, high.x, low.y, high.x, high.y, low.x, high.y};
+}
+
+CornerVector plus(CornerVector a, const CornerVector& b) {
+  for (int i = 0; i < kCorners; ++i) a[i] += b[i];
+  return a;
 }
 
 // The value that chi-squared of `dof` passes once in 1000 (Wilson and Hilferty 1931).
@@ -281,14 +301,16 @@ Polygon with_corners(const Polygon& outline, const CornerVector& off) {
 }
 
 CutShape cut_shape(const PieceAsCut& piece, const NeededPiece& needed, double sd) {
-  const std::vector<Taped> readings = taped(piece, needed.outline, sd);
+  const WildOn on = wild_on(piece, needed);
+  const std::vector<Taped> readings = taped(piece, on.outline, sd);
   const Bounds b = bounds_of(needed.outline);
   CutShape shape{NormalEquations(kOpen), {}, b.high.x - b.low.x, b.high.y - b.low.y, {}, {}, {}};
-  const Solved all = solved(readings, needed.outline);
-  shape.equations = all.equations, shape.off = all.off;
-  shape.widths = stations(piece.widths, needed.outline, shape.off, width_at);
-  shape.heights = stations(piece.heights, needed.outline, shape.off, height_at);
-  shape.disagreement = disagreement(readings, needed.outline, all);
+  const Solved all = solved(readings, on.outline);
+  shape.equations = all.equations;
+  shape.off = plus(all.off, corners_between(needed.outline, on.outline));
+  shape.widths = stations({piece.widths, width_at, on.across}, on.outline, all.off);
+  shape.heights = stations({piece.heights, height_at, on.up}, on.outline, all.off);
+  shape.disagreement = disagreement(readings, on.outline, all);
   return shape;
 }
 

@@ -165,6 +165,13 @@ std::optional<NeededNotch> in_corner(const NeededPiece& piece, const NotchFit& n
   needed.corner = std::string(low ? "lower" : "upper") + (left ? " left" : " right");
   needed.width_mm = left ? cut.high.x - level.from : level.to - cut.low.x;
   needed.height_mm = low ? cut.high.y - upright.from : upright.to - cut.low.y;
+  const auto wild = [&](EdgeSide side, double out) {
+    return std::max(0.0, piece.sides[static_cast<size_t>(side)].wild - out);
+  };
+  needed.wild_across_mm = left ? wild(EdgeSide::left, drawn.low.x - level.from)
+                               : wild(EdgeSide::right, level.to - drawn.high.x);
+  needed.wild_up_mm = low ? wild(EdgeSide::bottom, drawn.low.y - upright.from)
+                          : wild(EdgeSide::top, upright.to - drawn.high.y);
   needed.around = notch.around;
   return needed;
 }
@@ -174,6 +181,8 @@ void gather(std::vector<NeededNotch>& notches, const NeededNotch& next) {
     if (known.corner == next.corner) {
       known.width_mm = std::max(known.width_mm, next.width_mm);
       known.height_mm = std::max(known.height_mm, next.height_mm);
+      known.wild_across_mm = std::max(known.wild_across_mm, next.wild_across_mm);
+      known.wild_up_mm = std::max(known.wild_up_mm, next.wild_up_mm);
       known.clearance_mm = std::min(known.clearance_mm, next.clearance_mm);
       return;
     }

@@ -22,10 +22,11 @@ struct SideAllowance {
 
 /// A notch in a corner of a piece: its width from the side edge and its height from bottom or top.
 struct NeededNotch {
-  std::string corner;  // "lower left", "lower right", "upper left", "upper right"
-  double width_mm = 0, height_mm = 0;
-  double clearance_mm = 0;  // of that, air
-  std::string around;       // "left wall baseboard"
+  std::string corner;                  // "lower left", "lower right", "upper left", "upper right"
+  double width_mm = 0, height_mm = 0;  // from the finished lines there
+  double wild_across_mm = 0, wild_up_mm = 0;  // wood left beyond them there
+  double clearance_mm = 0;                    // of the width and the height, air
+  std::string around;                         // "left wall baseboard"
 };
 
 /// The side that its width (across) or its height is measured from.

@@ -100,10 +100,14 @@ class Cut(unittest.TestCase):
                                          f'around {notch["for"]}', page)
                         self.assertIsNotNone(said, (job, option, notch["for"]))
                         beyond = {edge["edge"]: edge["beyond_mm"] for edge in piece["wild"]}
-                        across = beyond.get(notch["corner"].split()[1])
-                        up = beyond.get({"lower": "bottom", "upper": "top"}[notch["corner"].split()[0]])
-                        wanted = [notch["width_mm"], across and notch["width_mm"] + across,
-                                  notch["height_mm"], up and notch["height_mm"] + up]
+                        sides = notch["corner"].split()[1], {"lower": "bottom", "upper": "top"}[notch["corner"].split()[0]]
+                        wild = notch["wild_across_mm"], notch["wild_up_mm"]
+                        for side, left in zip(sides, wild):
+                            # `beyond_mm` is where the finished line lies furthest out: the least of all.
+                            self.assertGreaterEqual(left, beyond.get(side, 0) - 0.02)
+                        wanted = [notch["width_mm"], wild[0] and notch["width_mm"] + wild[0],
+                                  notch["height_mm"], wild[1] and notch["height_mm"] + wild[1]]
+                        wanted = [size or None for size in wanted]
                         for text, needed in zip(said.groups(), wanted):
                             self.assertEqual(text is None, needed is None, (job, option, notch))
                             if text:

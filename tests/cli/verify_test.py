@@ -1,19 +1,22 @@
 """Pieces as cut, by what goes wrong in a shop, and their guided entry; each through the command."""
 
+import json
 import math
 import os
 import pathlib
 import random
 import re
 import select
+import shutil
 import signal
 import subprocess
+import tempfile
 import time
 import tomllib
 import unittest
 
 from corner import INCH, LEVEL_FLOOR, Job, room
-from program import NOOKFIT, TOP
+from program import JOBS, NOOKFIT, TOP
 
 PROGRAM = str(TOP / NOOKFIT)
 BOARD = "baseboard = { height = '5 1/4', thickness = '9/16', starts = '0' }"
@@ -200,6 +203,30 @@ widths = [["2", "{low}"], ["34", "{high}"]]
 heights = [["2", "36"], ["44", "36"]]
 diagonals = ["{first}", "{second}"]
 ''', "deck")
+
+    def test_what_the_cutting_list_says_fits_when_it_is_cut_so(self):
+        # Sizes before notching, notches from the wild edges: of every panel of the samples, as drawn.
+        for job in JOBS:
+            cut = json.loads(subprocess.run([PROGRAM, "cut", str(TOP / "rooms" / job), "--json"],
+                                            capture_output=True, text=True, timeout=60).stdout)
+            pieces = 'units = "mm"\n'
+            for piece in cut["pieces"]:
+                checks = piece["checks"]
+                if not checks["heights"] or any(notch["profile"] for notch in piece["notches"]):
+                    continue  # a stick; a notch that only its template tells
+                notches = [f'{{ corner = "{n["corner"]}", width = {n["width_mm"] + n["wild_across_mm"]:.3f}, '
+                           f'height = {n["height_mm"] + n["wild_up_mm"]:.3f} }}' for n in piece["notches"] if n["corner"]]
+                pieces += (f'[[piece]]\npart = "{piece["part"]}"\nwidths = {checks["widths"]}\n'
+                           f'heights = {checks["heights"]}\ndiagonals = {checks["diagonals"]}\n'
+                           f'notches = [{", ".join(notches)}]\n')
+            with self.subTest(job=job), tempfile.TemporaryDirectory() as folder:
+                for name in ("room.toml", "design.toml"):
+                    shutil.copy(TOP / "rooms" / job / name, folder)
+                pathlib.Path(folder, "pieces.toml").write_text(pieces)
+                said = json.loads(subprocess.run([PROGRAM, "verify", folder, "--json"],
+                                                 capture_output=True, text=True, timeout=60).stdout)
+                self.assertGreater(len(said["pieces"]), 1)
+                self.assertEqual([(p["part"], p["faults"]) for p in said["pieces"] if p["verdict"] != "fits"], [])
 
     def test_a_deck_left_square_is_trimmed_along_the_wall_that_opens_and_nowhere_else(self):
         # The corner opens 1.4 degrees: 36 tan 1.4 = 0.880 in over the deck, 46 + 2 tan 1.4 = 46.05

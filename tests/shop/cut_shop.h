@@ -46,7 +46,7 @@ inline NotchAsCut notch(const std::string& corner, double width, double height) 
   return {corner, inches(width), inches(height), {}};
 }
 inline NeededNotch wanted_notch() {
-  return {"lower left", in(11. / 16), in(5.375), in(0.125), "left wall baseboard"};
+  return {"lower left", in(11. / 16), in(5.375), 0, 0, in(0.125), "left wall baseboard"};
 }
 inline bool has(const PieceVerify& piece, CutFault::Kind kind) {
   for (const CutFault& fault : piece.faults)

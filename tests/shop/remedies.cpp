@@ -77,7 +77,8 @@ TEST_CASE("remedies: too high - off the top first, off the bottom spoils what st
 TEST_CASE("remedies: a wedge off one side narrows the notch at its thick end alone") {
   Shop shop;
   NeededPiece& piece = shop.need("panel", panel());
-  piece.notches = {{"lower right", in(2), in(3), 0, ""}, {"upper right", in(2), in(3), 0, ""}};
+  piece.notches = {{"lower right", in(2), in(3), 0, 0, 0, ""},
+                   {"upper right", in(2), in(3), 0, 0, 0, ""}};
   // 36 wide at the bottom, 37 at the top.
   shop.measure("panel", {{0, 0}, {in(36), 0}, {in(37), in(70)}, {0, in(70)}}, 0).notches = {
       notch("lower right", 2, 3), notch("upper right", 2, 3)};

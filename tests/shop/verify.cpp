@@ -400,7 +400,8 @@ TEST_CASE("verify: a notch beside a wild edge is measured with the wood that is 
     Shop shop;
     NeededPiece& needed = shop.need("panel", panel());
     needed.sides[0].wild = in(0.5);
-    needed.notches = {wanted_notch()};  // 11/16 wide from the finished line
+    needed.notches = {wanted_notch()};  // 11/16 wide from the finished line, which is as drawn
+    needed.notches[0].wild_across_mm = in(0.5);
     shop.measure("panel", panel(in(wide), in(70))).notches = {notch("lower left", notched, 5.375)};
     return shop.answer().pieces[0].verdict;
   };
@@ -409,6 +410,22 @@ TEST_CASE("verify: a notch beside a wild edge is measured with the wood that is 
   CHECK(verdict(36, 0.6875) == Verdict::fits);            // scribed
   CHECK(verdict(36.25, 0.9375) == Verdict::fits);
   CHECK(verdict(36.25, 0.6875) == Verdict::does_not_fit);
+}
+
+TEST_CASE(
+    "verify: where the finished line lies out of the drawn edge less of the wild wood is beyond") {
+  const auto verdict = [](double wide, double notched) {
+    Shop shop;
+    NeededPiece& needed = shop.need("panel", panel());
+    needed.sides[0].wild = in(0.75);    // beyond the drawn edge
+    needed.notches = {wanted_notch()};  // 11/16 from a line that lies 1/2 out of it there
+    needed.notches[0].wild_across_mm = in(0.25);
+    shop.measure("panel", panel(in(wide), in(70))).notches = {notch("lower left", notched, 5.375)};
+    return shop.answer().pieces[0].verdict;
+  };
+  CHECK(verdict(36.75, 0.9375) == Verdict::fits);
+  CHECK(verdict(36.75, 1.4375) == Verdict::does_not_fit);  // as if all of it came off
+  CHECK(verdict(36.5, 0.6875) == Verdict::fits);           // scribed
 }
 
 TEST_CASE("verify: without diagonals - nothing says that a panel is square") {

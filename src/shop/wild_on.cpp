@@ -1,0 +1,56 @@
+// By the mean of the sizes across wild edges.
+#include "shop/wild_on.h"
+
+#include "design/side.h"
+#include "shop/level_tape.h"
+
+namespace nook {
+namespace {
+
+double wild_at(const NeededPiece& needed, EdgeSide side) {
+  return needed.sides[static_cast<std::size_t>(side)].wild;
+}
+
+// How much larger than the outline the sizes are that a level tape read across it, in the mean.
+double over(const std::vector<CheckedAt>& sizes, const Polygon& outline) {
+  double sum = 0;
+  int count = 0;
+  for (const CheckedAt& size : sizes)
+    for (const Length measured : size.measured) {
+      const LevelTape tape(outline, bounds_of(outline).low.y + size.at.mm);
+      sum += measured.mm - tape.read(outline, size.at.mm);
+      ++count;
+    }
+  return count == 0 ? 0 : sum / count;
+}
+
+Polygon on_its_side(Polygon outline) {
+  for (Vec2& p : outline) std::swap(p.x, p.y);
+  return outline;
+}
+
+void leave_on(const NeededPiece& needed, EdgeSide side, Polygon& outline) {
+  const double wild = wild_at(needed, side);
+  if (wild > 0) outline = moved(outline, side_of(outline, side), {wild, wild});
+}
+
+}  // namespace
+
+WildOn wild_on(const PieceAsCut& seen, const NeededPiece& needed) {
+  WildOn on{needed.outline};
+  const double across = wild_at(needed, EdgeSide::left) + wild_at(needed, EdgeSide::right),
+               up = wild_at(needed, EdgeSide::bottom) + wild_at(needed, EdgeSide::top);
+  if (across > 0 && over(seen.widths, needed.outline) > across / 2) {
+    leave_on(needed, EdgeSide::left, on.outline);
+    leave_on(needed, EdgeSide::right, on.outline);
+    on.across = across;
+  }
+  if (up > 0 && over(seen.heights, on_its_side(needed.outline)) > up / 2) {
+    leave_on(needed, EdgeSide::bottom, on.outline);
+    leave_on(needed, EdgeSide::top, on.outline);
+    on.up = up;
+  }
+  return on;
+}
+
+}  // namespace nook
