@@ -64,7 +64,7 @@ std::string cautions_text(const SafetyAnswer& safety, const Style& style) {
   return text.empty() ? "" : "\nCautions ('nookfit safety' says what to do, and more):\n" + text;
 }
 
-// First of all: without them there is no room to look at.
+// Without them there is no room to look at.
 std::string missing_text(const CheckAnswer& check, const Style& style) {
   if (check.fit.known) return "";
   return "Missing; measure it first, all else waits for it:\n\n" +
@@ -147,7 +147,7 @@ Verdict check_verdict(const CheckAnswer& check) {
 
 std::string check_text(const CheckAnswer& check, const Style& style) {
   return fmt::format("{}: {}\n\n", check.title, headline(check_verdict(check), style)) +
-         missing_text(check, style) + suspects_text(check.room, style) +
+         suspects_text(check.room, style) + missing_text(check, style) +
          findings_text(all_findings(check, style), style) + cautions_text(check.safety, style) +
          notches_text(check.fit, style) + holes_text(check.drill) + proof_text(check.proof, style) +
          facts_text(check.room) + "\n" + std::string(kCautions);

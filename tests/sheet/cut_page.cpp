@@ -31,7 +31,7 @@ CutPiece panel() {
   piece.scribes = {scribe};
   CutNotch notch;
   notch.corner = "lower left", notch.width_mm = in(0.69), notch.height_mm = in(5.375);
-  notch.around = "left wall baseboard";
+  notch.around = "left wall baseboard", notch.wild_across_mm = in(0.25);
   piece.notches = {notch};
   CutHole porthole;
   porthole.name = "porthole", porthole.across = EdgeSide::right;

@@ -165,7 +165,7 @@ TEST_CASE("drill page: in centimeters too nothing is so much of nothing") {
 
 TEST_CASE("drill page: a screw of a job in centimeters is bought in millimeters") {
   CHECK(Saying{Unit::cm}.screw(120) == "120 mm");
-  CHECK(Saying{Unit::cm}.screw(6.35) == "6.4 mm");
+  CHECK(Saying{Unit::cm}.screw(7.94) == "7.9 mm");  // a 5/16 in lag screw
   CHECK(Saying{Unit::mm}.screw(76.2) == "76.2 mm");
   CHECK(Saying{Unit::inch}.screw(76.2) == "3\"");
   CHECK(purchase_words({Purchase::Kind::screw, "lag screw", 4, 120, 8}, usual_rounding(Unit::cm)) ==

@@ -135,7 +135,7 @@ TEST_CASE("room page: what the others call a slip is not among what they do not 
   const std::string text = room_text(report, Survey{}, inches_style());
   const std::size_t from = text.find("hardly check");
   REQUIRE(from != std::string::npos);
-  CHECK(text.find("plumb line", from) != std::string::npos);
+  CHECK(text.find(reading_name("wall[0].plumb[0].line[5]", report), from) != std::string::npos);
   CHECK(text.find("diagonal", from) == std::string::npos);
 }
 
