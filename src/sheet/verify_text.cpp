@@ -21,6 +21,7 @@ std::string sure_to(Measured off, Rounding rounding) {
 }
 
 const char* wide_or_high(const CutFault& fault) {
+  if (fault.lengthwise) return "long";
   return fault.of == CutFault::Of::width ? "wide" : "high";
 }
 
@@ -42,8 +43,9 @@ std::string size_told(const CutFault& fault, Rounding rounding) {
 
 std::string stock_told(const CutFault& fault, Rounding rounding) {
   return fmt::format("still as {} as the {}{}: {}, wanted {}",
-                     fault.of == CutFault::Of::width ? "wide" : "long", fault.other, at(fault),
-                     size(fault.measured_mm, rounding), size(fault.wanted_mm, rounding));
+                     fault.of == CutFault::Of::width && !fault.lengthwise ? "wide" : "long",
+                     fault.other, at(fault), size(fault.measured_mm, rounding),
+                     size(fault.wanted_mm, rounding));
 }
 
 std::string square_told(const CutFault& fault, Rounding rounding) {
@@ -66,7 +68,7 @@ std::string swapped_told(const std::string& what) {
 std::string unmeasured_told(const CutFault& fault) {
   switch (fault.of) {
     case CutFault::Of::width:
-      return "its width is not known" + at(fault);
+      return (fault.lengthwise ? "its length is not known" : "its width is not known") + at(fault);
     case CutFault::Of::height:
       return "its height is not known" + at(fault);
     case CutFault::Of::square:

@@ -275,6 +275,9 @@ std::vector<CutFault> faults_of(const Judged& judged, double sure) {
     return a.verdict != b.verdict ? a.verdict > b.verdict
                                   : std::abs(a.off.value) > std::abs(b.off.value);
   });
+  for (CutFault& fault : faults)
+    fault.lengthwise =
+        judged.needed->stock->kind == StockKind::lumber && fault.of == CutFault::Of::width;
   // Two figures, each unsure alone, may be surely wrong together.
   if (!faults.empty()) faults.front().verdict = judged.verdict;
   return faults;

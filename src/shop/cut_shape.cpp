@@ -7,7 +7,7 @@
 #include <numeric>
 
 #include "shop/level_tape.h"
-#include "shop/wild_on.h"
+#include "shop/measured_on.h"
 
 namespace nook {
 namespace {
@@ -301,7 +301,7 @@ Polygon with_corners(const Polygon& outline, const CornerVector& off) {
 }
 
 CutShape cut_shape(const PieceAsCut& piece, const NeededPiece& needed, double sd) {
-  const WildOn on = wild_on(piece, needed);
+  const MeasuredOn on = measured_on(piece, needed);
   const std::vector<Taped> readings = taped(piece, on.outline, sd);
   const Bounds b = bounds_of(needed.outline);
   CutShape shape{NormalEquations(kOpen), {}, b.high.x - b.low.x, b.high.y - b.low.y, {}, {}, {}};

@@ -135,6 +135,13 @@ CutFault swapped_figures(const std::string& what, Measured off) {
   return fault;
 }
 
+// A size of its stock is no slip of the pencil.
+bool uncut(const std::vector<CutFault>& faults) {
+  return std::any_of(faults.begin(), faults.end(), [](const CutFault& fault) {
+    return fault.kind == CutFault::Kind::still_stock;
+  });
+}
+
 // Figures that cannot be of this piece as they stand: swapped, or taken where there is no piece.
 std::optional<CutFault> written_wrong(const Measuring& piece, CutScale scale) {
   const auto meant_better = [&](const PieceAsCut& meant, bool notches) {
@@ -165,7 +172,7 @@ PieceVerify verified(const Measuring& piece, const std::vector<Measuring>& all, 
     answer.faults = {swap_fault(piece, other->cut->part, scale.sure)};
   else if (const auto turn = turn_for(piece, scale))
     answer.faults = {turn_fault(answer, *turn)}, answer.verdict = Verdict::does_not_fit;
-  else if (const auto wrong = written_wrong(piece, scale))
+  else if (const auto wrong = uncut(answer.faults) ? std::nullopt : written_wrong(piece, scale))
     answer.faults = {*wrong}, answer.verdict = Verdict::cannot_tell;
   if (!answer.faults.empty()) answer.off = answer.faults.front().off;
   answer.remedies = remedies_for(judged, answer.faults);

@@ -46,6 +46,7 @@ struct CutFault {
   Measured off;                // measured less wanted; out of square: the top's lean to the right
   std::string other;           // "sheet" or "board"; the other piece; the other corner
   Turn turn = Turn::sideways;  // of a mirrored piece
+  bool lengthwise = false;     // its width is the length of a stick
 };
 
 /// Wood off one side, mm: the greatest width, and at bottom and top, or left and right.

@@ -172,3 +172,31 @@ TEST_CASE("cut faults: a piece that is cut so much awry is no slip") {
   CHECK(piece.faults[0].kind == Kind::too_small);
   CHECK(piece.faults[0].where == "at the top");
 }
+
+TEST_CASE("cut faults: a stick is told by its length, however far off that is") {
+  const struct {
+    double length;
+    Kind kind;
+  } table[] = {{96, Kind::still_stock},
+               {70, Kind::too_large},
+               {120, Kind::too_large},
+               {40, Kind::too_small},
+               {6, Kind::too_small}};
+  for (const auto& [length, kind] : table) {
+    INFO(length << " in");
+    Shop shop;
+    shop.need("ledger", panel(in(46.75), in(3)));
+    shop.drawn.design.stock[shop.drawn.design.parts[0].stock].kind = StockKind::lumber;
+    shop.drawn.design.stock[shop.drawn.design.parts[0].stock].lengths = {inches(96)};
+    PieceAsCut cut;
+    cut.part = "ledger";
+    cut.widths = {{inches(1.5), {inches(length)}, {}, {}}};
+    shop.cut.pieces = {cut};
+    const PieceVerify piece = shop.answer().pieces[0];
+    CHECK(piece.verdict == Verdict::does_not_fit);
+    REQUIRE_FALSE(piece.faults.empty());
+    CHECK(piece.faults[0].kind == kind);
+    CHECK(piece.faults[0].lengthwise);
+    CHECK_THAT(piece.faults[0].measured_mm / in(1), WithinAbs(length, 0.02));
+  }
+}

@@ -1,5 +1,7 @@
-// By the mean of the sizes across wild edges.
-#include "shop/wild_on.h"
+// By the mean of the sizes.
+#include "shop/measured_on.h"
+
+#include <algorithm>
 
 #include "design/side.h"
 #include "shop/level_tape.h"
@@ -29,6 +31,13 @@ Polygon on_its_side(Polygon outline) {
   return outline;
 }
 
+// A stick as long as it was measured; a hundredth of its length at least.
+void stretch(Polygon& outline, double longer) {
+  const Bounds b = bounds_of(outline);
+  const double share = std::max(1 + longer / (b.high.x - b.low.x), 0.01);
+  for (Vec2& p : outline) p.x = b.low.x + share * (p.x - b.low.x);
+}
+
 void leave_on(const NeededPiece& needed, EdgeSide side, Polygon& outline) {
   const double wild = wild_at(needed, side);
   if (wild > 0) outline = moved(outline, side_of(outline, side), {wild, wild});
@@ -36,8 +45,8 @@ void leave_on(const NeededPiece& needed, EdgeSide side, Polygon& outline) {
 
 }  // namespace
 
-WildOn wild_on(const PieceAsCut& seen, const NeededPiece& needed) {
-  WildOn on{needed.outline};
+MeasuredOn measured_on(const PieceAsCut& seen, const NeededPiece& needed) {
+  MeasuredOn on{needed.outline};
   const double across = wild_at(needed, EdgeSide::left) + wild_at(needed, EdgeSide::right),
                up = wild_at(needed, EdgeSide::bottom) + wild_at(needed, EdgeSide::top);
   if (across > 0 && over(seen.widths, needed.outline) > across / 2) {
@@ -49,6 +58,11 @@ WildOn wild_on(const PieceAsCut& seen, const NeededPiece& needed) {
     leave_on(needed, EdgeSide::bottom, on.outline);
     leave_on(needed, EdgeSide::top, on.outline);
     on.up = up;
+  }
+  if (needed.stock->kind == StockKind::lumber) {
+    const double longer = over(seen.widths, on.outline);
+    stretch(on.outline, longer);
+    on.across += longer;
   }
   return on;
 }
