@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "design/side.h"
+#include "shop/cut_shape.h"
 #include "shop/level_tape.h"
 
 namespace nook {
@@ -31,6 +32,11 @@ Polygon on_its_side(Polygon outline) {
   return outline;
 }
 
+// More than half of the wild wood; of a piece that was not cut at all nobody can tell where it is.
+bool is_on(double over, double wild) {
+  return over > wild / 2 && over < wild + kFarOff;
+}
+
 // A stick as long as it was measured; a hundredth of its length at least.
 void stretch(Polygon& outline, double longer) {
   const Bounds b = bounds_of(outline);
@@ -49,12 +55,12 @@ MeasuredOn measured_on(const PieceAsCut& seen, const NeededPiece& needed) {
   MeasuredOn on{needed.outline};
   const double across = wild_at(needed, EdgeSide::left) + wild_at(needed, EdgeSide::right),
                up = wild_at(needed, EdgeSide::bottom) + wild_at(needed, EdgeSide::top);
-  if (across > 0 && over(seen.widths, needed.outline) > across / 2) {
+  if (is_on(over(seen.widths, needed.outline), across)) {
     leave_on(needed, EdgeSide::left, on.outline);
     leave_on(needed, EdgeSide::right, on.outline);
     on.across = across;
   }
-  if (up > 0 && over(seen.heights, on_its_side(needed.outline)) > up / 2) {
+  if (is_on(over(seen.heights, on_its_side(needed.outline)), up)) {
     leave_on(needed, EdgeSide::bottom, on.outline);
     leave_on(needed, EdgeSide::top, on.outline);
     on.up = up;

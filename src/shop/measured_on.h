@@ -12,7 +12,8 @@ struct MeasuredOn {
   double across = 0, up = 0;  // how much wider and higher it is than as it leaves the shop, mm
 };
 
-/// 1. Wild edges are taken as on where the sizes across them say that more than half of them is.
+/// 1. Wild edges are taken as on where the sizes across them say that more than half of them is,
+/// and not much more.
 /// 2. A stick is taken to be as long as its lengths say, however long that is.
 /// The readings are as seen from the front.
 MeasuredOn measured_on(const PieceAsCut& seen, const NeededPiece& needed);
