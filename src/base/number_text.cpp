@@ -175,8 +175,8 @@ class Tokenizer {
 };
 
 // The divisions that rules and arithmetic have (chosen): halves down to 128ths, thirds, fifths and
-// what they make up to twelfths, hundredths, thousandths. Others are slips, such as 3/61 for 3/16 and
-// 3/7 for 3/8.
+// what they make up to twelfths, hundredths, thousandths. Others are slips, such as 3/61 for 3/16
+// and 3/7 for 3/8.
 bool is_division(double bottom) {
   for (const double d : {2, 3, 4, 5, 6, 8, 10, 12, 16, 32, 64, 128, 100, 1000})
     if (bottom == d) return true;

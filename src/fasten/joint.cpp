@@ -6,9 +6,9 @@
 #include <algorithm>
 #include <cmath>
 
+#include "base/normal.h"
 #include "fasten/hole_rows.h"
 #include "fasten/joint_row.h"
-#include "base/normal.h"
 #include "fasten/screw_size.h"
 #include "fasten/strength.h"
 

@@ -1,4 +1,4 @@
-// Guards round decks and rails round beds, as installed. Decks are those over 20 in, over 18 for children under 2.
+// Guards round decks and rails round beds, as installed, of decks that want them by their height.
 #pragma once
 
 #include "safety/cautions.h"

@@ -104,7 +104,8 @@ Json json_of(const CutPiece& piece) {
                             [](const CutTaper& t) {
                               return Json{
                                   {"edge", t.edge},
-                                  {t.widths ? "widths_mm" : "heights_mm", {t.first_mm, t.last_mm}}};
+                                  {t.widths ? "widths_mm" : "heights_mm", {t.first_mm, t.last_mm}},
+                                  {"off_mm", {t.off_first_mm, t.off_last_mm}}};
                             })},
           {"scribes", listed(piece.scribes, each)},
           {"notches", listed(piece.notches, each)},

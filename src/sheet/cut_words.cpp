@@ -50,13 +50,23 @@ std::string wild_lines(const CutPiece& piece, Rounding rounding) {
   return text;
 }
 
+std::string taken(double mm, Rounding rounding) {
+  return mm < rounding.step.mm / 2 ? "nothing" : size(mm, rounding);
+}
+
 std::string taper_lines(const CutPiece& piece, Rounding rounding) {
   std::string text;
-  for (const CutTaper& taper : piece.tapers)
-    text += line(fmt::format("taper the {} edge: {} {} at the {}, {} at the {}", taper.edge,
-                             size(taper.first_mm, rounding), taper.widths ? "wide" : "high",
-                             taper.widths ? "bottom" : "left", size(taper.last_mm, rounding),
-                             taper.widths ? "top" : "right"));
+  for (const CutTaper& taper : piece.tapers) {
+    const char *first = taper.widths ? "bottom" : "left", *last = taper.widths ? "top" : "right";
+    const bool off = taper.off_first_mm + taper.off_last_mm > 0;
+    text += line(fmt::format("taper the {} edge: {} {} at the {}, {} at the {}{}", taper.edge,
+                             size(taper.first_mm, rounding), taper.widths ? "wide" : "high", first,
+                             size(taper.last_mm, rounding), last,
+                             off ? fmt::format("; off this edge {} at the {}, {} at the {}",
+                                               taken(taper.off_first_mm, rounding), first,
+                                               taken(taper.off_last_mm, rounding), last)
+                                 : ""));
+  }
   return text;
 }
 

@@ -42,6 +42,7 @@ struct CutTaper {
   std::string edge;    // as the design says it
   bool widths = true;  // two widths, bottom and top; else two heights, left and right
   double first_mm = 0, last_mm = 0;
+  double off_first_mm = 0, off_last_mm = 0;  // what comes off this edge of the blank at those ends
 };
 /// An edge cut to a line, in the room or before.
 struct CutScribe {

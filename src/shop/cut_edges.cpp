@@ -33,10 +33,28 @@ std::pair<double, double> at_ends(const Polygon& outline) {
           LevelTape(outline, b.high.y + kPast).read(outline, b.high.y - b.low.y)};
 }
 
+// How far in from the blank a side's lower (left) and upper (right) end lie; 0 of what is no side.
+std::pair<double, double> off_blank(const Polygon& outline, const EdgeChoice& edge) {
+  const auto side = side_meant(outline, edge);
+  if (!side) return {};
+  const EdgeRun run = side_of(outline, *side);
+  const Bounds b = bounds_of(outline);
+  const auto in = [&](Vec2 p) {
+    return *side == EdgeSide::left     ? p.x - b.low.x
+           : *side == EdgeSide::right  ? b.high.x - p.x
+           : *side == EdgeSide::bottom ? p.y - b.low.y
+                                       : b.high.y - p.y;
+  };
+  const Vec2 from = outline[run.first], to = outline[(run.last + 1) % outline.size()];
+  const bool forward = *side == EdgeSide::right || *side == EdgeSide::bottom;
+  return forward ? std::pair(in(from), in(to)) : std::pair(in(to), in(from));
+}
+
 void add_taper(CutPiece& cut, const NeededPiece& needed, const ContactFit& found) {
   const bool widths = upright(needed.drawn->outline, found.how->edge);
   const auto [first, last] = at_ends(widths ? needed.outline : lying(needed.outline));
-  cut.tapers.push_back({found.edge, widths, first, last});
+  const auto [off_first, off_last] = off_blank(needed.outline, found.how->edge);
+  cut.tapers.push_back({found.edge, widths, first, last, off_first, off_last});
 }
 
 // How far the finished line lies out of the drawn edge at one spot of a gap line.

@@ -75,6 +75,26 @@ TEST_CASE("cut: an open corner - rip the blank 46 7/8, cut 46 at the back", "[re
   CHECK(piece.tapers[0].widths);
   CHECK_THAT(piece.tapers[0].first_mm / in(1), WithinAbs(46, 1e-6));
   CHECK_THAT(piece.tapers[0].last_mm / in(1), WithinAbs(46.88, 1e-6));
+  CHECK_THAT(piece.tapers[0].off_first_mm / in(1), WithinAbs(0.88, 1e-6));
+  CHECK_THAT(piece.tapers[0].off_last_mm, WithinAbs(0, 1e-6));
+}
+
+TEST_CASE("cut: tapers on both sides - each is told by what comes off it") {
+  // 1490 by 300: 4 off the left at the bottom and 1 at the top; nothing and 6 off the right.
+  List list;
+  list.piece("shelf", rectangle(1490, 300));
+  list.drawn.design.contacts = {contact("shelf", EdgeSide::left, Fitting::taper),
+                                contact("shelf", EdgeSide::right, Fitting::taper)};
+  list.place();
+  list.found(0, 0, {{0, -4, 0}, {300, -1, 0}});
+  list.found(1, 0, {{0, 0, 0}, {300, -6, 0}});
+  const CutPiece piece = list.answer().pieces.at(0);
+  REQUIRE(piece.tapers.size() == 2);
+  const double low = bounds_of(piece.outline).low.x, more = piece.tapers[0].off_last_mm;
+  CHECK_THAT(piece.tapers[0].off_first_mm - more, WithinAbs(3, 0.01));
+  CHECK_THAT(piece.tapers[1].off_last_mm - piece.tapers[1].off_first_mm, WithinAbs(6, 0.01));
+  CHECK(low >= -1e-9);
+  CHECK_THAT(piece.tapers[0].first_mm - piece.tapers[0].last_mm, WithinAbs(3, 0.01));
 }
 
 TEST_CASE("cut: two tapers side by side - each is told along the blank, not where they meet") {
