@@ -25,7 +25,7 @@ class Stops {
     line();
     readings("Floor",
              "Hook the tape at the line and read square down to the floor as walked on. The least "
-             "of these is the high spot: every height counts from there.",
+             "of these is the high spot: what stands level stands on it.",
              [](const NextReading& r) { return r.kind == Kind::drop; });
     for (int k = 0; k + 1 < walls(); ++k) corner(k);
     for (int wall = 0; wall < walls(); ++wall) wall_face(wall);
