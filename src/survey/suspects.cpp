@@ -78,10 +78,11 @@ void weigh(const Survey& survey, const Observation& reading, double now, Candida
   }
 }
 
-// The readings worth trying: rows of the solution, largest |w| first.
-std::vector<int> promising(const RoomModel& model, const Solution& solution) {
+// -w^2 and the row of each reading that the others check, largest |w| first.
+using Squares = std::vector<std::pair<double, int>>;
+Squares squares_of(const RoomModel& model, const Solution& solution) {
   const std::vector<double> redundancy = solution.linear->redundancy();
-  std::vector<std::pair<double, int>> squares;
+  Squares squares;
   for (std::size_t i = 0; i < redundancy.size(); ++i) {
     if (redundancy[i] < kNotChecked) continue;
     const double sd = model.observations[solution.rows[i]].worth.sd;
@@ -89,6 +90,20 @@ std::vector<int> promising(const RoomModel& model, const Solution& solution) {
     squares.push_back({-w * w, solution.rows[i]});
   }
   std::sort(squares.begin(), squares.end());
+  return squares;
+}
+
+// Whether the largest |w| is one that not one room in a thousand has among so many (Bonferroni).
+bool one_stands_out(const RoomModel& model, const Solution& solution) {
+  const Squares squares = squares_of(model, solution);
+  if (squares.empty()) return false;
+  const double limit = normal_quantile(1 - kAlpha / (2 * static_cast<double>(squares.size())));
+  return -squares.front().first > limit * limit;
+}
+
+// The readings worth trying: rows of the solution, largest |w| first.
+std::vector<int> promising(const RoomModel& model, const Solution& solution) {
+  const Squares squares = squares_of(model, solution);
   std::vector<int> out;
   for (const auto& [square, row] : squares) {
     const bool over = -square > w_limit() * w_limit();
@@ -166,7 +181,8 @@ Suspect suspect_of(const RoomModel& model, const std::vector<Candidate>& candida
 
 Solution add_suspects(const RoomModel& model, const Solution& solution, RoomReport& report) {
   Solution now = solution;
-  for (int slip = 0; slip < kMostSlips && !passes(now); ++slip) {
+  const bool hidden = passes(now) && one_stands_out(model, now);
+  for (int slip = 0; slip < kMostSlips && (!passes(now) || (hidden && slip == 0)); ++slip) {
     std::vector<Candidate> found = candidates(model, now);
     double slip_odds = 0;
     for (const Candidate& c : found) slip_odds = log_sum(slip_odds, c.log_odds);

@@ -6,7 +6,8 @@
 
 namespace nook {
 
-/// 1. Nothing is suspect while the global test passes (alpha .001).
+/// 1. Nothing is suspect while the global test passes (alpha .001) and no |w| is larger than the
+/// largest of so many would be in a thousandth of rooms (Bonferroni).
 /// 2. Then slips are looked for one at a time, among readings with |w| over 3.29, each scored by
 /// the
 ///    room adjusted without it: the chance that it was meant to be something else, or anything else
