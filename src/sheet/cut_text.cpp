@@ -119,6 +119,10 @@ std::string rounded_up(double mm, Rounding rounding) {
   return stepped(std::ceil(mm / rounding.step.mm - kHair), rounding);
 }
 
+std::string taken(double mm, Rounding rounding) {
+  return mm < rounding.step.mm / 2 ? "nothing" : with_unit(millimetres(mm), rounding);
+}
+
 std::string cut_text(const CutAnswer& cut, const Style& style) {
   std::string page = "Cutting list: " + headline(cut.verdict, style) + "\n";
   if (!cut.known)

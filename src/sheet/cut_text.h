@@ -13,6 +13,9 @@ namespace nook {
 std::string rounded_down(double mm, Rounding rounding);
 std::string rounded_up(double mm, Rounding rounding);
 
+/// What comes off an edge: "3/4"", or "nothing" where it is less than half a mark.
+std::string taken(double mm, Rounding rounding);
+
 /// One line of the shopping list: `24 #10 wood screw x 3"`.
 std::string purchase_words(const Purchase& item, Rounding rounding);
 

@@ -50,10 +50,6 @@ std::string wild_lines(const CutPiece& piece, Rounding rounding) {
   return text;
 }
 
-std::string taken(double mm, Rounding rounding) {
-  return mm < rounding.step.mm / 2 ? "nothing" : size(mm, rounding);
-}
-
 std::string taper_lines(const CutPiece& piece, Rounding rounding) {
   std::string text;
   for (const CutTaper& taper : piece.tapers) {

@@ -78,10 +78,6 @@ std::string unmeasured_told(const CutFault& fault) {
   }
 }
 
-std::string taken(double mm, Rounding rounding) {
-  return mm < 0.5 * rounding.step.mm ? "nothing" : size(mm, rounding);
-}
-
 std::string side_told(const SideTrim& trim, Rounding rounding) {
   const std::string first = taken(trim.by_first_mm, rounding);
   const std::string last = taken(trim.by_last_mm, rounding);

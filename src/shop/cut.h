@@ -64,8 +64,8 @@ struct CutNotch {
   std::vector<Vec2> into;  // for each of its points, the signs of the way into the wood
   std::string around;
   bool follows_profile = false;  // of the molding
-  double wild_across_mm = 0,
-         wild_up_mm = 0;  // in a corner: wood left beyond the finished lines there
+  // In a corner: wood left wild beyond the finished lines there.
+  double wild_across_mm = 0, wild_up_mm = 0;
 };
 /// A hole, by its middle where it is round, else by its nearest sides, from two edges of the blank.
 struct CutHole {

@@ -19,12 +19,6 @@ bool upright(const Polygon& outline, const EdgeChoice& edge) {
   return !side || *side == EdgeSide::left || *side == EdgeSide::right;
 }
 
-Polygon lying(const Polygon& outline) {
-  Polygon swapped;
-  for (const Vec2 p : outline) swapped.push_back({p.y, p.x});
-  return swapped;
-}
-
 // What a tape reads from side to side along the bottom of the blank and along its top, however the
 // piece's own bottom and top lie.
 std::pair<double, double> at_ends(const Polygon& outline) {
@@ -52,7 +46,7 @@ std::pair<double, double> off_blank(const Polygon& outline, const EdgeChoice& ed
 
 void add_taper(CutPiece& cut, const NeededPiece& needed, const ContactFit& found) {
   const bool widths = upright(needed.drawn->outline, found.how->edge);
-  const auto [first, last] = at_ends(widths ? needed.outline : lying(needed.outline));
+  const auto [first, last] = at_ends(widths ? needed.outline : on_its_side(needed.outline));
   const auto [off_first, off_last] = off_blank(needed.outline, found.how->edge);
   cut.tapers.push_back({found.edge, widths, first, last, off_first, off_last});
 }

@@ -2,6 +2,7 @@
 #include "shop/cut_shape.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <functional>
 #include <numeric>
@@ -15,9 +16,11 @@ namespace {
 constexpr double kOpen = 100;    // mm, prior sd of a corner: what no reading says is open. Chosen
 constexpr double kAstray = 1;    // mm, sd of where along a piece a reading is taken. Chosen
 constexpr double kShape = 20;    // mm, prior sd of out of square and out of parallel. Chosen
+constexpr double kSlant = 0.02;  // of the length it strays over, if that is less. Chosen
 constexpr double kLaid = 1e-3;   // mm, how firmly it lies. Chosen
 constexpr double kProbe = 0.01;  // mm, step of a numerical slope. Chosen
-constexpr int kRounds = 8;       // of Gauss-Newton; it settles in three. Chosen
+constexpr int kRounds = 20;  // of Gauss-Newton; near the needed outline it settles in three. Chosen
+constexpr double kLeastStep = 1e-3;  // of a whole one. Chosen
 
 enum Corner { lower_left, lower_right, upper_right, upper_left };
 constexpr Corner kAround[] = {lower_left, lower_right, upper_right, upper_left};
@@ -43,12 +46,6 @@ struct Taped {
   int index = 0;
 };
 
-Polygon turned(const Polygon& outline) {
-  Polygon swapped;
-  for (const Vec2 p : outline) swapped.push_back({p.y, p.x});
-  return swapped;
-}
-
 // What a tape reads at a height, or at a distance from the left, held where it is on the needed
 // outline.
 Reads width_at(const Polygon& needed, double at) {
@@ -56,8 +53,8 @@ Reads width_at(const Polygon& needed, double at) {
   return [tape, at](const Polygon& p) { return tape.read(p, at); };
 }
 Reads height_at(const Polygon& needed, double at) {
-  const Reads width = width_at(turned(needed), at);
-  return [width](const Polygon& p) { return width(turned(p)); };
+  const Reads width = width_at(on_its_side(needed), at);
+  return [width](const Polygon& p) { return width(on_its_side(p)); };
 }
 
 // What a tape reads from corner to corner, the first diagonal or the second.
@@ -118,11 +115,16 @@ void lay_down(NormalEquations& equations) {
 
 // What no reading says is taken to be as needed, within what no cut strays: its left side upright,
 // opposite sizes alike.
-constexpr CornerVector kKept[] = {
-    {-1, 0, 0, 0, 0, 0, 1, 0}, {1, 0, -1, 0, 1, 0, -1, 0}, {0, 1, 0, -1, 0, 1, 0, -1}};
-
-void keep_shape(NormalEquations& equations) {
-  for (const CornerVector& row : kKept) equations.add(row, 0, kShape);
+struct Kept {
+  CornerVector row;
+  double sd;  // mm
+};
+std::array<Kept, 3> kept(const Polygon& outline) {
+  const Vec2 size = bounds_of(outline).high - bounds_of(outline).low;
+  const double up = std::min(kShape, kSlant * size.y), across = std::min(kShape, kSlant * size.x);
+  return {{{{-1, 0, 0, 0, 0, 0, 1, 0}, up},
+           {{1, 0, -1, 0, 1, 0, -1, 0}, up},
+           {{0, 1, 0, -1, 0, 1, 0, -1}, across}}};
 }
 
 double strays(const CornerVector& row, const CornerVector& off) {
@@ -130,25 +132,26 @@ double strays(const CornerVector& row, const CornerVector& off) {
 }
 
 // How far a shape is from one that saws cut: chi-squared of what it is taken to keep.
-double unlikely(const CornerVector& off) {
+double unlikely(const Polygon& outline, const CornerVector& off) {
   double chi = 0;
-  for (const CornerVector& row : kKept) chi += std::pow(strays(row, off) / kShape, 2);
+  for (const auto& [row, sd] : kept(outline)) chi += std::pow(strays(row, off) / sd, 2);
   for (const double x : off) chi += x * x / (kOpen * kOpen);
   return chi;
 }
 
 // A shape that nobody cuts, whatever agrees with it.
-bool misshapen(const CornerVector& off) {
+bool misshapen(const Polygon& outline, const CornerVector& off) {
   constexpr double kNever = 152.4;  // mm, 6 in. Chosen
-  return std::any_of(std::begin(kKept), std::end(kKept),
-                     [&](const CornerVector& row) { return std::abs(strays(row, off)) > kNever; });
+  const auto all = kept(outline);
+  return std::any_of(all.begin(), all.end(),
+                     [&](const Kept& one) { return std::abs(strays(one.row, off)) > kNever; });
 }
 
 NormalEquations linear_at(const std::vector<Taped>& readings, const Polygon& outline,
                           const CornerVector& off) {
   NormalEquations equations(kOpen);
   lay_down(equations);
-  keep_shape(equations);
+  for (const auto& [row, sd] : kept(outline)) equations.add(row, 0, sd);
   const Polygon now = with_corners(outline, off);
   for (const Taped& reading : readings) {
     const CornerVector row = slope(reading, outline, off);
@@ -204,16 +207,16 @@ double chi_limit(double dof) {
 // board: readings that contradict each other wildly would turn the outline inside out, and no tape
 // lies across that.
 CornerVector within_reach(CornerVector off, const Polygon& outline) {
-  constexpr double kInward = 0.45;   // of the piece. Chosen
+  constexpr double kLeast = 0.1;     // of the piece. Chosen
   constexpr double kOutward = 6000;  // mm. Chosen
-  const Bounds b = bounds_of(outline);
-  const Vec2 most = kInward * (b.high - b.low);
-  for (const Corner c : kAround) {
-    const bool left = c == lower_left || c == upper_left, low = c == lower_left || c == lower_right;
-    double &u = off[2 * c], &v = off[2 * c + 1];
-    u = left ? std::clamp(u, -kOutward, most.x) : std::clamp(u, -most.x, kOutward);
-    v = low ? std::clamp(v, -kOutward, most.y) : std::clamp(v, -most.y, kOutward);
-  }
+  const Vec2 size = bounds_of(outline).high - bounds_of(outline).low;
+  for (double& x : off) x = std::clamp(x, -kOutward, kOutward);
+  const auto keep_apart = [&](Corner near, Corner far, int axis) {
+    const double most = (axis == 0 ? size.x : size.y) * (1 - kLeast);
+    off[2 * far + axis] = std::max(off[2 * far + axis], off[2 * near + axis] - most);
+  };
+  keep_apart(lower_left, lower_right, 0), keep_apart(upper_left, upper_right, 0);
+  keep_apart(lower_left, upper_left, 1), keep_apart(lower_right, upper_right, 1);
   return off;
 }
 
@@ -221,11 +224,33 @@ struct Solved {
   NormalEquations equations{kOpen};
   CornerVector off{};
 };
+// Chi-squared of the residuals and of what the shape is taken to keep.
+double misfit(const std::vector<Taped>& readings, const Polygon& outline, const CornerVector& off) {
+  const Polygon cut = with_corners(outline, off);
+  double chi = unlikely(outline, off);
+  for (const Taped& reading : readings)
+    chi += std::pow((reading.from(cut) - reading.value) / reading.sd, 2);
+  return chi;
+}
+
+// On from `off` towards `to`, so far that it fits better: far from the needed outline a whole step
+// may lead away.
+CornerVector stepped(const std::vector<Taped>& readings, const Polygon& outline,
+                     const CornerVector& off, const CornerVector& to) {
+  const double before = misfit(readings, outline, off);
+  for (double share = 1; share > kLeastStep; share /= 2) {
+    CornerVector next;
+    for (int i = 0; i < kCorners; ++i) next[i] = off[i] + share * (to[i] - off[i]);
+    if (misfit(readings, outline, next) <= before) return next;
+  }
+  return off;
+}
+
 Solved solved(const std::vector<Taped>& readings, const Polygon& outline) {
   Solved at;
   for (int round = 0; round < kRounds; ++round) {
     at.equations = linear_at(readings, outline, at.off);
-    at.off = within_reach(at.equations.solution(), outline);
+    at.off = stepped(readings, outline, at.off, within_reach(at.equations.solution(), outline));
   }
   return at;
 }
@@ -265,7 +290,7 @@ Apart set_apart(const std::vector<Taped>& readings, const Polygon& outline, Othe
   if (!first || others.empty()) return {};
   const Solved at = solved(others, outline);
   const double says = first->from(with_corners(outline, at.off));
-  return {chi_of(others, outline, at).value + unlikely(at.off),
+  return {chi_of(others, outline, at).value + unlikely(outline, at.off),
           CutDisagreement{first->of, first->index, first->value, says}};
 }
 
@@ -273,7 +298,7 @@ Apart set_apart(const std::vector<Taped>& readings, const Polygon& outline, Othe
 // even then, those that no saw strays to are left out together.
 std::optional<CutDisagreement> disagreement(const std::vector<Taped>& readings,
                                             const Polygon& outline, const Solved& all) {
-  if (chi_of(readings, outline, all).agrees() && !misshapen(all.off)) return std::nullopt;
+  if (chi_of(readings, outline, all).agrees() && !misshapen(outline, all.off)) return std::nullopt;
   Apart best;
   for (const Taped& one : readings) {
     Apart next = set_apart(readings, outline, [&](const Taped& r) { return &r != &one; });

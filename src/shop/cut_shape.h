@@ -52,7 +52,8 @@ PieceAsCut read_from(const Polygon& outline, PieceAsCut piece, const Polygon& ne
 
 /// The shape that the readings of `piece` (in the piece frame) say. `sd`: of one reading, mm; a
 /// reading's own sd replaces it; 1 mm (chosen) in where it was taken comes on top. What no reading
-/// says stays open by 100 mm, and out of square and parallel by 20 mm (chosen).
+/// says stays open by 100 mm, and out of square and parallel by 20 mm, or a fiftieth of the length
+/// (chosen).
 CutShape cut_shape(const PieceAsCut& piece, const NeededPiece& needed, double sd);
 
 }  // namespace nook

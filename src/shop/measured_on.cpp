@@ -1,8 +1,6 @@
 // By the mean of the sizes.
 #include "shop/measured_on.h"
 
-#include <algorithm>
-
 #include "design/side.h"
 #include "shop/cut_shape.h"
 #include "shop/level_tape.h"
@@ -27,21 +25,9 @@ double over(const std::vector<CheckedAt>& sizes, const Polygon& outline) {
   return count == 0 ? 0 : sum / count;
 }
 
-Polygon on_its_side(Polygon outline) {
-  for (Vec2& p : outline) std::swap(p.x, p.y);
-  return outline;
-}
-
 // More than half of the wild wood; of a piece that was not cut at all nobody can tell where it is.
 bool is_on(double over, double wild) {
   return over > wild / 2 && over < wild + kFarOff;
-}
-
-// A stick as long as it was measured; a hundredth of its length at least.
-void stretch(Polygon& outline, double longer) {
-  const Bounds b = bounds_of(outline);
-  const double share = std::max(1 + longer / (b.high.x - b.low.x), 0.01);
-  for (Vec2& p : outline) p.x = b.low.x + share * (p.x - b.low.x);
 }
 
 void leave_on(const NeededPiece& needed, EdgeSide side, Polygon& outline) {
@@ -64,11 +50,6 @@ MeasuredOn measured_on(const PieceAsCut& seen, const NeededPiece& needed) {
     leave_on(needed, EdgeSide::bottom, on.outline);
     leave_on(needed, EdgeSide::top, on.outline);
     on.up = up;
-  }
-  if (needed.stock->kind == StockKind::lumber) {
-    const double longer = over(seen.widths, on.outline);
-    stretch(on.outline, longer);
-    on.across += longer;
   }
   return on;
 }

@@ -1,4 +1,4 @@
-// What a piece was like when it was measured: wild wood still on, a stick not cut to length.
+// What a piece was like when it was measured: wild wood still on, or off.
 #pragma once
 
 #include "design/as_cut.h"
@@ -12,10 +12,8 @@ struct MeasuredOn {
   double across = 0, up = 0;  // how much wider and higher it is than as it leaves the shop, mm
 };
 
-/// 1. Wild edges are taken as on where the sizes across them say that more than half of them is,
-/// and not much more.
-/// 2. A stick is taken to be as long as its lengths say, however long that is.
-/// The readings are as seen from the front.
+/// Wild edges are taken as on where the sizes across them say that more than half of them is, and
+/// not much more. The readings are as seen from the front.
 MeasuredOn measured_on(const PieceAsCut& seen, const NeededPiece& needed);
 
 }  // namespace nook

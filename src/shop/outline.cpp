@@ -84,10 +84,13 @@ Chord chord_level(const Polygon& outline, double v) {
   return chord;
 }
 
+Polygon on_its_side(Polygon outline) {
+  for (Vec2& p : outline) std::swap(p.x, p.y);
+  return outline;
+}
+
 Chord chord_upright(const Polygon& outline, double u) {
-  Polygon swapped;
-  for (const Vec2 p : outline) swapped.push_back({p.y, p.x});
-  return chord_level(swapped, u);
+  return chord_level(on_its_side(outline), u);
 }
 
 }  // namespace nook

@@ -23,6 +23,10 @@ std::optional<EdgeRun> run_of(const Polygon& outline, const EdgeChoice& edge);
 /// The side of the piece that a choice lies on: within 25 degrees of square to it; else nothing.
 std::optional<EdgeSide> side_meant(const Polygon& outline, const EdgeChoice& edge);
 
+/// The outline with u and v changed, so that what is measured across it is measured up it. It then
+/// runs the other way round.
+Polygon on_its_side(Polygon outline);
+
 /// Least and greatest u and v of an outline.
 struct Bounds {
   Vec2 low, high;
