@@ -395,37 +395,37 @@ TEST_CASE("verify: wood left wild is no fault, and is left on when the rest is t
   CHECK_THAT(trim->by_mm / in(1), WithinAbs(11.5, 0.01));
 }
 
+namespace {
+
+// A panel 36 wide with `wild` left on beyond its drawn left edge, `beyond` of that beyond the
+// finished line at its notch, which is 11/16 wide from there: what is said of one so wide, notched
+// so wide. In.
+Verdict wild_verdict(double wild, double beyond, double wide, double notched) {
+  Shop shop;
+  NeededPiece& needed = shop.need("panel", panel());
+  needed.sides[0].wild = in(wild);
+  needed.notches = {wanted_notch()};
+  needed.notches[0].wild_across_mm = in(beyond);
+  shop.measure("panel", panel(in(wide), in(70))).notches = {notch("lower left", notched, 5.375)};
+  return shop.answer().pieces[0].verdict;
+}
+
+}  // namespace
+
 TEST_CASE("verify: a notch beside a wild edge is measured with the wood that is still on") {
-  const auto verdict = [](double wide, double notched) {
-    Shop shop;
-    NeededPiece& needed = shop.need("panel", panel());
-    needed.sides[0].wild = in(0.5);
-    needed.notches = {wanted_notch()};  // 11/16 wide from the finished line, which is as drawn
-    needed.notches[0].wild_across_mm = in(0.5);
-    shop.measure("panel", panel(in(wide), in(70))).notches = {notch("lower left", notched, 5.375)};
-    return shop.answer().pieces[0].verdict;
-  };
-  CHECK(verdict(36.5, 1.1875) == Verdict::fits);
-  CHECK(verdict(36.5, 0.6875) == Verdict::does_not_fit);  // 3/16 is left once it is scribed
-  CHECK(verdict(36, 0.6875) == Verdict::fits);            // scribed
-  CHECK(verdict(36.25, 0.9375) == Verdict::fits);
-  CHECK(verdict(36.25, 0.6875) == Verdict::does_not_fit);
+  CHECK(wild_verdict(0.5, 0.5, 36.5, 1.1875) == Verdict::fits);
+  // 3/16 is left once it is scribed.
+  CHECK(wild_verdict(0.5, 0.5, 36.5, 0.6875) == Verdict::does_not_fit);
+  CHECK(wild_verdict(0.5, 0.5, 36, 0.6875) == Verdict::fits);  // scribed
+  CHECK(wild_verdict(0.5, 0.5, 36.25, 0.9375) == Verdict::fits);
+  CHECK(wild_verdict(0.5, 0.5, 36.25, 0.6875) == Verdict::does_not_fit);
 }
 
 TEST_CASE(
     "verify: where the finished line lies out of the drawn edge less of the wild wood is beyond") {
-  const auto verdict = [](double wide, double notched) {
-    Shop shop;
-    NeededPiece& needed = shop.need("panel", panel());
-    needed.sides[0].wild = in(0.75);    // beyond the drawn edge
-    needed.notches = {wanted_notch()};  // 11/16 from a line that lies 1/2 out of it there
-    needed.notches[0].wild_across_mm = in(0.25);
-    shop.measure("panel", panel(in(wide), in(70))).notches = {notch("lower left", notched, 5.375)};
-    return shop.answer().pieces[0].verdict;
-  };
-  CHECK(verdict(36.75, 0.9375) == Verdict::fits);
-  CHECK(verdict(36.75, 1.4375) == Verdict::does_not_fit);  // as if all of it came off
-  CHECK(verdict(36.5, 0.6875) == Verdict::fits);           // scribed
+  CHECK(wild_verdict(0.75, 0.25, 36.75, 0.9375) == Verdict::fits);
+  CHECK(wild_verdict(0.75, 0.25, 36.75, 1.4375) == Verdict::does_not_fit);  // as if all came off
+  CHECK(wild_verdict(0.75, 0.25, 36.5, 0.6875) == Verdict::fits);           // scribed
 }
 
 TEST_CASE("verify: without diagonals - nothing says that a panel is square") {
