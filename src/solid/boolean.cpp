@@ -50,6 +50,30 @@ struct Together {
 using Segment = CGAL::Arr_segment_2<Kernel>;
 using Bounds = CGAL::Arr_curve_data_traits_2<CGAL::Arr_segment_traits_2<Kernel>, Bound, Together>;
 
+// Where a point lies about a segment's line.
+CGAL::Orientation side(const Segment& s, const Point& p) {
+  if (CGAL::identical(s.left(), p) || CGAL::identical(s.right(), p)) return CGAL::COLLINEAR;
+  return Kernel().orientation_2_object()(s.left(), s.right(), p);
+}
+
+// How two segments meet, as far as their ends tell it. An end that lies on the other need not be
+// worked out as a crossing, nor be found equal to it later.
+struct Meeting {
+  bool apart = false;
+  const Point* end = nullptr;  // of one, on the other
+};
+Meeting meeting_of(const Segment& a, const Segment& b) {
+  const auto a1 = side(b, a.left()), a2 = side(b, a.right());
+  if (a1 == a2) return {a1 != CGAL::COLLINEAR};
+  const auto b1 = side(a, b.left()), b2 = side(a, b.right());
+  if (b1 == b2) return {true};
+  if (a1 == CGAL::COLLINEAR) return {false, &a.left()};
+  if (a2 == CGAL::COLLINEAR) return {false, &a.right()};
+  if (b1 == CGAL::COLLINEAR) return {false, &b.left()};
+  if (b2 == CGAL::COLLINEAR) return {false, &b.right()};
+  return {};
+}
+
 // Does not look for crossings within a part, and knows a point again without working it out.
 struct Traits : Bounds {
   struct Compare_xy_2 {
@@ -63,6 +87,9 @@ struct Traits : Bounds {
     template <class Output>
     Output operator()(const X_monotone_curve_2& a, const X_monotone_curve_2& b, Output out) const {
       if (a.data().part != kMayCross && a.data().part == b.data().part) return out;
+      const auto [apart, end] = meeting_of(a, b);
+      if (apart) return out;
+      if (end) return *out++ = std::pair<Point, unsigned>(*end, 1), out;
       return Bounds::Intersect_2::operator()(a, b, out);
     }
   };
@@ -194,12 +221,14 @@ double on_grid(double x) {
   return std::round(x / kOutlineGrid);
 }
 
-// In grid steps, so that every coordinate going in is a whole number. Doubled points and spikes of
+// In grid steps, so that every coordinate going in is a whole number, and turned a quarter, so that
+// the sweep goes up: the cells of walls lie one over the other and seldom meet on its way. Doubled
+// points and spikes of
 // no width are left out.
 WholeRing ring_of(const Polygon& polygon) {
   std::vector<WholeKernel::Point_2> points;
   for (Vec2 p : polygon) {
-    const WholeKernel::Point_2 next(on_grid(p.x), on_grid(p.y));
+    const WholeKernel::Point_2 next(on_grid(p.y), -on_grid(p.x));
     if (points.empty() || points.back() != next) points.push_back(next);
   }
   while (points.size() > 1 && points.back() == points.front()) points.pop_back();
@@ -214,8 +243,10 @@ struct Directed {
 
 std::vector<Directed> directed(const WholeRing& ring) {
   std::vector<Point> points;
+  points.reserve(ring.size());
   for (const auto& p : ring) points.emplace_back(p.x(), p.y());
   std::vector<Directed> edges;
+  edges.reserve(ring.size());
   for (std::size_t i = 0; i < points.size(); ++i) {
     const Point &from = points[i], &to = points[(i + 1) % points.size()];
     edges.push_back({Segment(from, to), from < to ? 1 : -1});
@@ -249,7 +280,8 @@ Part united(const std::vector<Edge>& edges) {
 Part part_of(const Polygon& polygon) {
   WholeRing ring = ring_of(polygon);
   if (ring.size() < 3) return {};
-  const bool simple = ring.is_simple();
+  const bool convex = ring.is_convex() && ring.orientation() != CGAL::COLLINEAR;
+  const bool simple = convex || ring.is_simple();
   if (simple && ring.is_clockwise_oriented()) ring.reverse_orientation();
   const Part part = directed(ring);
   if (simple) return part;
@@ -297,15 +329,8 @@ double in_mm(const Number& steps) {
 
 Polygon polygon_of(const Ring& ring) {
   Polygon polygon;
-  for (const Point& p : ring) polygon.push_back({in_mm(p.x()), in_mm(p.y())});
-  const auto lower = [](Vec2 a, Vec2 b) { return a.y < b.y || (a.y == b.y && a.x < b.x); };
-  std::rotate(polygon.begin(), std::min_element(polygon.begin(), polygon.end(), lower),
-              polygon.end());
+  for (const Point& p : ring) polygon.push_back({in_mm(-p.y()), in_mm(p.x())});
   return polygon;
-}
-
-bool before(const Polygon& a, const Polygon& b) {
-  return a.front().x < b.front().x || (a.front().x == b.front().x && a.front().y < b.front().y);
 }
 
 Regions regions_of(const std::vector<Shape>& shapes) {
@@ -315,12 +340,9 @@ Regions regions_of(const std::vector<Shape>& shapes) {
   for (const Shape& shape : shapes) {
     Region region{polygon_of(shape.front()), {}};
     for (std::size_t h = 1; h < shape.size(); ++h) region.holes.push_back(polygon_of(shape[h]));
-    std::sort(region.holes.begin(), region.holes.end(), before);
     regions.push_back(std::move(region));
   }
-  std::sort(regions.begin(), regions.end(),
-            [](const Region& a, const Region& b) { return before(a.outline, b.outline); });
-  return regions;
+  return in_order(std::move(regions));
 }
 
 void add_rings(const std::vector<Polygon>& polygons, Role role, std::vector<Edge>& edges) {

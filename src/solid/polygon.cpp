@@ -109,4 +109,28 @@ Box2 box_of(const Polygon& ring) {
   return box;
 }
 
+namespace {
+
+void start_lowest(Polygon& ring) {
+  const auto lower = [](Vec2 a, Vec2 b) { return a.y < b.y || (a.y == b.y && a.x < b.x); };
+  std::rotate(ring.begin(), std::min_element(ring.begin(), ring.end(), lower), ring.end());
+}
+
+bool before(const Polygon& a, const Polygon& b) {
+  return a.front().x < b.front().x || (a.front().x == b.front().x && a.front().y < b.front().y);
+}
+
+}  // namespace
+
+Regions in_order(Regions regions) {
+  for (Region& region : regions) {
+    start_lowest(region.outline);
+    for (Polygon& hole : region.holes) start_lowest(hole);
+    std::sort(region.holes.begin(), region.holes.end(), before);
+  }
+  std::sort(regions.begin(), regions.end(),
+            [](const Region& a, const Region& b) { return before(a.outline, b.outline); });
+  return regions;
+}
+
 }  // namespace nook

@@ -14,6 +14,10 @@ double signed_area(const Polygon& ring);
 /// Outlines less holes.
 double area(const Regions& regions);
 
+/// The same, whatever order it was found in: each ring from its lowest point on (the left one of
+/// two), holes and regions by their first points from left to right.
+Regions in_order(Regions regions);
+
 /// Whether a point is in the region; one within 1e-6 mm of the border counts as inside.
 bool contains(const Region& region, Vec2 point);
 /// The least distance of a point to the border of a region, holes counted; 0 on it.
