@@ -21,6 +21,7 @@ bool cuts_in_something(const Trial& next, const Candidate& candidate) {
 // A side of a symmetric part that is cut to what it meets, or notched, is not like the other one
 // any more.
 bool cuts_one_side(const Design& design, const Candidate& candidate) {
+  const std::vector<Piece> pieces = pieces_of(design);
   return std::any_of(candidate.steps.begin(), candidate.steps.end(), [&](const Step& step) {
     const auto* refitted = std::get_if<ContactRefitted>(&step);
     if (!refitted) return false;
@@ -29,9 +30,8 @@ bool cuts_one_side(const Design& design, const Candidate& candidate) {
     const bool newly = (cut && contact.by != refitted->by) || (refitted->notch && !contact.notch);
     const EdgeSide* side = std::get_if<EdgeSide>(&contact.edge);
     const bool level = side && (*side == EdgeSide::bottom || *side == EdgeSide::top);
-    return newly && !level &&
-           std::any_of(design.parts.begin(), design.parts.end(), [&](const Part& part) {
-             return part.symmetric && part.name == contact.part;
+    return newly && !level && std::any_of(pieces.begin(), pieces.end(), [&](const Piece& piece) {
+             return piece.drawn->symmetric && is_named(piece, contact.part);
            });
   });
 }

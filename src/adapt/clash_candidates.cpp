@@ -5,6 +5,7 @@
 
 #include "adapt/candidate.h"
 #include "adapt/reshape.h"
+#include "fit/block.h"
 
 namespace nook {
 namespace {
@@ -115,18 +116,12 @@ void add_trims(const Workbench& bench, const Flaw& flaw, int piece, List& list) 
     if (side.edge) list.push_back(edge_set_out(bench, flaw, piece, *side.edge, sizes));
 }
 
-// "left wall baseboard" stands on "left wall".
-bool stands_on(const std::string& what, const std::string& wall) {
-  return what.size() > wall.size() && what.compare(0, wall.size(), wall) == 0 &&
-         what[wall.size()] == ' ';
-}
-
 void add_notches(const Workbench& bench, const Flaw& flaw, List& list) {
   const ClashFit& clash = bench.answer.clashes[flaw.index];
   for (const ContactFit& contact : bench.answer.contacts) {
     const Contact& how = *contact.how;
     if (contact.piece != clash.piece || how.notch || how.keep) continue;
-    if (!stands_on(clash.with, how.meets)) continue;
+    if (clash.with == how.meets || !is_on(clash.with, how.meets)) continue;
     list.push_back({Work::notch,
                     {{contact.part,
                       "notch",

@@ -216,7 +216,8 @@ void add_cuts(const Asked& asked, List& list) {
     list.push_back(scribed(asked));
   if (wall && contact.gap.most > 0 && contact.gap.most - contact.gap.least <= kEasyScribe)
     add_wild_scribe(asked, list);
-  if (how.by != Fitting::filler && !asked.overlaps() && contact.gap.most > asked.step())
+  if (how.by != Fitting::filler && !asked.overlaps() && contact.gap.most > asked.step() &&
+      contact.gap.most <= kLargestChange)
     list.push_back(refitted(asked, Work::filler, Fitting::filler, "close it with a filler strip"));
 }
 
@@ -229,7 +230,8 @@ std::vector<Ladder> refittings(const Flaw& flaw, const ContactFit& contact) {
   for (const bool notch : {false, true})
     for (const Fitting by : {Fitting::butt, Fitting::shim, Fitting::caulk, Fitting::trim,
                              Fitting::taper, Fitting::scribe, Fitting::filler})
-      if ((notch || !how.notch) && (by != how.by || notch != how.notch))
+      if ((notch || !how.notch) && (by != how.by || notch != how.notch) &&
+          (by != Fitting::filler || contact.gap.most <= kLargestChange))
         found.push_back({Work::any,
                          {{contact.part,
                            fitting_words(by, notch),

@@ -36,9 +36,8 @@ bool has(const Assembly& group, int piece) {
 
 // Whether a name in the file means a piece of the group.
 bool means(const Scene& scene, const Assembly& group, const std::string& name) {
-  return std::any_of(group.pieces.begin(), group.pieces.end(), [&](int p) {
-    return name == scene.pieces[p].name || name == scene.pieces[p].drawn->name;
-  });
+  return std::any_of(group.pieces.begin(), group.pieces.end(),
+                     [&](int p) { return is_named(scene.pieces[p], name); });
 }
 
 // Walls that the group touches by contact, fastening or wish.
@@ -61,17 +60,26 @@ bool meets(const std::vector<Joint>& joints, const Assembly& group, const std::s
   });
 }
 
+// What stands on the floor once it is fitted: a piece that is cut to it holds nothing up.
+void add_standing(const std::vector<Joint>& joints, const Assembly& group, std::set<int>& feet) {
+  std::set<int> cut;
+  for (int j : group.joints) {
+    const Contact& how = *joints[j].how;
+    if (how.meets != "floor" || how.by == Fitting::clear) continue;
+    const bool cuts = how.by == Fitting::scribe || how.by == Fitting::taper;
+    (cuts ? cut : feet).insert(joints[j].piece);
+  }
+  if (feet.empty()) feet = cut;
+}
+
 // Pieces said to stand; without any, those drawn on the floor.
 std::vector<int> feet_of(const Scene& scene, const std::vector<Joint>& joints,
                          const Assembly& group) {
   std::set<int> feet;
   for (const Foot& foot : scene.design.feet)
     for (int p : group.pieces)
-      if (foot.part == scene.pieces[p].name || foot.part == scene.pieces[p].drawn->name)
-        feet.insert(p);
-  for (int j : group.joints)
-    if (joints[j].how->meets == "floor" && joints[j].how->by != Fitting::clear)
-      feet.insert(joints[j].piece);
+      if (is_named(scene.pieces[p], foot.part)) feet.insert(p);
+  add_standing(joints, group, feet);
   if (feet.empty())
     for (int p : group.pieces)
       if (std::abs(lowest(scene.pieces[p], scene.pieces[p].frame)) <= kOnFloor) feet.insert(p);

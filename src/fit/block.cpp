@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <limits>
 
+#include "design/design.h"
 #include "room/baseboard.h"
 
 namespace nook {
@@ -77,6 +78,10 @@ std::vector<Block> blocks_of(const Wall& wall) {
     blocks.push_back(block);
   }
   return blocks;
+}
+
+bool is_on(const std::string& name, const std::string& wall) {
+  return name == wall || (name.starts_with(wall + " ") && wall_named(name).empty());
 }
 
 }  // namespace nook

@@ -28,4 +28,8 @@ struct Block {
 /// (a pipe, a cable) is none.
 std::vector<Block> blocks_of(const Wall& wall);
 
+/// Whether a name means a wall or what stands on it: "left wall" and "left wall outlet" are on the
+/// left wall; the wall "left wall 2" is another.
+bool is_on(const std::string& name, const std::string& wall);
+
 }  // namespace nook

@@ -19,7 +19,8 @@ std::vector<double> spreads(const JointTrials& judge) {
       at.drawn.clear();
       for (int r = 1; joint.spots[s].coarse && r < judge.trials.rooms(); ++r)
         if (const double gap = judge.gaps(r)[s * faces + f]; !std::isnan(gap)) at.add(r, gap);
-      if (at.drawn.empty()) continue;
+      at.adjusted = judge.gaps(0)[s * faces + f];
+      if (at.drawn.empty() || std::isnan(at.adjusted)) continue;
       sd[s * faces + f] = at.sd();
       for (int k = before + 1; before >= 0 && k < s; ++k) {
         const double share = static_cast<double>(k - before) / (s - before);

@@ -7,6 +7,8 @@
 #include <optional>
 #include <set>
 
+#include "fit/block.h"
+#include "fit/find_notches.h"
 #include "fit/surface_ahead.h"
 #include "solid/distance.h"
 
@@ -45,11 +47,38 @@ Mesh mesh_of(const ObstacleSolid& solid) {
   return prism({section}, solid.corners.back().z);
 }
 
+// The cells of two pieces that are nearest to each other, and what parts them; the pieces as they
+// are seen from outside where those do not meet.
+struct Nearest {
+  const CellSolid *a, *b;
+  Apart axis;
+
+  // How far apart they are in a draw, `along` the axis there and `exact` in the adjusted room.
+  double drawn(double exact, double along) const {
+    return std::max(0.0, axis.distance < 0 ? along : exact + along - axis.distance);
+  }
+};
+
+Nearest nearest(const PieceSolid& a, const Frame& frame_a, const PieceSolid& b,
+                const Frame& frame_b) {
+  Nearest best{&a.hull, &b.hull, apart(a.hull, frame_a, b.hull, frame_b)};
+  if (best.axis.distance >= 0) return best;
+  best.axis.distance = kReach;
+  for (const CellSolid& ca : a.cells)
+    for (const CellSolid& cb : b.cells)
+      if (const Apart cells = apart(ca, frame_a, cb, frame_b); cells.distance < best.axis.distance)
+        best = {&ca, &cb, cells};
+  return best;
+}
+
 class DistanceFinder {
  public:
-  explicit DistanceFinder(const Trials& trials) : trials_(trials) {
+  // The pieces with their notches cut.
+  DistanceFinder(const Trials& trials, const std::vector<NotchFit>& notches) : trials_(trials) {
     for (int p = 0; p < static_cast<int>(trials.layout.scene.bodies.size()); ++p) {
-      const Body& body = trials.layout.scene.bodies[p];
+      const Regions cut = cut_out_of(notches, p);
+      const Body& whole = trials.layout.scene.bodies[p];
+      const Body body = cut.empty() ? whole : body_less(whole, cut);
       solids_.push_back(solid_of(body, p));
       boxes_.push_back(box_of(solids_[p].hull.corners, trials.placings[0].frames[p]));
       meshes_.push_back(placed(prism(body.cells, body.thickness), trials.placings[0].frames[p]));
@@ -87,15 +116,14 @@ class DistanceFinder {
   std::optional<Tally> between(int a, int b) const {
     if (!near(a, b)) return std::nullopt;
     const auto& frames = trials_.placings[0].frames;
-    const Apart axis = apart(solids_[a].hull, frames[a], solids_[b].hull, frames[b]);
-    if (axis.distance > kNear) return std::nullopt;
+    const Nearest cells = nearest(solids_[a], frames[a], solids_[b], frames[b]);
+    if (cells.axis.distance > kNear) return std::nullopt;
     Tally tally;
     tally.adjusted = distance(meshes_[a], meshes_[b]);
     for (int r = 1; r < trials_.rooms(); ++r) {
       const auto& there = trials_.placings[r].frames;
-      const double moved =
-          apart_along(axis, solids_[a].hull.corners, there[a], solids_[b].hull.corners, there[b]);
-      tally.add(r, std::max(0.0, tally.adjusted + moved - axis.distance));
+      tally.add(r, cells.drawn(tally.adjusted, apart_along(cells.axis, cells.a->corners, there[a],
+                                                           cells.b->corners, there[b])));
     }
     return tally;
   }
@@ -147,22 +175,22 @@ class DistanceFinder {
   // `block`: obstacle b in the adjusted room.
   void add_obstacle(int p, std::size_t b, const ObstacleSolid& block, Distances& found) const {
     const Frame& frame = trials_.placings[0].frames[p];
-    const Apart axis = apart(block.cell(), block.frame, solids_[p].hull, frame);
+    const PieceSolid solid{block.cell(), {block.cell()}};
+    const Nearest cells = nearest(solid, block.frame, solids_[p], frame);
     const auto key = std::pair(p, trials_.layout.obstacles.name(trials_.layout.site, b));
     const auto so_far = found.find(key);
     // Along an axis they are never further apart than they are.
     const double least = so_far == found.end() ? kNear : so_far->second.adjusted;
-    if (axis.distance > least) return;
+    if (cells.axis.distance > least) return;
     const double exact = distance(placed(mesh_of(block), block.frame), meshes_[p]);
-    const bool fresh = found.count(key) == 0;
+    if (so_far != found.end() && so_far->second.adjusted <= exact) return;
     Tally& tally = found[key];
-    if (!fresh && tally.adjusted <= exact) return;
     tally = {exact, {}};
     for (int r = 1; r < trials_.rooms(); ++r) {
       const ObstacleSolid there = trials_.obstacle(r, b);
-      const double moved = apart_along(axis, there.corners, there.frame, solids_[p].hull.corners,
-                                       trials_.placings[r].frames[p]);
-      tally.add(r, std::max(0.0, exact + moved - axis.distance));
+      tally.add(r,
+                cells.drawn(exact, apart_along(cells.axis, there.corners, there.frame,
+                                               cells.b->corners, trials_.placings[r].frames[p])));
     }
   }
 
@@ -192,11 +220,6 @@ void judge(const Tally& tally, double needed, double sure, ClearanceFit& found, 
   found.chance = holds.chance();
   found.verdict = holds.verdict(sure);
   all_hold.both(holds);
-}
-
-// "left wall" and "left wall outlet" are on the left wall; the wall "left wall 2" is another.
-bool is_on(const std::string& name, const std::string& wall) {
-  return name == wall || (name.starts_with(wall + " ") && wall_named(name).empty());
 }
 
 // Everything on one wall that a contact with it is to stay clear of.
@@ -231,17 +254,12 @@ bool meet(const Trials& trials, int piece, const std::string& name) {
                      [&](const Joint& j) { return j.piece == piece && is_on(name, j.how->meets); });
 }
 
-bool joined(const Trials& trials, int a, int b) {
-  return std::any_of(trials.layout.joints.begin(), trials.layout.joints.end(), [&](const Joint& j) {
-    const int other = j.piece == a ? b : j.piece == b ? a : -1;
-    return std::find(j.parts.begin(), j.parts.end(), other) != j.parts.end();
-  });
-}
-
 }  // namespace
 
-std::vector<ClearanceFit> find_clearances(const Trials& trials, double sure, Holds& all_hold) {
-  const DistanceFinder finder(trials);
+std::vector<ClearanceFit> find_clearances(const Trials& trials,
+                                          const std::vector<NotchFit>& notches, double sure,
+                                          Holds& all_hold) {
+  const DistanceFinder finder(trials, notches);
   const Distances surfaces = finder.from_surfaces(), obstacles = finder.from_obstacles();
   std::vector<ClearanceFit> found;
   for (const Joint& joint : trials.layout.joints) {
@@ -262,7 +280,7 @@ std::vector<ClearanceFit> find_clearances(const Trials& trials, double sure, Hol
   for (int a = 0; a < count; ++a)
     for (int b = a + 1; b < count; ++b) {
       if (trials.layout.group_of[a] == trials.layout.group_of[b] || !finder.near(a, b) ||
-          joined(trials, a, b))
+          share_joint(trials.layout, a, b))
         continue;
       const auto tally = finder.between(a, b);
       if (tally && tally->adjusted > kApart && tally->adjusted < kNear)

@@ -91,9 +91,8 @@ void fill_shim(const Trials& trials, int group, FloorFit& found) {
 
 bool named_foot(const Trials& trials, int p) {
   const Scene& scene = trials.layout.scene;
-  return std::any_of(scene.design.feet.begin(), scene.design.feet.end(), [&](const Foot& foot) {
-    return foot.part == scene.pieces[p].name || foot.part == scene.pieces[p].drawn->name;
-  });
+  return std::any_of(scene.design.feet.begin(), scene.design.feet.end(),
+                     [&](const Foot& foot) { return is_named(scene.pieces[p], foot.part); });
 }
 
 // Where no load is known: what was tested, up to all of it.

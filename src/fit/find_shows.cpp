@@ -87,17 +87,10 @@ double overhang(const Silhouette& seen, const Polygon& outline, const std::vecto
   return most;
 }
 
-bool meet(const Trials& trials, int a, int b) {
-  return std::any_of(trials.layout.joints.begin(), trials.layout.joints.end(), [&](const Joint& j) {
-    const int other = j.piece == a ? b : j.piece == b ? a : -1;
-    return std::find(j.parts.begin(), j.parts.end(), other) != j.parts.end();
-  });
-}
-
 void look_past_edges(const Trials& trials, int front, int other, const Silhouette& fitted,
                      std::vector<ShowFit>& shows) {
   const auto& pieces = trials.layout.scene.pieces;
-  if (!meet(trials, front, other)) return;
+  if (!share_joint(trials.layout, front, other)) return;
   std::vector<Frame> drawn;
   for (const Piece& piece : pieces) drawn.push_back(piece.frame);
   const Polygon& outline = pieces[front].drawn->outline;

@@ -126,7 +126,7 @@ void fill_known(const FitInput& input, FitAnswer& answer) {
     add_touched(trials, static_cast<int>(j), answer.contacts[j].touches);
   answer.notches = find_notches(trials, input.sure);
   answer.clashes = find_clashes(trials, answer.notches, input.sure, holds);
-  answer.clearances = find_clearances(trials, input.sure, holds);
+  answer.clearances = find_clearances(trials, answer.notches, input.sure, holds);
   answer.covered = find_covered(trials, input.sure, holds);
   if (input.shows) answer.shows = find_shows(trials, answer.contacts);
   answer.floor = find_floor(trials);

@@ -52,6 +52,20 @@ Joint joint_of(const Scene& scene, const Site& site, int contact, int piece) {
   return joint;
 }
 
+// Whether an edge only runs along the faces of its parts: a hair inside its own faces no ray gets
+// to them.
+bool runs_beside(const JointBuilder& b, const Joint& joint) {
+  constexpr double kHair = 0.05;  // mm, more than what a ray along a face may touch. Chosen
+  if (joint.face || joint.meets.kind != Surface::Kind::part) return false;
+  std::vector<Standing> parts;
+  for (int p : joint.parts) parts.push_back({p, &b.scene.bodies[p], b.frames[p]});
+  const double inner = b.scene.pieces[joint.piece].thickness - kHair;
+  return std::none_of(joint.feelers.begin(), joint.feelers.end(), [&](Feeler feeler) {
+    feeler.at.z = std::clamp(feeler.at.z, kHair, inner);
+    return part_hit(parts, ray_of(feeler, b.frame)).has_value();
+  });
+}
+
 void bound(Joint& joint) {
   Polygon points;
   std::set<double> depths;
@@ -112,6 +126,7 @@ std::vector<Joint> joints_of(const Scene& scene, Site& site, const std::vector<F
       joint.can_meet = edge_can_meet(site.fields().room(0), joint, frames[p]);
       const JointBuilder builder{scene, site, site.adjusted(), frames, frames[p]};
       if (joint.can_meet) joint.face ? build_face(builder, joint) : build_edge(builder, joint);
+      if (runs_beside(builder, joint)) joint.can_meet = false;
       for (Feeler& feeler : joint.feelers)
         if (joint.how->notch) notch_blocks(feeler, joint.stops);
       bound(joint);

@@ -38,7 +38,7 @@ struct Joint {
   Surface meets;
   std::vector<int> parts;  // the pieces it meets, none of them its own
   bool face = false;
-  bool can_meet = true;  // false: the piece lies too near to the wall's plane
+  bool can_meet = true;  // false: the piece lies along what it should meet
   std::vector<JointSpot> spots;
   std::vector<Feeler> feelers;
   std::vector<NotchZone> zones;

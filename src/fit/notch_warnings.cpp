@@ -34,6 +34,7 @@ class Weakness {
   std::vector<std::string> words() const {
     std::vector<std::string> words;
     add_cutouts(words);
+    add_lost_edges(words);
     if (parts_without(alone_, notch_.polygon) > alone_.size())
       words.push_back("cuts the piece in two");
     else if (others_ && parts_without(wood_, notch_.polygon) > wood_.size())
@@ -60,6 +61,23 @@ class Weakness {
       else if (!intersect(opening, Regions{{wide_, {}}}).empty())
         words.push_back("comes within " + little_ + " of " + name);
     }
+  }
+
+  // Edges that go altogether: what they met is not met any more.
+  void add_lost_edges(std::vector<std::string>& words) const {
+    const Box2 whole = box_of(piece_.drawn->outline);
+    Polygon left;
+    for (const Region& region : subtract(alone_, Regions{{notch_.polygon, {}}}))
+      left.insert(left.end(), region.outline.begin(), region.outline.end());
+    if (left.empty()) return;
+    const Box2 now = box_of(left);
+    const auto look = [&](double lost, const char* edge) {
+      if (lost > kOnBorder) words.push_back(std::string("takes the whole ") + edge + " edge off");
+    };
+    look(now.low.x - whole.low.x, "left");
+    look(whole.high.x - now.high.x, "right");
+    look(now.low.y - whole.low.y, "bottom");
+    look(whole.high.y - now.high.y, "top");
   }
 
   // Each way that too little wood is left, once.

@@ -165,4 +165,11 @@ std::vector<Standing> standing_parts(const Layout& layout, const Joint& joint,
   return parts;
 }
 
+bool share_joint(const Layout& layout, int a, int b) {
+  return std::any_of(layout.joints.begin(), layout.joints.end(), [&](const Joint& j) {
+    const int other = j.piece == a ? b : j.piece == b ? a : -1;
+    return std::find(j.parts.begin(), j.parts.end(), other) != j.parts.end();
+  });
+}
+
 }  // namespace nook

@@ -56,4 +56,7 @@ Layout layout_for(const Scene& scene, Site& site, int first_wall, const std::vec
 std::vector<Standing> standing_parts(const Layout& layout, const Joint& joint,
                                      const std::vector<Frame>& frames);
 
+/// Whether one of two pieces meets the other by a contact.
+bool share_joint(const Layout& layout, int a, int b);
+
 }  // namespace nook

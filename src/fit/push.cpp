@@ -14,6 +14,13 @@ constexpr double kUprightFirst = 10;  // mm; heights differ by less from what is
 constexpr int kRounds = 20;           // chosen; two or three are usual
 constexpr double kSteep = 0.1;        // a gap changes less than this with the height. Chosen
 
+// However its outline is drawn.
+Vec3 middle_of(const Piece& piece) {
+  const Box2 box = box_of(piece.drawn->outline);
+  const Vec2 uv = 0.5 * (box.low + box.high);
+  return piece.frame.room_from_piece({uv.x, uv.y, piece.thickness / 2});
+}
+
 }  // namespace
 
 Push::Push(const Layout& layout, const SiteView& view, int group, const Placing& so_far)
@@ -99,7 +106,7 @@ void Push::find_ways() {
   }
   if (count == 0)
     for (int p : group_.pieces)
-      sum = sum + plan(start_.point(layout_.scene.pieces[p].frame.at)), ++count;
+      sum = sum + plan(start_.point(middle_of(layout_.scene.pieces[p]))), ++count;
   pivot_ = (1.0 / count) * sum;
   for (Vec2 way : held) {
     if (ways_.empty()) ways_.push_back(way);

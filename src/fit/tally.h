@@ -19,14 +19,16 @@ struct Tally {
     else
       drawn.push_back(value);
   }
-  /// Half the width of the middle 68.3 % of the draws: the standard deviation of a normal
-  /// distribution. A few draws in which the piece jams elsewhere do not widen it; verdicts count
-  /// them. 0 without draws.
+  /// How far 68.3 % of the draws keep from the adjusted value: of a normal distribution about it
+  /// the standard deviation. Where the draws lie to one side, as the widest gap along a rough wall
+  /// does beside that of its smoothed surface, the give or take covers it. A few draws in which the
+  /// piece jams elsewhere do not widen it; verdicts count them. 0 without draws.
   double sd() const {
     if (drawn.size() < 2) return 0;
-    std::vector<double> order = drawn;
-    const double low = at_share(1 - kOneSigma, order);
-    return (at_share(kOneSigma, order) - low) / 2;
+    std::vector<double> away;
+    away.reserve(drawn.size());
+    for (const double value : drawn) away.push_back(std::abs(value - adjusted));
+    return at_share(kOneSigma, away);
   }
   /// The value that a share `sure` of the draws does not exceed; the adjusted one without draws.
   double quantile(double sure) const {
@@ -38,7 +40,7 @@ struct Tally {
   }
 
  private:
-  static constexpr double kOneSigma = 0.8413447460685429;  // of a normal distribution, one-sided
+  static constexpr double kOneSigma = 0.6826894921370859;  // of a normal distribution, two-sided
 
   // The drawn value at a share of the sorted draws, between two of them in proportion. `order` has
   // the draws in any order and is sorted a little further.

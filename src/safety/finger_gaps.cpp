@@ -23,19 +23,27 @@ struct Catch {
 const Catch kCatches[] = {{"finger-gap", Of::finger_small, Of::finger_large, "a finger"},
                           {"limb-gap", Of::limb_small, Of::limb_large, "an arm or a leg"}};
 
+bool is_piece(Owner owner) {
+  return owner.kind == Owner::Kind::piece;
+}
 bool is_thing(Owner owner) {
-  return owner.kind == Owner::Kind::piece || owner.kind == Owner::Kind::wall;
+  return is_piece(owner) || owner.kind == Owner::Kind::wall;
 }
 
-// Closed in the room by what the contact between the two says.
+// Two walls meet in the room's own corner: nobody made that gap.
+bool may_catch(Owner a, Owner b) {
+  return is_thing(a) && is_thing(b) && (is_piece(a) || is_piece(b));
+}
+
+// Closed in the room by what the contact between the two says. Requires: one is a piece.
 bool closed(const Scene& scene, Owner a, Owner b) {
-  if (a.kind != Owner::Kind::piece) std::swap(a, b);
+  if (!is_piece(a)) std::swap(a, b);
   const auto names = [&](const std::string& name, int k) { return is_named(scene.piece(k), name); };
   return std::any_of(scene.in.design.contacts.begin(), scene.in.design.contacts.end(),
                      [&](const Contact& contact) {
                        if (contact.by == Fitting::butt || contact.by == Fitting::clear)
                          return false;
-                       if (b.kind != Owner::Kind::piece)
+                       if (!is_piece(b))
                          return names(contact.part, a.index) && contact.meets == name_of(scene, b);
                        return (names(contact.part, a.index) && names(contact.meets, b.index)) ||
                               (names(contact.part, b.index) && names(contact.meets, a.index));
@@ -70,7 +78,7 @@ std::vector<Seen> slots_of(const Scene& scene, const std::vector<Look>& looks) {
     for (const Slot& slot :
          slots(view.air, view.window, mm(Of::limb_large) + kDoubt, kSideBySide)) {
       const auto& [a, b] = slot.sides;
-      if (is_thing(a.owner) && is_thing(b.owner) && !closed(scene, a.owner, b.owner))
+      if (may_catch(a.owner, b.owner) && !closed(scene, a.owner, b.owner))
         seen.push_back({slot, look.plane.sight});
     }
   }

@@ -4,6 +4,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cmath>
 
 namespace nook {
 namespace {
@@ -20,6 +21,19 @@ std::string clear_words(const ContactWords& w) {
   return fmt::format("{} clear at its narrowest, {}{}", w.length(std::max(0.0, least.gap)),
                      spot(w, least.at), w.about(w.contact.gap_sd)) +
          wanted;
+}
+
+// An edge that leans is looked out from along the piece: the air beside it is less.
+std::string square_words(const ContactWords& w) {
+  constexpr double kUpright = 0.95;  // as good as square to the wall. Chosen, 18 degrees
+  const EdgeSide* side = std::get_if<EdgeSide>(&w.contact.how->edge);
+  if (!side || wall_named(w.contact.meets).empty()) return "";
+  const Frame& frame = w.fit.frames[w.contact.piece];
+  const Vec3 way = upright(*side) ? frame.u : frame.v;
+  const double level = std::hypot(way.x, way.y);
+  if (level > kUpright) return "";
+  return fmt::format(" along the piece, {} square to the wall",
+                     w.length(level * w.contact.gap.most));
 }
 
 }  // namespace
@@ -62,9 +76,11 @@ std::string gap_words(const ContactWords& w) {
     return fmt::format("overlaps by {}, open {} at {}{}", w.length(-gap.least), w.widest(),
                        spot(w, widest_at(w.contact)), w.about(w.contact.gap_sd));
   const bool alike = w.length(std::max(0.0, gap.least)) == w.length(gap.most);
-  if (gap.most - gap.least < step || alike) return "gap " + w.widest() + w.about(w.contact.gap_sd);
-  return fmt::format("gap {} to {}{}, widest {}", w.length(std::max(0.0, gap.least)), w.widest(),
-                     w.about(w.contact.gap_sd), spot(w, widest_at(w.contact)));
+  const std::string square = square_words(w);
+  if (gap.most - gap.least < step || alike)
+    return "gap " + w.widest() + square + w.about(w.contact.gap_sd);
+  return fmt::format("gap {} to {}{}{}, widest {}", w.length(std::max(0.0, gap.least)), w.widest(),
+                     square, w.about(w.contact.gap_sd), spot(w, widest_at(w.contact)));
 }
 
 }  // namespace nook

@@ -65,11 +65,20 @@ std::string easier_words(const ContactWords& w) {
   return "";
 }
 
+// What a cut leaves open where the piece does not reach.
+std::string left_open_words(const ContactWords& w) {
+  if (w.contact.after.most < w.half_step()) return "";
+  return fmt::format(
+      "; {} stays open where it does not reach: leave the edge that much wild, or "
+      "cover it with trim",
+      w.length(w.contact.after.most));
+}
+
 // Where the piece is in the wall: what to take off, following it.
 std::string cut_back_words(const ContactWords& w) {
-  return fmt::format("cut it back along the {}, up to {} at {}{}{}", w.contact.meets,
+  return fmt::format("cut it back along the {}, up to {} at {}{}{}{}", w.contact.meets,
                      w.length(-w.contact.gap.least), spot(w, narrowest(w.contact).at),
-                     bevel_words(w), easier_words(w));
+                     left_open_words(w), bevel_words(w), easier_words(w));
 }
 
 std::string scribe_words(const ContactWords& w) {

@@ -68,6 +68,15 @@ keep = true
                      symmetric);
 }
 
+// Another one above it, and contacts that name the lower one.
+void name_copies(std::string& design) {
+  const std::string place = "place = { at";
+  design.insert(design.find(place), "repeat = { count = 2, step = [\"0\", \"0\", \"40\"] }\n");
+  const std::string part = "part = \"panel\"";
+  for (std::size_t at; (at = design.find(part)) != std::string::npos;)
+    design.replace(at, part.size(), "part = \"panel 1\"");
+}
+
 }  // namespace
 
 TEST_CASE("adapt: a symmetric panel that is too wide is trimmed on both sides alike") {
@@ -128,13 +137,15 @@ TEST_CASE("adapt: a symmetric panel is not notched on one side alone") {
   for (std::size_t at; (at = text.find(low)) != std::string::npos;)
     text.replace(at, low.size(), "height = \"40\"");  // above the board
   const MeasuredRoom room = measured(text, 50);
-  for (const bool symmetric : {false, true}) {
+  for (const auto& [symmetric, copies] :
+       {std::pair{false, false}, {true, false}, {false, true}, {true, true}}) {
     std::string design = panel(symmetric ? "symmetric = true\n" : "");
+    if (copies) name_copies(design);
     design.replace(design.find("\"0\", \"30\"]"), 10, "\"0\", \"2\"]");
     for (std::size_t at; (at = design.find("keep = true\n")) != std::string::npos;)
       design.erase(at, 12);
     const auto after = adapted(room, design).draft.design;
-    INFO("symmetric " << symmetric);
+    INFO("symmetric " << symmetric << ", named as a copy " << copies);
     CHECK((after->contacts[0].notch != after->contacts[1].notch) == !symmetric);
   }
 }

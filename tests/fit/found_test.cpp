@@ -1,4 +1,5 @@
 // Clearances, covers, ends that show, groups, obstacles, carpets: small designs with known answers.
+#include <algorithm>
 #include <catch2/catch.hpp>
 
 #include "fit/rooms_by_hand.h"
@@ -267,4 +268,92 @@ TEST_CASE("notches: a board far below a panel on the wall takes none, on a slopi
     // The floor rises by 3.6 mm to the panel's end: the board reaches 108 + 3.6 - 60 up on it.
     if (z < 108) CHECK_THAT(height(f.notches[0].polygon), WithinAbs(51.6 + in / 8, 0.1));
   }
+}
+
+TEST_CASE("clearance: a piece is looked at with its notches cut", "[reference]") {
+  // A cap 20 off the wall, a pipe beside it reaching to 28: the notch leaves 5 all round.
+  Found c = corner(90);
+  add_outlet(c.survey.walls[0], 600, 700, 50, 28);
+  Design d = empty_design(18);
+  d.parts.push_back(panel("side", {1000, 400}, {1200, 20, 500}, {-1, 0, 0}, kZ));
+  Contact how = meet("side", PieceFace::back, "left wall", Fitting::clear);
+  how.gap = {5};
+  how.notch = true;
+  how.clearance = {5};
+  d.contacts.push_back(how);
+  const FitAnswer f = fit_exactly(c, d);
+  REQUIRE(f.notches.size() == 1);
+  REQUIRE_FALSE(f.clearances.empty());
+  CHECK_THAT(f.clearances[0].least_mm, WithinAbs(5, 2e-3));
+  CHECK(f.clearances[0].verdict == Verdict::fits);
+}
+
+TEST_CASE("clearance: pieces that overlap are 0 apart in the draws too until they part",
+          "[reference]") {
+  // The shelf hangs 4 into the post; where the wall it is pushed to lies 1 back, it is 3 in.
+  const Found c = corner(90);
+  Design d = empty_design(20);
+  d.parts.push_back(panel("shelf", {500, 200}, {400, 0, 900}, kX, kY));
+  d.parts.push_back(panel("post", {100, 2000}, {500, 196, 0}, kX, kZ));
+  d.contacts.push_back(meet("shelf", EdgeSide::bottom, "left wall"));
+  Contact how = meet("shelf", EdgeSide::top, "post", Fitting::clear);
+  how.gap = {2};
+  d.contacts.push_back(how);
+  Group stays;
+  stays.name = "shelf";
+  stays.turn = false;
+  d.groups.push_back(stays);
+  std::vector<RoomShape> draws(20, c.room);
+  for (RoomShape& draw : draws) draw.walls[0].start.y = -1;
+  const FitAnswer f = fit({c.survey, d, c.room, draws, 0.95, true});
+  REQUIRE_FALSE(f.clearances.empty());
+  CHECK(f.clearances[0].least_mm == 0);
+  CHECK(f.clearances[0].chance == 0);
+  CHECK(f.clearances[0].verdict == Verdict::does_not_fit);
+}
+
+TEST_CASE("notch: one that takes a whole edge off is warned of") {
+  Found c = corner(90);
+  add_board(c.survey.walls[0], 150, 20);
+  Design d = empty_design(18);
+  d.parts.push_back(panel("side", {480, 1000}, {680, 15, 0}, {-1, 0, 0}, kZ));
+  Contact how = meet("side", PieceFace::back, "left wall", Fitting::clear);
+  how.gap = {5};
+  how.notch = true;
+  d.contacts.push_back(how);
+  const FitAnswer f = fit_exactly(c, d);
+  REQUIRE_FALSE(f.notches.empty());
+  const auto& words = f.notches[0].warnings;
+  CHECK(std::count(words.begin(), words.end(), "takes the whole bottom edge off") == 1);
+}
+
+TEST_CASE("edge-cannot-meet: a beam that only lies along a post does not run into it",
+          "[reference]") {
+  // The beam's back lies on the post's front; `ahead` of it the beam ends in front of the post.
+  for (const bool ahead : {false, true}) {
+    Design d = empty_design(38);
+    d.parts.push_back(panel("post", {90, 900}, {500, 410, 0}, kY, kZ));
+    const double x = ahead ? 500 : 538;
+    d.parts.push_back(panel("beam", {ahead ? 400.0 : 500.0, 90}, {x, 0, 700}, kY, kZ));
+    d.contacts.push_back(meet("beam", EdgeSide::right, "post", Fitting::clear));
+    const FitAnswer f = fit_exactly(corner(90), d);
+    CHECK(f.contacts[0].meets_anything == ahead);
+    if (ahead) CHECK_THAT(f.contacts[0].gap.most, WithinAbs(10, 1e-6));
+  }
+}
+
+TEST_CASE("heights: a piece that is scribed to the floor does not lift its group", "[reference]") {
+  // A stile drawn 20 too long for the scribe beside sides that stand.
+  Design d = empty_design(18);
+  d.parts.push_back(panel("side", {400, 900}, {500, 500, 0}, kX, kZ));
+  d.parts.push_back(panel("stile", {50, 920}, {500, 480, -20}, kX, kZ));
+  for (Part& part : d.parts) part.group = "case";
+  d.contacts.push_back(meet("side", EdgeSide::bottom, "floor", Fitting::shim));
+  d.contacts.push_back(meet("stile", EdgeSide::bottom, "floor", Fitting::scribe));
+  const FitAnswer f = fit_exactly(corner(90), d);
+  CHECK_THAT(f.groups[0].move.z, WithinAbs(0, 1e-6));
+  CHECK_THAT(f.contacts[1].gap.least, WithinAbs(-20, 1e-6));
+  CHECK(f.contacts[1].verdict == Verdict::fits);
+  d.contacts.erase(d.contacts.begin());  // by itself a scribed piece does stand
+  CHECK_THAT(fit_exactly(corner(90), d).groups[0].move.z, WithinAbs(20, 1e-6));
 }

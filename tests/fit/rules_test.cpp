@@ -301,6 +301,27 @@ TEST_CASE("placement: parallel to a piece it turns as that piece did", "[referen
   CHECK_THAT(turns("left wall").second, WithinAbs(0, 1e-9));
 }
 
+TEST_CASE("placement: what turns by itself turns about its middle, however it is drawn") {
+  // The same lid, drawn from its one and from its other corner.
+  std::vector<Vec3> corners;
+  for (const bool turned : {false, true}) {
+    Design d = empty_design(18);
+    d.parts.push_back(turned ? panel("lid", {900, 300}, {1400, 700, 400}, {-1, 0, 0}, {0, -1, 0})
+                             : panel("lid", {900, 300}, {500, 400, 400}, kX, kY));
+    Group g;
+    g.name = "lid";
+    g.parallel_to = "right wall";
+    d.groups.push_back(g);
+    const FitAnswer f = fit_exactly(corner(93), d);
+    CHECK_THAT(f.groups[0].turn_deg, WithinAbs(3, 1e-6));
+    corners.push_back(f.frames[0].room_from_piece(turned ? Vec3{900, 300, 9} : Vec3{0, 0, 9}));
+    const Vec3 middle = f.frames[0].room_from_piece({450, 150, 9});
+    CHECK_THAT(middle.x, WithinAbs(950, 1e-6));
+    CHECK_THAT(middle.y, WithinAbs(550, 1e-6));
+  }
+  CHECK_THAT(norm(corners[1] - corners[0]), WithinAbs(0, 1e-6));
+}
+
 TEST_CASE("placement: a frame of one group stays square in a corner that is not", "[reference]") {
   // Tight to its main wall, the wedge at the other; nothing in it racks.
   Design d = empty_design(30);

@@ -5,6 +5,7 @@
 #include <iostream>
 
 #include "../survey/true_room.h"
+#include "base/measured.h"
 #include "rooms_by_hand.h"
 #include "survey/adjustment.h"
 
@@ -79,10 +80,15 @@ Design design_of(Random& random) {
 
 struct Rates {
   int fits = 0, fits_wrongly = 0, fails = 0, fails_wrongly = 0, open = 0;
+  int gaps = 0, gaps_beyond = 0;  // widest gaps told, and those further off than is told
   void add(Verdict said, Verdict truth) {
     if (said == Verdict::cannot_tell) ++open;
     if (said == Verdict::fits) ++fits, fits_wrongly += truth != Verdict::fits;
     if (said == Verdict::does_not_fit) ++fails, fails_wrongly += truth != Verdict::does_not_fit;
+  }
+  void add_gap(const ContactFit& said, double truth) {
+    ++gaps;
+    gaps_beyond += std::abs(said.gap.most - truth) > kTwoSided95 * said.gap_sd;
   }
   double open_share() const { return double(open) / (open + fits + fails); }
 };
@@ -112,8 +118,10 @@ Rates rates_of(Taken taken, int rooms) {
     const RoomShape truth = shape_of(room);
     const FitAnswer said = fit({survey, design, adjusted.room(), adjusted.draws(400), 0.95, true});
     const FitAnswer is = fit({survey, design, truth, none, 0.95, true});
-    for (std::size_t c = 0; c < said.contacts.size(); ++c)
+    for (std::size_t c = 0; c < said.contacts.size(); ++c) {
       rates.add(said.contacts[c].verdict, is.contacts[c].verdict);
+      rates.add_gap(said.contacts[c], is.contacts[c].gap.most);
+    }
     rates.add(said.verdict, is.verdict);
   }
   return rates;
@@ -134,9 +142,11 @@ void check_rates(int rooms) {
                                          : "careful")
               << " readings: fits " << r.fits << " (" << r.fits_wrongly
               << " wrongly), does not fit " << r.fails << " (" << r.fails_wrongly
-              << " wrongly), cannot tell " << r.open << "\n";
+              << " wrongly), cannot tell " << r.open << "; gaps " << r.gaps << " (" << r.gaps_beyond
+              << " beyond their give or take)\n";
     CHECK(r.fits_wrongly <= bound(r.fits));
     CHECK(r.fails_wrongly <= bound(r.fails));
+    CHECK(r.gaps_beyond <= bound(r.gaps));
     CHECK(r.open_share() < open_before + 0.02);
     open_before = r.open_share();
   }
