@@ -14,6 +14,13 @@ constexpr double kUprightFirst = 10;  // mm; heights differ by less from what is
 constexpr int kRounds = 20;           // chosen; two or three are usual
 constexpr double kSteep = 0.1;        // a gap changes less than this with the height. Chosen
 
+// The mean of ways that are nearly parallel, to or fro; a unit.
+Vec2 between(const std::vector<Vec2>& ways) {
+  Vec2 sum;
+  for (Vec2 way : ways) sum = sum + (dot(way, ways[0]) < 0 ? -1.0 : 1.0) * way;
+  return (1 / norm(sum)) * sum;
+}
+
 // However its outline is drawn.
 Vec3 middle_of(const Piece& piece) {
   const Box2 box = box_of(piece.drawn->outline);
@@ -113,6 +120,8 @@ void Push::find_ways() {
     if (ways_.size() == 1 && std::abs(cross(ways_[0], way)) > kSameWay)
       ways_.push_back(left_of(ways_[0]));
   }
+  // Between what holds it one way, none of them first, it goes the way between.
+  if (ways_.size() == 1 && group_.tight_to.empty()) ways_[0] = between(held);
   turn_free_ = turns();
   for (double span : spans_) rim_ = std::max(rim_, span / 2);
 }

@@ -322,6 +322,29 @@ TEST_CASE("placement: what turns by itself turns about its middle, however it is
   CHECK_THAT(norm(corners[1] - corners[0]), WithinAbs(0, 1e-6));
 }
 
+TEST_CASE("placement: between walls that are not parallel the order of contacts does not matter") {
+  Found c = corner(90);
+  WallShape& across = c.room.walls[1];
+  across.start = {0, 1200};
+  across.along = {std::cos(rad(4)), std::sin(rad(4))};
+  across.out = {std::sin(rad(4)), -std::cos(rad(4))};
+  std::vector<Vec3> moves;
+  for (const bool reversed : {false, true}) {
+    Design d = empty_design(18);
+    d.parts.push_back(panel("shelf", {1150, 200}, {800, 10, 400}, kY, {-1, 0, 0}));
+    d.contacts.push_back(meet("shelf", EdgeSide::left, "left wall"));
+    d.contacts.push_back(meet("shelf", EdgeSide::right, "right wall"));
+    if (reversed) std::swap(d.contacts[0], d.contacts[1]);
+    Group still;
+    still.name = "shelf";
+    still.turn = false;
+    d.groups.push_back(still);
+    moves.push_back(fit_exactly(c, d).groups[0].move);
+  }
+  CHECK(norm(moves[0]) > 1);
+  CHECK_THAT(norm(moves[1] - moves[0]), WithinAbs(0, 1e-6));
+}
+
 TEST_CASE("placement: a frame of one group stays square in a corner that is not", "[reference]") {
   // Tight to its main wall, the wedge at the other; nothing in it racks.
   Design d = empty_design(30);
