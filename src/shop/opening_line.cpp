@@ -14,10 +14,12 @@ struct Extent {
   Vec3 low{1e300, 1e300, 1e300}, high{-1e300, -1e300, -1e300};
 };
 
-int piece_named(const Built& built, const std::string& name) {
+// Indices of the pieces that a name means: one, or every copy of a part.
+std::vector<int> pieces_meant(const Built& built, const std::string& name) {
+  std::vector<int> meant;
   for (int p = 0; p < static_cast<int>(built.pieces.size()); ++p)
-    if (built.pieces[p].name == name) return p;
-  return -1;
+    if (is_named(built.pieces[p], name)) meant.push_back(p);
+  return meant;
 }
 
 int wall_index(const Built& built, const std::string& name) {
@@ -38,9 +40,17 @@ Extent extent_of(const Piece& piece, const Frame& frame) {
   return all;
 }
 
+Extent both(const Extent& a, const Extent& b) {
+  return {
+      {std::min(a.low.x, b.low.x), std::min(a.low.y, b.low.y), std::min(a.low.z, b.low.z)},
+      {std::max(a.high.x, b.high.x), std::max(a.high.y, b.high.y), std::max(a.high.z, b.high.z)}};
+}
+
 Extent extent_of(const Built& built, const std::string& name) {
-  if (const int p = piece_named(built, name); p >= 0)
-    return extent_of(built.pieces[p], built.frames[p]);
+  const std::vector<int> meant = pieces_meant(built, name);
+  Extent all;
+  for (const int p : meant) all = both(all, extent_of(built.pieces[p], built.frames[p]));
+  if (!meant.empty()) return all;
   const WallShape& wall = built.room.walls[wall_index(built, name)];
   const Vec2 a = wall.start, b = wall.start + wall.length * wall.along;
   return {{std::min(a.x, b.x), std::min(a.y, b.y), 0}, {std::max(a.x, b.x), std::max(a.y, b.y), 0}};
@@ -101,24 +111,48 @@ std::optional<double> end_at_wall(const OpeningLine& line, const WallShape& wall
   return t;
 }
 
+// Of the copies that a name means, that at the tape's height (else any) which is nearest to the
+// other end.
+std::optional<double> end_at_pieces(const OpeningLine& line, const Built& built,
+                                    const std::vector<int>& meant, double way) {
+  std::optional<double> end;
+  bool met = false;
+  for (const int p : meant) {
+    const Extent at = extent_of(built.pieces[p], built.frames[p]);
+    const bool meets = line.height >= at.low.z && line.height <= at.high.z;
+    const auto next = end_at_piece(line, built.pieces[p], built.frames[p], way);
+    if (!next || (met && !meets)) continue;
+    if (!end || (meets && !met) || way * *next > way * *end) end = next;
+    met = met || meets;
+  }
+  return end;
+}
+
 std::optional<double> end_at(const OpeningLine& line, const Built& built, int end) {
   const std::string& name = line.ends[end];
-  if (const int p = piece_named(built, name); p >= 0)
-    return end_at_piece(line, built.pieces[p], built.frames[p], end == 0 ? 1 : -1);
+  if (const auto meant = pieces_meant(built, name); !meant.empty())
+    return end_at_pieces(line, built, meant, end == 0 ? 1 : -1);
   return end_at_wall(line, built.room.walls[wall_index(built, name)]);
 }
 
-double height_for(const Opening& opening, const Built& built) {
-  if (opening.height && opening.height->from_line)
-    return built.room.line_z.value_or(0) + opening.height->value.mm;
-  if (opening.height) return opening.height->value.mm;
+// Half way up the lower part.
+double middle_height(const Opening& opening, const Built& built) {
   double height = 1e300;
   for (const std::string& name : opening.between) {
-    if (piece_named(built, name) < 0) continue;
+    if (pieces_meant(built, name).empty()) continue;
     const Extent part = extent_of(built, name);
     height = std::min(height, (part.low.z + part.high.z) / 2);
   }
   return height;
+}
+
+// Room z: as said from the level line or above the floor at `spot`; nothing where the line is not
+// known.
+std::optional<double> height_for(const Opening& opening, const Built& built, Vec2 spot) {
+  if (!opening.height) return middle_height(opening, built);
+  if (!opening.height->from_line) return built.room.floor.z(spot) + opening.height->value.mm;
+  if (!built.room.line_z) return std::nullopt;
+  return *built.room.line_z + opening.height->value.mm;
 }
 
 }  // namespace
@@ -126,7 +160,7 @@ double height_for(const Opening& opening, const Built& built) {
 std::optional<OpeningLine> line_of(const Opening& opening, const Built& built) {
   bool part = false;
   for (const std::string& name : opening.between) {
-    const bool piece = piece_named(built, name) >= 0;
+    const bool piece = !pieces_meant(built, name).empty();
     if (!piece && wall_index(built, name) < 0) return std::nullopt;
     part = part || piece;
   }
@@ -135,10 +169,13 @@ std::optional<OpeningLine> line_of(const Opening& opening, const Built& built) {
   const double apart[] = {std::max(b.low.x - a.high.x, a.low.x - b.high.x),
                           std::max(b.low.y - a.high.y, a.low.y - b.high.y)};
   const int axis = apart[0] >= apart[1] ? 0 : 1;
-  OpeningLine line{
-      axis, opening.out.mm, height_for(opening, built), {opening.between[0], opening.between[1]}};
-  if (along(a.low + a.high, axis) > along(b.low + b.high, axis))
-    std::swap(line.ends[0], line.ends[1]);
+  const double ends[] = {along(a.low + a.high, axis) / 2, along(b.low + b.high, axis) / 2};
+  const double middle = (ends[0] + ends[1]) / 2;
+  const auto height = height_for(
+      opening, built, axis == 0 ? Vec2{middle, opening.out.mm} : Vec2{opening.out.mm, middle});
+  if (!height) return std::nullopt;
+  OpeningLine line{axis, opening.out.mm, *height, {opening.between[0], opening.between[1]}};
+  if (ends[0] > ends[1]) std::swap(line.ends[0], line.ends[1]);
   return line;
 }
 

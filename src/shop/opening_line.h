@@ -27,7 +27,9 @@ struct Built {
 };
 
 /// The line of an opening: along the axis on which its two ends are furthest apart, half way up the
-/// lower part where no height was said. Nothing where an end is not in the design or the room.
+/// lower part where no height was said. A bare name of a repeated part means every copy of it.
+/// Nothing where an end is not in the design or the room, between two walls, or where the height
+/// counts from a level line that is not known.
 std::optional<OpeningLine> line_of(const Opening& opening, const Built& built);
 
 /// The length of the line between its two ends in a room, mm; nothing where it misses one.

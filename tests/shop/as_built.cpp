@@ -133,3 +133,39 @@ TEST_CASE("opening: between two upright panels, and between one and a wall", "[r
   opening.between[1] = "nothing of that name";
   CHECK_FALSE(line_of(opening, built));
 }
+
+TEST_CASE("opening: a height counts from the floor there, or from a level line that is known") {
+  Drawn drawn;
+  drawn.piece("post", rectangle(600, 900)).place_in_room = {
+      {800, 0, 0}, {0, 1, 0}, {0, 0, 1}, {}, {}};
+  const FitAnswer fit = as_drawn(drawn.design);
+  RoomShape room = square_room(3000, 0);
+  room.floor.slope = {0.02, 0};
+  room.line_z.reset();
+  const Built built{fit.pieces, fit.frames, room};
+  Opening opening;
+  opening.between[0] = "right wall", opening.between[1] = "post";
+  opening.height = Height{millimetres(500), false, {}};
+  const auto line = line_of(opening, built);
+  REQUIRE(line);
+  // Half way between the wall and the middle of the post: the floor is 0.02 of that higher.
+  CHECK(line->height == Approx(500 + 0.02 * (800 + in(23. / 32) / 2) / 2).margin(1e-9));
+  opening.height->from_line = true;
+  CHECK_FALSE(line_of(opening, built));
+}
+
+TEST_CASE("opening: a repeated part means every copy - the one at the tape's height counts") {
+  Drawn drawn;
+  Part& step = drawn.piece("step", rectangle(600, 100));
+  step.place_in_room = {{800, 0, 0}, {0, 1, 0}, {0, 0, 1}, {}, {}};
+  step.repeat = Repeat{3, {-100, 0, 300}};
+  const FitAnswer fit = as_drawn(drawn.design);
+  const RoomShape room = square_room(3000, 0);
+  const Built built{fit.pieces, fit.frames, room};
+  Opening opening;
+  opening.between[0] = "right wall", opening.between[1] = "step";
+  opening.height = Height{millimetres(350), false, {}};  // the second of them, at x = 700
+  const auto line = line_of(opening, built);
+  REQUIRE(line);
+  CHECK(*opening_in(*line, built) == Approx(700).margin(1e-6));
+}
