@@ -58,10 +58,6 @@ Vec2 on_side(const PageBox& box, EdgeSide side, double at) {
   return {at, box.high.y};
 }
 
-// The point `at` along a run of edges, and the direction out of the piece there.
-struct EdgeSpot {
-  Vec2 at, out;
-};
 EdgeSpot on_run(const Polygon& outline, EdgeRun run, double at) {
   const int n = static_cast<int>(outline.size());
   for (int e = run.first;; e = (e + 1) % n) {
@@ -71,12 +67,6 @@ EdgeSpot on_run(const Polygon& outline, EdgeRun run, double at) {
       return {a + (length > 0 ? std::min(1.0, at / length) : 0) * d, (-1 / length) * left_of(d)};
     at -= length;
   }
-}
-
-EdgeSpot spot_of(const Polygon& outline, const EdgeChoice& edge, double at) {
-  if (const EdgeRun* run = std::get_if<EdgeRun>(&edge)) return on_run(outline, *run, at);
-  const EdgeSide side = std::get<EdgeSide>(edge);
-  return {on_side(box_round(outline), side, at), outward(side)};
 }
 
 std::string gap_words(const JobScene& scene, const ContactFit& contact) {
@@ -169,6 +159,12 @@ std::optional<EdgeSide> side_up(const Frame& frame) {
 }
 
 }  // namespace
+
+EdgeSpot spot_of(const Polygon& outline, const EdgeChoice& edge, double at) {
+  if (const EdgeRun* run = std::get_if<EdgeRun>(&edge)) return on_run(outline, *run, at);
+  const EdgeSide side = std::get<EdgeSide>(edge);
+  return {on_side(box_round(outline), side, at), outward(side)};
+}
 
 std::string letter_of(std::size_t n) {
   std::string letters(1, static_cast<char>('a' + n % 26));

@@ -72,4 +72,11 @@ PieceView bench_view(const JobScene& scene, int piece);
 /// and that are not nearer than 10 mm to the one before. Chosen.
 std::vector<Vec2> corners_of(const Polygon& outline);
 
+/// The point `at` along an edge or a run of them (as GapPoint::at has it; not a face), and the
+/// direction out of the piece there.
+struct EdgeSpot {
+  Vec2 at, out;
+};
+EdgeSpot spot_of(const Polygon& outline, const EdgeChoice& edge, double at);
+
 }  // namespace nook

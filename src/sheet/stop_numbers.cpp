@@ -3,11 +3,11 @@
 
 #include <fmt/format.h>
 
-#include <algorithm>
-
 #include "base/measured.h"
+#include "design/side.h"
 #include "sheet/fit_words.h"
 #include "sheet/floor_spot.h"
+#include "sheet/piece_view.h"
 
 namespace nook {
 namespace {
@@ -19,35 +19,60 @@ std::string level_words(const SheetJob& job) {
                      job.said(*job.scene.room.line_z - spot.z), said(spot, job.scene));
 }
 
-// Where along an edge its gap is widest, in words.
-std::string spot_words(const SheetJob& job, const ContactFit& contact, double at) {
-  const Frame& frame = job.fit().frames[contact.piece];
-  const EdgeSide* side = std::get_if<EdgeSide>(&contact.how->edge);
-  if (!side) return job.said(at) + " along it";
-  const bool upright = *side == EdgeSide::left || *side == EdgeSide::right;
-  if (!upright) return job.said(at) + " from its left end";
-  return job.said(at) + (frame.v.z > 0.99 ? " up" : " from its bottom edge");
+// Where a contact is open widest, in the piece frame, and how far along its edge.
+struct WidestSpot {
+  const ContactFit* contact = nullptr;
+  double gap = 0, sd = 0, along = 0;
+  Vec2 at;
+
+  // What is as small as its give or take proves nothing.
+  bool tells() const { return gap > kTwoSided95 * sd; }
+};
+
+WidestSpot widest_on_face(const ContactFit& contact) {
+  WidestSpot widest{&contact, 0, 0, 0, {}};
+  for (const FieldPoint& p : contact.field)
+    if (p.gap > widest.gap) widest = {&contact, p.gap, p.sd, p.u, {p.u, p.v}};
+  return widest;
 }
 
-// The contact at this wall whose gap says most: the widest.
-const ContactFit* telling(const SheetJob& job, const std::string& wall) {
-  const ContactFit* best = nullptr;
+WidestSpot widest_of(const SheetJob& job, const ContactFit& contact) {
+  if (std::holds_alternative<PieceFace>(contact.how->edge)) return widest_on_face(contact);
+  WidestSpot widest{&contact, 0, 0, 0, {}};
+  const Polygon& outline = job.fit().pieces[contact.piece].drawn->outline;
+  for (const GapPoint& p : contact.line)
+    if (p.gap > widest.gap)
+      widest = {&contact, p.gap, p.sd, p.at, spot_of(outline, contact.how->edge, p.at).at};
+  return widest;
+}
+
+// Along the edge, unless that is its height, and the height above the floor.
+std::string spot_words(const SheetJob& job, const WidestSpot& spot) {
+  const Frame& frame = job.fit().frames[spot.contact->piece];
+  const std::string up = job.said(frame.room_from_piece({spot.at.x, spot.at.y, 0}).z) + " up";
+  const EdgeSide* side = std::get_if<EdgeSide>(&spot.contact->how->edge);
+  const bool face = std::holds_alternative<PieceFace>(spot.contact->how->edge);
+  if (side && upright(*side) && frame.v.z > 0.99) return up;
+  if (face || (side && !upright(*side))) return job.said(spot.along) + " from its left end, " + up;
+  return job.said(spot.along) + (side ? " from its bottom edge, " : " along it, ") + up;
+}
+
+// Of the contacts at this wall whose gap proves something, the widest.
+WidestSpot telling(const SheetJob& job, const std::string& wall) {
+  WidestSpot best;
   for (const ContactFit& c : job.fit().contacts) {
     if (wall_named(c.meets) != wall || c.line.empty() || !c.meets_anything) continue;
-    if (!best || c.gap.most > best->gap.most) best = &c;
+    const WidestSpot next = widest_of(job, c);
+    if (next.tells() && next.gap > best.gap) best = next;
   }
   return best;
 }
 
 std::string gap_words(const SheetJob& job, const std::string& wall) {
-  const ContactFit* contact = telling(job, wall);
-  if (!contact) return "";
-  const auto widest =
-      std::max_element(contact->line.begin(), contact->line.end(),
-                       [](const GapPoint& a, const GapPoint& b) { return a.gap < b.gap; });
-  return fmt::format("GAP: {}: {} at {}{}.", contact_place(*contact),
-                     job.said(std::max(0.0, widest->gap)), spot_words(job, *contact, widest->at),
-                     job.about(widest->sd));
+  const WidestSpot spot = telling(job, wall);
+  if (!spot.contact) return "";
+  return fmt::format("GAP: {}: {} at {}{}.", contact_place(*spot.contact), job.said(spot.gap),
+                     spot_words(job, spot), job.about(spot.sd));
 }
 
 }  // namespace
