@@ -86,6 +86,15 @@ Json json_of(const CutPilot& pilot) {
           {"twins", listed(pilot.twins, twin)}};
 }
 
+Json json_of(const CutSlant& slant) {
+  const char* end =
+      upright(slant.edge) ? (slant.last ? "top" : "bottom") : (slant.last ? "right" : "left");
+  return {{"edge", name_of(slant.edge)},
+          {"off_mm", slant.off_mm},
+          {"in_at", end},
+          {"angle_deg", slant.angle_deg}};
+}
+
 Json json_of(const CutPiece& piece) {
   const auto each = [](const auto& one) { return json_of(one); };
   return {{"part", piece.part},
@@ -94,6 +103,8 @@ Json json_of(const CutPiece& piece) {
           {"stock", piece.stock},
           {"thickness_mm", piece.thickness_mm},
           {"outline_mm", json_of(piece.outline)},
+          {"blank_outline_mm", json_of(piece.contour)},
+          {"slants", listed(piece.slants, each)},
           {"blank_mm", {piece.blank.width, piece.blank.height}},
           {"finished_mm", {piece.finished.width, piece.finished.height}},
           {"wild", listed(piece.wild,
@@ -114,7 +125,10 @@ Json json_of(const CutPiece& piece) {
           {"checks",
            {{"widths", json_of(piece.checks.widths)},
             {"heights", json_of(piece.checks.heights)},
-            {"diagonals", piece.checks.diagonals}}}};
+            {"diagonals", piece.checks.diagonals},
+            {"diagonal_corners_mm", listed(piece.checks.diagonal_ends, [](const auto& ends) {
+               return json_of(Polygon{ends[0], ends[1]});
+             })}}}};
 }
 
 Json json_of(const BoardPlan& plan) {

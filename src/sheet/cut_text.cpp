@@ -39,8 +39,8 @@ std::string list_of(const CutAnswer& cut, Rounding rounding) {
     std::string rows;
     for (const CutPiece& piece : cut.pieces)
       if (piece.stock == stock.name)
-        rows += wrapped(fmt::format("{}: {}", piece.part, blank_words(piece, rounding)), kPageWidth,
-                        fmt::format("{:>4}  ", piece.names.size()));
+        rows += wrapped(fmt::format("{}: {}", called(piece), blank_words(piece, rounding)),
+                        kPageWidth, fmt::format("{:>4}  ", piece.names.size()));
     if (!rows.empty()) text += stock_heading(stock, for_thickness(rounding)) + rows;
   }
   return text;

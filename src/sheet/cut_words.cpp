@@ -3,6 +3,7 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <cmath>
 
 #include "design/side.h"
@@ -46,7 +47,7 @@ std::string wild_lines(const CutPiece& piece, Rounding rounding) {
   std::string text;
   for (const LeftWild& edge : piece.wild)
     text += line(fmt::format("leave wild: {} edge, {} beyond its finished line", edge.edge,
-                             rounded_up(edge.beyond_mm, rounding)));
+                             size(edge.beyond_mm, rounding)));
   return text;
 }
 
@@ -79,8 +80,8 @@ std::string scribe_words(const CutScribe& scribe, Rounding rounding) {
     return fmt::format("cut the {} edge to the line of the {} beforehand: off the blank {}",
                        scribe.edge, scribe.meets, spots_words(scribe, rounding));
   return fmt::format(
-      "scribe the {} edge to the {}: hold it parallel to its place, touching at {}, set the "
-      "scribers to {}; for roughing out, off the blank {}",
+      "scribe the {} edge to the {}: hold the blank parallel to its place, touching at {}, set "
+      "the scribers to {}; for roughing out, off the blank {}",
       scribe.edge, scribe.meets, size(scribe.touches_at, rounding),
       size(scribe.setting_mm, rounding), spots_words(scribe, rounding));
 }
@@ -96,17 +97,37 @@ std::string scribe_lines(const CutPiece& piece, Rounding rounding) {
   return text;
 }
 
-std::string outline_words(const Polygon& polygon, Rounding rounding) {
-  std::string text;
-  for (const Vec2 p : polygon)
-    text += fmt::format(" ({}, {})", bare(p.x, rounding), bare(p.y, rounding));
-  return text;
+std::string point_words(Vec2 p, Rounding rounding) {
+  return fmt::format("({}, {})", bare(p.x, rounding), bare(p.y, rounding));
 }
 
 std::string outline_line(const CutPiece& piece, Rounding rounding) {
-  if (piece.contour.empty()) return {};
-  return line("outline, across and up from the lower left:" +
-              outline_words(piece.contour, rounding));
+  if (piece.contour.empty() || (piece.stick && !piece.slants.empty())) return {};
+  std::string text = "outline, across and up from the lower left corner of the blank:";
+  for (const Vec2 p : piece.contour) text += " " + point_words(p, rounding);
+  return line(text);
+}
+
+// "72" along the bottom, 71 1/2" along the top"; to a point where there is no such edge.
+std::string along_words(const CutPiece& piece, EdgeSide a, EdgeSide b, Rounding rounding) {
+  const auto side = [&](EdgeSide which) {
+    const double mm = piece.sides[static_cast<size_t>(which)];
+    return mm > 0 ? fmt::format("{} along the {}", size(mm, rounding), name_of(which))
+                  : fmt::format("to a point at the {}", name_of(which));
+  };
+  return side(a) + ", " + side(b);
+}
+
+bool any_slanted(const CutPiece& piece, bool sides) {
+  return std::any_of(piece.slants.begin(), piece.slants.end(),
+                     [&](const CutSlant& slant) { return upright(slant.edge) == sides; });
+}
+
+std::string slant_lines(const CutPiece& piece, Rounding rounding) {
+  std::string text;
+  for (const std::string& words : sides_words(piece, rounding)) text += line(words);
+  for (const CutSlant& slant : piece.slants) text += line(slant_words(piece, slant, rounding));
+  return text;
 }
 
 // Rounded into the wood: a notch never comes out smaller.
@@ -116,11 +137,14 @@ std::string away(double mm, double into, Rounding rounding) {
                     : with_unit(millimetres(mm), rounding);
 }
 
-std::string notch_words(const CutNotch& notch, Rounding rounding) {
+// From the lower left corner of the blank.
+std::string notch_words(const CutPiece& piece, const CutNotch& notch, Rounding rounding) {
   std::string text;
-  for (size_t i = 0; i < notch.polygon.size(); ++i)
-    text += fmt::format(" ({}, {})", away(notch.polygon[i].x, notch.into[i].x, rounding),
-                        away(notch.polygon[i].y, notch.into[i].y, rounding));
+  for (size_t i = 0; i < notch.polygon.size(); ++i) {
+    const Vec2 p = notch.polygon[i] - piece.corner;
+    text += fmt::format(" ({}, {})", away(p.x, notch.into[i].x, rounding),
+                        away(p.y, notch.into[i].y, rounding));
+  }
   return text;
 }
 
@@ -129,8 +153,9 @@ std::string notch_lines(const CutPiece& piece, Rounding rounding) {
   for (const CutNotch& notch : piece.notches) {
     if (notch.corner.empty())
       text += line(fmt::format(
-          "notch around {}{}, across and up from the lower left as drawn:{}{}", notch.around,
-          notch.follows_profile ? ", following its profile" : "", notch_words(notch, rounding),
+          "notch around {}{}, across and up from the lower left corner of the blank:{}{}",
+          notch.around, notch.follows_profile ? ", following its profile" : "",
+          notch_words(piece, notch, rounding),
           notch.follows_profile ? "; lay it out by the full-size template" : ""));
     else
       text += line(fmt::format(
@@ -234,10 +259,14 @@ std::string check_words(const std::vector<CutCheck>& checks, Rounding rounding) 
 
 std::string checks_line(const CutPiece& piece, Rounding rounding) {
   if (piece.stick) return {};
-  return line(fmt::format(
-      "check before notching: width {}; height {}; diagonals {} and {}",
-      check_words(piece.checks.widths, rounding), check_words(piece.checks.heights, rounding),
-      size(piece.checks.diagonals[0], rounding), size(piece.checks.diagonals[1], rounding)));
+  const auto diagonal = [&](size_t which) {
+    const std::string ends =
+        piece.contour.empty() ? "" : " from " + diagonal_words(piece, which, rounding);
+    return size(piece.checks.diagonals[which], rounding) + ends;
+  };
+  return line(fmt::format("check before notching: width {}; height {}; diagonals {} and {}",
+                          check_words(piece.checks.widths, rounding),
+                          check_words(piece.checks.heights, rounding), diagonal(0), diagonal(1)));
 }
 
 std::string waste_words(double waste) {
@@ -278,6 +307,37 @@ std::string sheet_lines(const SheetPlan& plan, Rounding rounding) {
 
 }  // namespace
 
+std::string diagonal_words(const CutPiece& piece, size_t which, Rounding rounding) {
+  const auto& ends = piece.checks.diagonal_ends[which];
+  return point_words(ends[0], rounding) + " to " + point_words(ends[1], rounding);
+}
+
+std::string slant_words(const CutPiece& piece, const CutSlant& slant, Rounding rounding) {
+  const bool end = piece.stick && upright(slant.edge);
+  const char* in_at =
+      upright(slant.edge) ? (slant.last ? "top" : "bottom") : (slant.last ? "right" : "left");
+  return fmt::format("cut the {} {} slanted: {} in at the {}, {:.1f} degrees off square",
+                     name_of(slant.edge), end ? "end" : "edge", size(slant.off_mm, rounding), in_at,
+                     slant.angle_deg);
+}
+
+std::vector<std::string> sides_words(const CutPiece& piece, Rounding rounding) {
+  std::vector<std::string> words;
+  if (any_slanted(piece, true))
+    words.push_back(along_words(piece, EdgeSide::bottom, EdgeSide::top, rounding));
+  if (any_slanted(piece, false))
+    words.push_back(along_words(piece, EdgeSide::left, EdgeSide::right, rounding));
+  return words;
+}
+
+std::string called(const CutPiece& piece) {
+  if (piece.part != piece.names.front()) return piece.part;
+  std::string text = piece.part;
+  for (size_t k = 1; k < piece.names.size(); ++k)
+    text += (k + 1 < piece.names.size() ? ", " : " and ") + stem_and_number(piece.names[k]).second;
+  return text;
+}
+
 std::string past_wild(const CutNotch& notch, bool across, Rounding rounding) {
   const double size = across ? notch.width_mm : notch.height_mm;
   const double wild = across ? notch.wild_across_mm : notch.wild_up_mm;
@@ -296,12 +356,13 @@ std::string blank_words(const CutPiece& piece, Rounding rounding) {
 }
 
 std::string piece_words(const CutPiece& piece, Rounding rounding) {
-  std::string text = piece.part;
+  std::string text = called(piece);
   if (piece.names.size() > 1) text += fmt::format(" ({} alike)", piece.names.size());
-  return text + "\n" + sizes_line(piece, rounding) + outline_line(piece, rounding) +
-         wild_lines(piece, rounding) + taper_lines(piece, rounding) +
-         scribe_lines(piece, rounding) + notch_lines(piece, rounding) +
-         hole_lines(piece, rounding) + pilot_lines(piece, rounding) + checks_line(piece, rounding);
+  return text + "\n" + sizes_line(piece, rounding) + slant_lines(piece, rounding) +
+         outline_line(piece, rounding) + wild_lines(piece, rounding) +
+         taper_lines(piece, rounding) + scribe_lines(piece, rounding) +
+         notch_lines(piece, rounding) + hole_lines(piece, rounding) + pilot_lines(piece, rounding) +
+         checks_line(piece, rounding);
 }
 
 std::string layout_words(const StockCut& stock, Rounding rounding) {

@@ -23,15 +23,17 @@ class PieceSection {
       : job_(job), piece_(piece), rounding_(job.style.rounding) {}
 
   SheetSection section() const {
-    SheetSection section{piece_.part, {}};
+    SheetSection section{called(piece_), {}};
     if (piece_.names.size() > 1) section.heading += fmt::format(", {} alike", piece_.names.size());
     section.blocks.push_back(SheetWords{sizes(), true});
+    if (SheetList list = slants(); !list.items.empty()) section.blocks.push_back(std::move(list));
     const PieceView view = cut_view(job_.scene, piece_);
     section.blocks.push_back(SheetFigure{[view, rounding = rounding_](const Canvas& canvas) {
                                            return piece_drawing(view, canvas, rounding);
                                          },
                                          150});
-    for (SheetTable& table : std::vector{wild(), tapers(), notches(), holes(), pilots(), checks()})
+    for (SheetTable& table :
+         std::vector{outline(), wild(), tapers(), notches(), holes(), pilots(), checks()})
       if (!table.rows.empty()) section.blocks.push_back(std::move(table));
     for (const CutScribe& scribe : piece_.scribes) section.blocks.push_back(scribe_table(scribe));
     if (!view.gaps.empty())
@@ -59,10 +61,23 @@ class PieceSection {
     return "Blank " + blank + ", finished " + done + ".";
   }
 
+  SheetList slants() const {
+    SheetList list;
+    list.items = sides_words(piece_, rounding_);
+    for (const CutSlant& slant : piece_.slants)
+      list.items.push_back(slant_words(piece_, slant, rounding_));
+    return list;
+  }
+  SheetTable outline() const {
+    SheetTable table{"Outline, from the lower left corner of the blank", {"Across", "Up"}, {}};
+    if (piece_.stick && !piece_.slants.empty()) return table;
+    for (const Vec2 p : piece_.contour) table.rows.push_back({bare(p.x), bare(p.y)});
+    return table;
+  }
   SheetTable wild() const {
     SheetTable table{"Leave wild", {"Edge", "Beyond its line"}, {}};
     for (const LeftWild& edge : piece_.wild)
-      table.rows.push_back({edge.edge, rounded_up(edge.beyond_mm, rounding_)});
+      table.rows.push_back({edge.edge, said(edge.beyond_mm)});
     return table;
   }
   SheetTable tapers() const {
@@ -128,7 +143,9 @@ class PieceSection {
       table.rows.push_back({"Height", bare(check.at) + " from the left", said(check.value)});
     const char* ways[] = {"lower left to upper right", "lower right to upper left"};
     for (std::size_t i = 0; i < piece_.checks.diagonals.size() && i < 2; ++i)
-      table.rows.push_back({"Diagonal", ways[i], said(piece_.checks.diagonals[i])});
+      table.rows.push_back({"Diagonal",
+                            piece_.contour.empty() ? ways[i] : diagonal_words(piece_, i, rounding_),
+                            said(piece_.checks.diagonals[i])});
     return table;
   }
   SheetTable scribe_table(const CutScribe& scribe) const {
@@ -138,8 +155,8 @@ class PieceSection {
             ? fmt::format("Cut the {} edge to the line of the {} beforehand: copy onto a stick",
                           scribe.edge, scribe.meets)
             : fmt::format(
-                  "Scribe the {} edge to the {}: hold it parallel to its place, touching at {}, "
-                  "set the scribers to {}; for roughing out:",
+                  "Scribe the {} edge to the {}: hold the blank parallel to its place, touching at "
+                  "{}, set the scribers to {}; for roughing out:",
                   scribe.edge, scribe.meets, said(scribe.touches_at), said(scribe.setting_mm));
     table.heads = {scribe.upright ? "Up" : "From the left", "Off the blank"};
     for (const CutScribe::Spot& spot : scribe.spots)
@@ -166,7 +183,7 @@ SheetSection list_section(const SheetJob& job) {
       if (piece.stock != stock.name) continue;
       std::vector<std::string> wild;
       for (const LeftWild& edge : piece.wild) wild.push_back(edge.edge);
-      table.rows.push_back({piece.part, std::to_string(piece.names.size()),
+      table.rows.push_back({called(piece), std::to_string(piece.names.size()),
                             blank_words(piece, job.style.rounding),
                             wild.empty() ? "-" : fmt::format("{}", fmt::join(wild, ", "))});
     }

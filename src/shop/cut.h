@@ -1,6 +1,7 @@
 // The cutting list as fitted: blanks, finished sizes, what to cut into them, what to buy.
 #pragma once
 
+#include <array>
 #include <optional>
 #include <string>
 #include <vector>
@@ -26,10 +27,11 @@ struct CutCheck {
   double at = 0, value = 0;
 };
 /// The measures that prove a blank right, before it is notched. Diagonals: lower left to upper
-/// right, then the other.
+/// right, then lower right to upper left; the corners they join, from the blank's lower left one.
 struct CutChecks {
   std::vector<CutCheck> widths, heights;
   std::vector<double> diagonals;
+  std::vector<std::array<Vec2, 2>> diagonal_ends = {};
 };
 
 /// An edge that leaves the shop with wood to spare.
@@ -43,6 +45,13 @@ struct CutTaper {
   bool widths = true;  // two widths, bottom and top; else two heights, left and right
   double first_mm = 0, last_mm = 0;
   double off_first_mm = 0, off_last_mm = 0;  // what comes off this edge of the blank at those ends
+};
+/// An edge of the blank that is drawn neither level nor upright.
+struct CutSlant {
+  EdgeSide edge = EdgeSide::left;  // the side that it faces most
+  double off_mm = 0;               // how far one of its ends lies in from the other
+  bool last = false;               // that end: the top (right) one; else the bottom (left) one
+  double angle_deg = 0;            // off square
 };
 /// An edge cut to a line, in the room or before.
 struct CutScribe {
@@ -97,7 +106,10 @@ struct CutPiece {
   CutSize blank, finished;
   bool exact_across = false, exact_up = false;  // a size that may only be rounded down
   Polygon outline;                              // finished, notches taken out
-  Polygon contour;  // before notching, where it has more than four corners; else empty
+  Vec2 corner;                                  // the lower left one of the blank
+  Polygon contour;  // the blank, from that corner, where it is no rectangle; else empty
+  std::array<double, 4> sides{};  // of a slanted blank: how long each is, by EdgeSide
+  std::vector<CutSlant> slants;
   std::vector<LeftWild> wild;
   std::vector<CutTaper> tapers;
   std::vector<CutScribe> scribes;

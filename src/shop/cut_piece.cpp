@@ -2,10 +2,12 @@
 #include "shop/cut_piece.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 #include "shop/cut_edges.h"
 #include "shop/cut_notches.h"
+#include "shop/cut_slants.h"
 #include "shop/wild.h"
 #include "solid/simplified.h"
 
@@ -25,22 +27,45 @@ Vec2 nearest_vertex(const Polygon& outline, Vec2 to) {
                            [&](Vec2 a, Vec2 b) { return norm(a - to) < norm(b - to); });
 }
 
-double inset(double size) {
-  return std::min(kInset, size / 4);
+// Where from left to right a blank of four corners at most has a bottom under its top; all of it
+// where it has no such stretch, or more corners.
+Chord flat_stretch(const Polygon& blank) {
+  const Bounds b = bounds_of(blank);
+  Chord flat{b.low.x, b.high.x};
+  if (simplified(blank, kInLine).size() > 4) return flat;
+  Chord under{b.high.x, b.low.x}, over = under;
+  for (size_t i = 0; i < blank.size(); ++i) {
+    const Vec2 from = blank[i], to = blank[(i + 1) % blank.size()];
+    if (std::abs(to.x - from.x) <= std::abs(to.y - from.y)) continue;
+    Chord& side = to.x > from.x ? under : over;
+    side = {std::min({side.from, from.x, to.x}), std::max({side.to, from.x, to.x})};
+  }
+  const Chord both{std::max(under.from, over.from), std::min(under.to, over.to)};
+  return both.length() > kInset ? both : flat;
+}
+
+// Two places on a stretch, near the ends of the whole way if they are on it, else near its own.
+std::array<double, 2> near_ends(Chord stretch, Chord whole) {
+  const auto inset = [](Chord way) { return std::min(kInset, way.length() / 4); };
+  const double low = whole.from + inset(whole), high = whole.to - inset(whole);
+  return {(low >= stretch.from ? low : stretch.from + inset(stretch)) - whole.from,
+          (high <= stretch.to ? high : stretch.to - inset(stretch)) - whole.from};
 }
 
 CutChecks checks_of(const Polygon& blank) {
   const Bounds b = bounds_of(blank);
-  const CutSize size = size_of(blank);
   CutChecks checks;
-  for (const double at : {inset(size.height), size.height - inset(size.height)})
+  Polygon turned = on_its_side(blank);
+  std::reverse(turned.begin(), turned.end());
+  for (const double at : near_ends(flat_stretch(turned), {b.low.y, b.high.y}))
     checks.widths.push_back({at, chord_level(blank, b.low.y + at).length()});
-  for (const double at : {inset(size.width), size.width - inset(size.width)})
+  for (const double at : near_ends(flat_stretch(blank), {b.low.x, b.high.x}))
     checks.heights.push_back({at, chord_upright(blank, b.low.x + at).length()});
   const Vec2 ll = nearest_vertex(blank, b.low), ur = nearest_vertex(blank, b.high);
   const Vec2 lr = nearest_vertex(blank, {b.high.x, b.low.y});
   const Vec2 ul = nearest_vertex(blank, {b.low.x, b.high.y});
   checks.diagonals = {norm(ur - ll), norm(ul - lr)};
+  checks.diagonal_ends = {{ll - b.low, ur - b.low}, {lr - b.low, ul - b.low}};
   return checks;
 }
 
@@ -74,15 +99,16 @@ CutHole hole_of(const Cutout& cutout, const Layoff& layoff) {
   return hole;
 }
 
+// The ends of a stick are its left and right, its edges bottom and top, however a row of holes in
+// it runs.
 void add_pilot(CutPiece& cut, const Hole& hole) {
-  cut.pilots.push_back({hole.id,
-                        hole.end,
-                        hole.edge,
-                        hole.from_end_mm,
-                        hole.from_edge_mm,
-                        hole.clearance_mm,
-                        hole.probe_first,
-                        {}});
+  CutPilot pilot{hole.id,           hole.end,          hole.edge,        hole.from_end_mm,
+                 hole.from_edge_mm, hole.clearance_mm, hole.probe_first, {}};
+  if (cut.stick && (pilot.end == "bottom" || pilot.end == "top")) {
+    std::swap(pilot.end, pilot.edge);
+    std::swap(pilot.from_end_mm, pilot.from_edge_mm);
+  }
+  cut.pilots.push_back(std::move(pilot));
 }
 
 void add_pilots(CutPiece& cut, const DrillAnswer& drill, const std::string& piece) {
@@ -92,11 +118,6 @@ void add_pilots(CutPiece& cut, const DrillAnswer& drill, const std::string& piec
   for (const JointDrill& joint : drill.parts)
     for (const Hole& hole : joint.holes)
       if (joint.part == piece) add_pilot(cut, hole);
-}
-
-// More than four corners once points in line are left out.
-bool is_shaped(const Polygon& outline) {
-  return simplified(outline, kInLine).size() > 4;
 }
 
 // A clearance at one of its sides, or something beside both: rounded up it would not go in.
@@ -133,7 +154,8 @@ CutPiece cut_piece(const CutInput& input, int k, const NeededPiece& needed) {
   cut.exact_across = exact(needed, EdgeSide::left, EdgeSide::right);
   cut.exact_up = exact(needed, EdgeSide::bottom, EdgeSide::top);
   cut.checks = checks_of(blank);
-  if (is_shaped(needed.outline)) cut.contour = simplified(needed.outline, kInLine);
+  cut.corner = bounds_of(blank).low;
+  add_slants(cut, input, needed, blank);
   cut.outline = notched(input, k, needed);
   add_notches(cut, input, k, needed);
   add_edges(cut, input, k, needed);

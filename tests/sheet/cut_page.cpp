@@ -5,6 +5,7 @@
 
 #include "sheet/cut_json.h"
 #include "sheet/cut_text.h"
+#include "sheet/cut_words.h"
 
 using namespace nook;
 
@@ -84,9 +85,9 @@ rail, 1 1/4 x 3" lumber
 front panel
   cut 37 3/4" x 84", finished 37 1/2" x 84"
   leave wild: left edge, 1/4" beyond its finished line
-  scribe the left edge to the left wall: hold it parallel to its place, touching
-  at 36", set the scribers to 9/16"; for roughing out, off the blank 1/4" at 0,
-  9/16" at 36, 3/8" at 84
+  scribe the left edge to the left wall: hold the blank parallel to its place,
+  touching at 36", set the scribers to 9/16"; for roughing out, off the blank
+  1/4" at 0, 9/16" at 36, 3/8" at 84
   notch lower left: 3/4" wide from the finished line, 1" from the wild edge, 5
   3/8" high, around left wall baseboard
   porthole: 9 1/4" across, its middle 19 1/4" from the right edge, 24" from the
@@ -152,4 +153,39 @@ TEST_CASE("cut JSON: outlines, blanks, checks, not rounded") {
   CHECK(piece["checks"]["diagonals"][0] == in(92.0937));
   CHECK(json["pieces"][1]["count"] == 2);
   CHECK(json["shopping"][0]["count"] == 12);
+}
+
+TEST_CASE("cut page: a piece that is no rectangle is not told as one") {
+  CutPiece gusset;
+  gusset.part = "gusset", gusset.names = {"gusset"}, gusset.stock = "ply";
+  gusset.blank = gusset.finished = {in(30), in(24)};
+  gusset.contour = {{0, 0}, {in(30), 0}, {in(20), in(24)}, {in(4), in(24)}};
+  gusset.sides = {in(24.331), in(26), in(30), in(16)};
+  gusset.slants = {{EdgeSide::right, in(10), true, 22.62}, {EdgeSide::left, in(4), true, 9.46}};
+  gusset.checks = {{{in(2), in(28.8333)}},
+                   {{in(2), in(12)}},
+                   {in(31.25), in(35.375)},
+                   {{Vec2{0, 0}, Vec2{in(20), in(24)}}, {Vec2{in(30), 0}, Vec2{in(4), in(24)}}}};
+  CHECK(piece_words(gusset, usual_rounding(Unit::inch)) == R"(gusset
+  cut 30" x 24"
+  30" along the bottom, 16" along the top
+  cut the right edge slanted: 10" in at the top, 22.6 degrees off square
+  cut the left edge slanted: 4" in at the top, 9.5 degrees off square
+  outline, across and up from the lower left corner of the blank: (0, 0) (30, 0)
+  (20, 24) (4, 24)
+  check before notching: width 28 13/16" at 2; height 12" at 2; diagonals 31
+  1/4" from (0, 0) to (20, 24) and 35 3/8" from (30, 0) to (4, 24)
+)");
+}
+
+TEST_CASE("cut page: wild wood and finished size add up to the blank, copies alike are named") {
+  CutPiece rail;
+  rail.part = "rail 1", rail.names = {"rail 1", "rail 2", "rail 4"}, rail.stick = true;
+  rail.blank = {in(56.875), in(3.5)}, rail.finished = {in(56.43), in(3.5)};
+  rail.wild = {{"left", in(56.875 - 56.43)}};
+  const std::string words = piece_words(rail, usual_rounding(Unit::inch));
+  CHECK(words == R"(rail 1, 2 and 4 (3 alike)
+  cut 56 7/8" long, finished 56 7/16"
+  leave wild: left edge, 7/16" beyond its finished line
+)");
 }

@@ -341,3 +341,77 @@ TEST_CASE("cut: a notch told by its outline - holds the whole notch", "[property
       CHECK((contains(told, p) || border_distance(told, p) < 0.01));
   }
 }
+
+TEST_CASE("cut: a trapezoid - both slanted edges with offset and angle, and the corners joined") {
+  List list;
+  list.piece("gusset", {{0, 0}, {in(30), 0}, {in(20), in(24)}, {in(4), in(24)}});
+  list.place();
+  const CutPiece piece = list.answer().pieces.at(0);
+  REQUIRE(piece.slants.size() == 2);
+  for (const CutSlant& slant : piece.slants) {
+    const bool left = slant.edge == EdgeSide::left;
+    CHECK(slant.last);
+    CHECK_THAT(slant.off_mm / in(1), WithinAbs(left ? 4 : 10, 1e-9));
+    CHECK_THAT(slant.angle_deg, WithinAbs(left ? 9.4623 : 22.6199, 1e-4));  // atan 4/24, 10/24
+  }
+  CHECK_THAT(piece.sides[static_cast<size_t>(EdgeSide::bottom)] / in(1), WithinAbs(30, 1e-9));
+  CHECK_THAT(piece.sides[static_cast<size_t>(EdgeSide::top)] / in(1), WithinAbs(16, 1e-9));
+  CHECK(piece.contour.size() == 4);
+  for (const CutCheck& check : piece.checks.heights)  // under the top, not on a slanted edge
+    CHECK_THAT(check.value / in(1), WithinAbs(24, 1e-9));
+  REQUIRE(piece.checks.diagonal_ends.size() == 2);
+  CHECK_THAT(piece.checks.diagonal_ends[0][1].x / in(1), WithinAbs(20, 1e-9));
+  CHECK_THAT(piece.checks.diagonal_ends[1][1].x / in(1), WithinAbs(4, 1e-9));
+}
+
+TEST_CASE("cut: a triangle - to a point at the top, 45 degrees") {
+  List list;
+  list.piece("brace", {{0, 0}, {in(20), 0}, {0, in(20)}});
+  list.place();
+  const CutPiece piece = list.answer().pieces.at(0);
+  REQUIRE(piece.slants.size() == 1);
+  CHECK(piece.slants[0].edge == EdgeSide::right);
+  CHECK_THAT(piece.slants[0].angle_deg, WithinAbs(45, 1e-9));
+  CHECK(piece.sides[static_cast<size_t>(EdgeSide::top)] == 0);
+}
+
+TEST_CASE("cut: a taper that the room asks for - told once") {
+  List list;
+  list.piece("deck", rectangle(in(46), in(36)));
+  list.drawn.design.contacts = {contact("deck", EdgeSide::right, Fitting::taper)};
+  list.place();
+  list.found(0, 0, {{0, 0, 0}, {in(36), in(0.88), 0}});
+  const CutPiece piece = list.answer().pieces.at(0);
+  CHECK(piece.tapers.size() == 1);
+  CHECK(piece.slants.empty());
+}
+
+TEST_CASE("cut: a clipped corner with wild edges - the outline counts from the blank") {
+  List list;
+  list.piece("shelf", {{0, 0}, {in(22), 0}, {in(22), in(8)}, {in(8), in(22)}, {0, in(22)}});
+  list.drawn.design.contacts = {contact("shelf", EdgeSide::left, Fitting::scribe)};
+  list.place();
+  list.found(0, 0, {{0, in(0.25), 0}, {in(22), in(0.25), 0}});
+  const CutPiece piece = list.answer().pieces.at(0);
+  REQUIRE(piece.contour.size() == 5);
+  CHECK_THAT(piece.contour[0].x, WithinAbs(0, 1e-9));
+  CHECK_THAT(piece.contour[1].x, WithinAbs(piece.blank.width, 1e-9));
+  CHECK(piece.slants.empty());  // two edges face right: the outline tells more
+}
+
+TEST_CASE("cut: a stick with a level foot and a plumb top - its ends, however steep") {
+  List list;
+  Part& stile =
+      list.piece("stile", {{0, 0}, {in(72), 0}, {in(62.67), in(2.5)}, {in(.67), in(2.5)}});
+  list.drawn.design.stock[stile.stock].kind = StockKind::lumber;
+  list.place();
+  const CutPiece piece = list.answer().pieces.at(0);
+  REQUIRE(piece.slants.size() == 2);
+  for (const CutSlant& slant : piece.slants) {
+    const bool left = slant.edge == EdgeSide::left;
+    CHECK((left || slant.edge == EdgeSide::right));
+    CHECK_THAT(slant.off_mm / in(1), WithinAbs(left ? .67 : 9.33, 1e-9));
+    CHECK_THAT(slant.angle_deg, WithinAbs(left ? 15.0 : 75.0, .01));  // atan .67/2.5, 9.33/2.5
+  }
+  CHECK_THAT(piece.sides[static_cast<size_t>(EdgeSide::top)] / in(1), WithinAbs(62, 1e-9));
+}
