@@ -10,6 +10,8 @@ namespace {
 
 const char* name_of(CutFault::Kind kind) {
   switch (kind) {
+    case CutFault::Kind::still_square:
+      return "outline not cut";
     case CutFault::Kind::still_stock:
       return "forgotten cut";
     case CutFault::Kind::off_by_kerf:
@@ -62,8 +64,12 @@ const char* name_of(const Remedy& remedy) {
       return "fill";
     case Remedy::Do::cut_again:
       return "cut again";
+    case Remedy::Do::cut_outline:
+      return "cut the outline";
     case Remedy::Do::measure:
       return "measure";
+    case Remedy::Do::measure_again:
+      return "measure again";
     case Remedy::Do::take_again:
       return "take again";
     case Remedy::Do::mend_file:
@@ -73,10 +79,16 @@ const char* name_of(const Remedy& remedy) {
 }
 
 Json json_of(const CutFault& fault, Rounding rounding) {
-  return {{"kind", name_of(fault.kind)},      {"where", fault.where},
-          {"measured_mm", fault.measured_mm}, {"wanted_mm", fault.wanted_mm},
-          {"off_mm", fault.off.value},        {"sd_mm", fault.off.sd},
-          {"verdict", words(fault.verdict)},  {"text", told(fault, rounding)}};
+  return {{"kind", name_of(fault.kind)},
+          {"where", fault.where},
+          {"accepted_mm", {fault.least_mm, fault.most_mm}},
+          {"perhaps", fault.perhaps},
+          {"measured_mm", fault.measured_mm},
+          {"wanted_mm", fault.wanted_mm},
+          {"off_mm", fault.off.value},
+          {"sd_mm", fault.off.sd},
+          {"verdict", words(fault.verdict)},
+          {"text", told(fault, rounding)}};
 }
 
 // `trim_edge` is null for what is no trim.

@@ -3,6 +3,7 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <cmath>
 
 #include "sheet/cut_text.h"
@@ -35,10 +36,24 @@ std::string against_wanted(const CutFault& fault, Rounding rounding) {
                      at(fault), size(fault.wanted_mm, rounding));
 }
 
+// What is accepted is as fine as 3/32 in.
+Rounding finely(Rounding rounding) {
+  if (rounding.unit == Unit::inch) rounding.step = std::min(rounding.step, inches(1.0 / 32));
+  return rounding;
+}
+
+// "from 1/16" too small to 1/8" too large is accepted".
+std::string accepted_told(const CutFault& fault, Rounding rounding) {
+  if (fault.verdict != Verdict::cannot_tell || fault.least_mm == fault.most_mm) return "";
+  return fmt::format("; from {} too small to {} too large is accepted",
+                     rounded_down(-fault.least_mm, finely(rounding)),
+                     rounded_down(fault.most_mm, finely(rounding)));
+}
+
 std::string size_told(const CutFault& fault, Rounding rounding) {
-  return fmt::format("{}: {} too {}, {}", against_wanted(fault, rounding),
+  return fmt::format("{}: {} too {}, {}{}", against_wanted(fault, rounding),
                      size(fault.off.value, rounding), fault.off.value > 0 ? "large" : "small",
-                     sure_to(fault.off, rounding));
+                     sure_to(fault.off, rounding), accepted_told(fault, rounding));
 }
 
 std::string stock_told(const CutFault& fault, Rounding rounding) {
@@ -49,9 +64,13 @@ std::string stock_told(const CutFault& fault, Rounding rounding) {
 }
 
 std::string square_told(const CutFault& fault, Rounding rounding) {
-  return fmt::format("out of square: its top leans {} to the {}, {}",
+  const std::string accepted =
+      fault.verdict == Verdict::cannot_tell && fault.most_mm > 0
+          ? "; " + rounded_down(fault.most_mm, finely(rounding)) + " is accepted"
+          : "";
+  return fmt::format("out of square: its top leans {} to the {}, {}{}",
                      size(fault.off.value, rounding), fault.off.value > 0 ? "right" : "left",
-                     sure_to(fault.off, rounding));
+                     sure_to(fault.off, rounding), accepted);
 }
 
 std::string notch_told(const CutFault& fault, const std::string& why, Rounding rounding) {
@@ -139,10 +158,17 @@ std::string done(const Remedy& remedy, Rounding rounding) {
     case Remedy::Do::cut_again:
       return "cut it again";
     case Remedy::Do::measure:
-      return "measure that and write it into pieces.toml, as finely as the "
-             "tape is marked";
+      return "measure that and write it into pieces.toml, as finely as the tape is marked" +
+             (remedy.perhaps.empty() ? "" : ": perhaps " + remedy.perhaps);
+    case Remedy::Do::cut_outline:
+      return "cut its outline: 'nookfit cut' gives it";
+    case Remedy::Do::measure_again:
+      return "measure it again, as finely as the tape is marked, and write the second reading "
+             "beside the first in pieces.toml";
     case Remedy::Do::take_again:
-      return "take that size again first: a piece is hardly ever cut so far off";
+      return "measure it again first: " + (remedy.perhaps.empty()
+                                               ? "a piece is hardly ever cut so far off"
+                                               : "perhaps " + remedy.perhaps);
     case Remedy::Do::mend_file:
       return "look at the piece and put it right in pieces.toml: widths are [height, width there], "
              "heights [from the left, height there]";
@@ -168,7 +194,10 @@ std::string joined(const List& list, const std::string& between, const Words& wo
 std::string remedies_told(const std::vector<Remedy>& remedies, Rounding rounding) {
   std::string all;
   for (size_t k = 0; k < remedies.size(); ++k) {
-    if (k > 0) all += remedies[k].fault == remedies[k - 1].fault ? "; or " : "; and besides ";
+    if (k > 0)
+      all += remedies[k].fault != remedies[k - 1].fault       ? "; and besides "
+             : remedies[k - 1].what == Remedy::Do::take_again ? "; if it is right, "
+                                                              : "; or ";
     all += done_and_spoiled(remedies[k], rounding);
   }
   return all;
@@ -197,6 +226,8 @@ Finding nothing_measured() {
 
 std::string told(const CutFault& fault, Rounding rounding) {
   switch (fault.kind) {
+    case Kind::still_square:
+      return "its outline is not cut yet: it is still a rectangle";
     case Kind::still_stock:
       return stock_told(fault, rounding);
     case Kind::off_by_kerf:

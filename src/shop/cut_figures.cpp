@@ -14,6 +14,7 @@ constexpr int kDraws = 4000;  // a share of .95 is then known to .0035. Chosen
 constexpr double kDiagonals =
     3.175;                           // 1/8 in that diagonals may differ: common practice, no source
 constexpr double kMostLean = 6.35;   // 1/4 in of lean, however narrow a piece is. Chosen
+constexpr double kOfWild = 0.5;      // of the wood left wild, that may lean. Chosen
 constexpr double kNotchOver = 6.35;  // 1/4 in wider than needed. Chosen
 constexpr double kNotchLeast = 0.79375;  // 1/32 in that a notch may always fall short. Chosen
 
@@ -52,13 +53,14 @@ CutFigure figure(Of of, const CornerVector& row, const CutShape& shape) {
   return made;
 }
 
-// A size between two sides may stray by what the stricter of them allows, and by wood left wild.
+// A size between two sides may stray by what the stricter of them allows, square to it, and by wood
+// left wild.
 CutFigure between(CutFigure made, const SideAllowance& a, const SideAllowance& b) {
-  made.low = -std::min(a.under, b.under);
+  made.low = -made.steep * std::min(a.under, b.under);
   const double over = std::min(a.over, b.over);
   const bool trapped = a.met && b.met && a.wild + b.wild == 0;
   made.wild = a.wild + b.wild;
-  made.high = (trapped ? std::min(over, kSawStrays) : over) + made.wild;
+  made.high = made.steep * (trapped ? std::min(over, kSawStrays) : over) + made.wild;
   return made;
 }
 
@@ -75,7 +77,7 @@ constexpr Stretches kUp{EdgeSide::bottom, EdgeSide::top, Of::height_left, Of::he
 CutFigure at_station(const CutStation& station, Of of, const CutShape& shape) {
   CutFigure made = figure(of, station.row, shape);
   made.off.value = station.off;
-  made.wanted = station.wanted;
+  made.wanted = station.wanted, made.steep = station.steep;
   return made;
 }
 
@@ -123,18 +125,38 @@ std::vector<CornerVector> leans(const NeededPiece& needed, const CutShape& shape
   return all;
 }
 
+// What the lean may be. A wild edge that is not square costs wood that comes off there anyway.
+void add_lean(std::vector<CutFigure>& figures, CutFigure square, const CutShape& shape,
+              double wild) {
+  square.high =
+      std::min(kMostLean, kDiagonals * std::hypot(shape.width, shape.height) / (2 * shape.width)) +
+      kOfWild * wild;
+  square.low = -square.high;
+  figures.push_back(square);
+}
+
+// A piece without some corner of its bounds leans by as much as its diagonals say, like a rectangle
+// of that size.
+void add_crossed(std::vector<CutFigure>& figures, const NeededPiece& needed,
+                 const CutShape& shape) {
+  const double share = std::hypot(shape.width, shape.height) / (2 * shape.width);
+  CutStation lean = shape.crossed;
+  for (double& x : lean.row) x *= share;
+  lean.off *= share;
+  double wild = 0;
+  for (const SideAllowance& side : needed.sides) wild = std::max(wild, side.wild);
+  add_lean(figures, at_station(lean, Of::square, shape), shape, wild);
+}
+
 // Their mean is what the diagonals tell; the rest is a matter of widths and heights.
 void add_square(std::vector<CutFigure>& figures, const NeededPiece& needed, const CutShape& shape) {
+  if (is_shaped(needed.outline)) return add_crossed(figures, needed, shape);
   const std::vector<CornerVector> all = leans(needed, shape);
   if (all.empty()) return;
   CornerVector mean{};
   for (const CornerVector& row : all)
     for (int i = 0; i < kCorners; ++i) mean[i] += row[i] / static_cast<double>(all.size());
-  CutFigure square = figure(Of::square, mean, shape);
-  square.high =
-      std::min(kMostLean, kDiagonals * std::hypot(shape.width, shape.height) / (2 * shape.width));
-  square.low = -square.high;
-  figures.push_back(square);
+  add_lean(figures, figure(Of::square, mean, shape), shape, 0);
 }
 
 void add_panel(std::vector<CutFigure>& figures, const NeededPiece& needed, const CutShape& shape) {
@@ -151,6 +173,7 @@ CutFigure mean_of(const std::vector<CutStation>& stations, Of of, const CutShape
   for (const CutStation& one : stations) {
     for (int i = 0; i < kCorners; ++i) mean.row[i] += share * one.row[i];
     mean.wanted += share * one.wanted, mean.off += share * one.off;
+    mean.steep = std::max(mean.steep, one.steep);
   }
   return at_station(mean, of, shape);
 }

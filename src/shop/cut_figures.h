@@ -30,6 +30,7 @@ struct CutFigure {
   CornerVector row{};  // off = row . corners; not of a notch
   std::string corner;  // of a notch
   double wanted = 0;
+  double steep = 1;  // see CutStation
   bool measured = true;
 
   bool of_notch() const { return of == Of::notch_width || of == Of::notch_height; }

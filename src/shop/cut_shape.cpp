@@ -64,6 +64,13 @@ Reads diagonal(const Polygon& needed, size_t which) {
   return [a, b](const Polygon& p) { return norm(p[b] - p[a]); };
 }
 
+// The first diagonal less the second.
+Reads crossed(const Polygon& needed) {
+  return [first = diagonal(needed, 0), second = diagonal(needed, 1)](const Polygon& p) {
+    return first(p) - second(p);
+  };
+}
+
 // `astray`: what it reads when it is taken kAstray aside, mm.
 void add(std::vector<Taped>& all, const CheckedAt& reading, const Taped& one, double astray) {
   for (const Length value : reading.measured)
@@ -176,12 +183,20 @@ std::vector<CutStation> stations(const Sizes& sizes, const Polygon& outline,
   for (const CheckedAt& reading : readings) {
     const auto from = at(outline, reading.at.mm);
     const double wanted = from(outline) - wild;
+    const double aside = at(outline, reading.at.mm + kAstray)(outline) - from(outline);
     all.push_back({reading.at.mm, wanted, slope({0, 0, from, {}, 0}, outline, off),
-                   from(with_corners(outline, off)) - wanted});
+                   from(with_corners(outline, off)) - wanted, std::hypot(1, aside / kAstray)});
   }
   std::sort(all.begin(), all.end(),
             [](const CutStation& a, const CutStation& b) { return a.at < b.at; });
   return all;
+}
+
+CutStation crossing(const Polygon& outline, const CornerVector& off) {
+  const Reads from = crossed(outline);
+  const double wanted = from(outline);
+  return {0, wanted, slope({0, 0, from, {}, 0}, outline, off),
+          from(with_corners(outline, off)) - wanted, 1};
 }
 
 // From the corners of an outline's bounds to those of another.
@@ -313,6 +328,17 @@ std::optional<CutDisagreement> disagreement(const std::vector<Taped>& readings,
 
 }  // namespace
 
+bool is_shaped(const Polygon& outline) {
+  constexpr double kFar = 0.1;  // of the piece's lesser size. Chosen
+  const Bounds b = bounds_of(outline);
+  const Vec2 size = b.high - b.low;
+  const Vec2 ends[] = {b.low, {b.high.x, b.low.y}, b.high, {b.low.x, b.high.y}};
+  return std::any_of(std::begin(kAround), std::end(kAround), [&](Corner corner) {
+    return norm(outline[vertex_at(outline, corner)] - ends[corner]) >
+           kFar * std::min(size.x, size.y);
+  });
+}
+
 Polygon with_corners(const Polygon& outline, const CornerVector& off) {
   const Bounds b = bounds_of(outline);
   Polygon moved = outline;
@@ -329,12 +355,14 @@ CutShape cut_shape(const PieceAsCut& piece, const NeededPiece& needed, double sd
   const MeasuredOn on = measured_on(piece, needed);
   const std::vector<Taped> readings = taped(piece, on.outline, sd);
   const Bounds b = bounds_of(needed.outline);
-  CutShape shape{NormalEquations(kOpen), {}, b.high.x - b.low.x, b.high.y - b.low.y, {}, {}, {}};
+  CutShape shape{
+      NormalEquations(kOpen), {}, b.high.x - b.low.x, b.high.y - b.low.y, {}, {}, {}, {}};
   const Solved all = solved(readings, on.outline);
   shape.equations = all.equations;
   shape.off = plus(all.off, corners_between(needed.outline, on.outline));
   shape.widths = stations({piece.widths, width_at, on.across}, on.outline, all.off);
   shape.heights = stations({piece.heights, height_at, on.up}, on.outline, all.off);
+  shape.crossed = crossing(on.outline, all.off);
   shape.disagreement = disagreement(readings, on.outline, all);
   return shape;
 }

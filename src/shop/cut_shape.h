@@ -14,11 +14,12 @@ namespace nook {
 inline constexpr double kFarOff = 50.8;  // mm, 2 in: further off than a cut goes wrong. Chosen
 
 /// A width or a height that was measured: where, how much is wanted there, and how it hangs on the
-/// corners (off = row . corners, near the solution), mm.
+/// corners (off = row . corners, near the solution), mm. `steep`: how much further off it is than
+/// the slanted edge that it ends at, square to that; 1 between square edges.
 struct CutStation {
   double at = 0, wanted = 0;
   CornerVector row{};
-  double off = 0;
+  double off = 0, steep = 1;
 };
 
 /// Readings of one piece that cannot all be right: one without which the others can.
@@ -36,8 +37,13 @@ struct CutShape {
   CornerVector off{};
   double width = 0, height = 0;             // of the needed outline's bounds
   std::vector<CutStation> widths, heights;  // from the bottom up, from the left on
+  CutStation crossed;                       // the first diagonal less the second
   std::optional<CutDisagreement> disagreement;
 };
+
+/// Whether a corner of the outline's bounds is far from every one of its own: a trapezoid, a
+/// triangle, a clipped corner.
+bool is_shaped(const Polygon& outline);
 
 /// The needed outline, its corners moved by `off`; between them it moves evenly.
 Polygon with_corners(const Polygon& outline, const CornerVector& off);

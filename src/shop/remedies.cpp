@@ -84,6 +84,9 @@ void add_for(std::vector<Remedy>& remedies, const Judged& judged, const CutFault
       remedies.push_back(plain(Remedy::Do::change_marks));
       remedies.back().edge = fault.other;
       return;
+    case Kind::still_square:
+      remedies.push_back(plain(Remedy::Do::cut_outline));
+      return;
     case Kind::taper_reversed:
     case Kind::not_measured:
     case Kind::disagree:
@@ -122,6 +125,11 @@ bool hardly_cut(const CutFault& fault) {
   return sized && std::abs(fault.off.value) > kShare * fault.wanted_mm;
 }
 
+// What is not measured yet, or wrongly.
+bool asked_anew(Kind kind) {
+  return kind == Kind::not_measured || kind == Kind::disagree;
+}
+
 // What mends one fault, the one that spoils least first; to cut again comes last, to
 // take a figure again that cannot be believed first.
 std::vector<Remedy> for_fault(const Judged& judged, const CutFault& fault) {
@@ -132,12 +140,14 @@ std::vector<Remedy> for_fault(const Judged& judged, const CutFault& fault) {
   std::stable_sort(all.begin(), all.end(), [](const Remedy& a, const Remedy& b) {
     return a.spoils.size() < b.spoils.size();
   });
+  const bool slip = !fault.perhaps.empty() || hardly_cut(fault);
   if (fault.verdict == Verdict::cannot_tell)
-    all.push_back(plain(Remedy::Do::measure));
-  else if (hardly_cut(fault))
-    all.insert(all.begin(), plain(Remedy::Do::take_again));
-  else if (wants_new(fault, all))
+    all.push_back(plain(asked_anew(fault.kind) ? Remedy::Do::measure : Remedy::Do::measure_again));
+  else if ((!slip || !fault.perhaps.empty()) && wants_new(fault, all))
     all.push_back(plain(Remedy::Do::cut_again));
+  if (slip && fault.verdict != Verdict::cannot_tell)
+    all.insert(all.begin(), plain(Remedy::Do::take_again));
+  if (!all.empty()) all.front().perhaps = fault.perhaps;
   return all;
 }
 

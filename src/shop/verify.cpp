@@ -6,6 +6,7 @@
 #include <limits>
 
 #include "shop/cut_faults.h"
+#include "shop/cut_slips.h"
 #include "shop/mixed_figures.h"
 #include "shop/remedies.h"
 #include "shop/taped.h"
@@ -159,7 +160,36 @@ std::optional<CutFault> written_wrong(const Measuring& piece, CutScale scale) {
   return taken_beyond(*piece.cut, *piece.judged.needed);
 }
 
-PieceVerify verified(const Measuring& piece, const std::vector<Measuring>& all, CutScale scale) {
+// Every size as large as the piece's bounds, wild wood on or off, where its outline is far smaller.
+bool still_square(const Measuring& piece) {
+  const NeededPiece& needed = *piece.judged.needed;
+  if (!is_shaped(needed.outline) || piece.cut->widths.empty() || piece.cut->heights.empty())
+    return false;
+  const auto wild = [&](EdgeSide a, EdgeSide b) {
+    return needed.sides[static_cast<size_t>(a)].wild + needed.sides[static_cast<size_t>(b)].wild;
+  };
+  const auto whole = [](const std::vector<CheckedAt>& sizes, double size, double beyond) {
+    return std::all_of(sizes.begin(), sizes.end(), [&](const CheckedAt& one) {
+      return std::all_of(one.measured.begin(), one.measured.end(), [&](Length read) {
+        return read.mm > size - kSawStrays && read.mm < size + beyond + kMayBeOver;
+      });
+    });
+  };
+  const Vec2 size = size_of(needed);
+  return piece.judged.verdict != Verdict::fits &&
+         whole(piece.cut->widths, size.x, wild(EdgeSide::left, EdgeSide::right)) &&
+         whole(piece.cut->heights, size.y, wild(EdgeSide::bottom, EdgeSide::top));
+}
+
+CutFault square_fault() {
+  CutFault fault;
+  fault.kind = CutFault::Kind::still_square;
+  fault.of = CutFault::Of::whole;
+  return fault;
+}
+
+PieceVerify verified(const VerifyInput& input, const Measuring& piece,
+                     const std::vector<Measuring>& all, CutScale scale) {
   const Judged& judged = piece.judged;
   PieceVerify answer{piece.cut->part,
                      judged.verdict,
@@ -168,13 +198,16 @@ PieceVerify verified(const Measuring& piece, const std::vector<Measuring>& all, 
                      faults_of(judged, scale.sure),
                      {},
                      most_wild(judged)};
-  if (const Measuring* other = swapped_with(piece, all, scale))
+  if (still_square(piece))
+    answer.faults = {square_fault()}, answer.verdict = Verdict::does_not_fit;
+  else if (const Measuring* other = swapped_with(piece, all, scale))
     answer.faults = {swap_fault(piece, other->cut->part, scale.sure)};
   else if (const auto turn = turn_for(piece, scale))
     answer.faults = {turn_fault(answer, *turn)}, answer.verdict = Verdict::does_not_fit;
   else if (const auto wrong = uncut(answer.faults) ? std::nullopt : written_wrong(piece, scale))
     answer.faults = {*wrong}, answer.verdict = Verdict::cannot_tell;
   if (!answer.faults.empty()) answer.off = answer.faults.front().off;
+  for (CutFault& fault : answer.faults) fault.perhaps = likely_slip(input, fault);
   answer.remedies = remedies_for(judged, answer.faults);
   return answer;
 }
@@ -204,7 +237,7 @@ VerifyAnswer verify(const VerifyInput& input) {
     const auto needed = meant(cut.part, input.needed);
     if (!needed.empty()) all.push_back({&cut, needed, judged_for(cut, needed, scale)});
   }
-  for (const Measuring& piece : all) answer.pieces.push_back(verified(piece, all, scale));
+  for (const Measuring& piece : all) answer.pieces.push_back(verified(input, piece, all, scale));
   for (const PieceVerify& piece : answer.pieces)
     answer.verdict = worse(answer.verdict, piece.verdict);
   if (!input.known || answer.pieces.empty())

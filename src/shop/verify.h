@@ -17,8 +17,9 @@ namespace nook {
 /// One way in which a piece as cut is not the piece needed, or cannot be told to be.
 struct CutFault {
   enum class Kind {
-    still_stock,  // a rip or crosscut was forgotten: still the size of its stock
-    off_by_kerf,  // the blade ran on the wrong side of the line
+    still_square,  // the outline of a piece that is no rectangle is not cut yet
+    still_stock,   // a rip or crosscut was forgotten: still the size of its stock
+    off_by_kerf,   // the blade ran on the wrong side of the line
     too_large,
     too_small,
     taper_reversed,
@@ -43,10 +44,12 @@ struct CutFault {
   Verdict verdict = Verdict::does_not_fit;
   std::string where;  // "at the bottom", "at the top", "lower left"; empty = all over
   double measured_mm = 0, wanted_mm = 0;
-  Measured off;                // measured less wanted; out of square: the top's lean to the right
-  std::string other;           // "sheet" or "board"; the other piece; the other corner
-  Turn turn = Turn::sideways;  // of a mirrored piece
-  bool lengthwise = false;     // its width is the length of a stick
+  Measured off;  // measured less wanted; out of square: the top's lean to the right
+  double least_mm = 0, most_mm = 0;  // how far off is accepted; both 0: not said
+  std::string perhaps;               // a slip of the tape that explains it; empty: none does
+  std::string other;                 // "sheet" or "board"; the other piece; the other corner
+  Turn turn = Turn::sideways;        // of a mirrored piece
+  bool lengthwise = false;           // its width is the length of a stick
 };
 
 /// Wood off one side, mm: the greatest width, and at bottom and top, or left and right.
@@ -79,7 +82,9 @@ struct Remedy {
     change_marks,
     fill,
     cut_again,
+    cut_outline,
     measure,
+    measure_again,
     take_again,
     mend_file
   };
@@ -88,6 +93,7 @@ struct Remedy {
   std::string edge;  // trim: "left"; a notch: its corner; change_marks: the other piece
   double by_mm = 0;  // the greatest width taken off (or filled)
   double by_first_mm = 0, by_last_mm = 0;  // of a trim: at bottom and top, or left and right
+  std::string perhaps;                     // measure, take_again: the slip that it may have been
   std::vector<SideTrim> also;              // of a trim: the other sides that are trimmed with it
   Turn turn = Turn::sideways;
   std::vector<Spoil> spoils;

@@ -605,3 +605,110 @@ TEST_CASE("verify: readings of no piece at all - are answered all the same", "[p
   }
   CHECK(right == 0);
 }
+
+namespace {
+
+Polygon trapezoid() {
+  return {{0, 0}, {in(30), 0}, {in(20), in(24)}, {in(4), in(24)}};
+}
+
+// A stick of that length, taped once.
+PieceVerify stick_read(double wanted, double read, double mark = in(1. / 16)) {
+  Shop shop;
+  NeededPiece& piece = shop.need("post", rectangle(wanted, in(3.5)));
+  Stock lumber = *piece.stock;
+  lumber.kind = StockKind::lumber;
+  lumber.sheet[0].reset(), lumber.sheet[1].reset();
+  piece.stock = &lumber;
+  shop.measure("post", rectangle(read, in(3.5)), mark);
+  return shop.answer().pieces[0];
+}
+
+}  // namespace
+
+TEST_CASE("verify: a trapezoid still cut as its rectangle - says so, not that readings disagree") {
+  Shop shop;
+  shop.need("gusset", trapezoid());
+  shop.measure("gusset", rectangle(in(30), in(24)));
+  const PieceVerify piece = shop.answer().pieces[0];
+  CHECK(piece.verdict == Verdict::does_not_fit);
+  REQUIRE(piece.faults.size() == 1);
+  CHECK(piece.faults[0].kind == Kind::still_square);
+  REQUIRE(piece.remedies.size() == 1);
+  CHECK(piece.remedies[0].what == Remedy::Do::cut_outline);
+}
+
+namespace {
+
+/// An outline, and the corners that its diagonals join.
+struct Shape {
+  Polygon outline;
+  int diagonals[2][2];
+};
+
+// What the cutting list checks, taken off `cut`: chords 2 in from the ends, both diagonals.
+PieceAsCut checked(const Shape& shape, const Polygon& cut) {
+  PieceAsCut piece;
+  piece.part = "piece";
+  const Bounds box = bounds_of(cut);
+  const Vec2 size = box.high - box.low;
+  const auto to = [](double at, double mm) {
+    const double mark = in(1. / 16);
+    return CheckedAt{millimetres(at), {millimetres(mark * std::round(mm / mark))}, {}, {}};
+  };
+  for (const double at : {in(2), size.y - in(2)})
+    piece.widths.push_back(to(at, chord_level(cut, box.low.y + at).length()));
+  for (const double at : {in(2), size.x - in(2)})
+    piece.heights.push_back(to(at, chord_upright(cut, box.low.x + at).length()));
+  for (const auto& [a, b] : shape.diagonals)
+    piece.diagonals.push_back(to(0, norm(cut[a] - cut[b])));
+  return piece;
+}
+
+}  // namespace
+
+TEST_CASE("verify: trapezoid, triangle, clipped corner - as needed they fit, leaning they do not") {
+  const Shape shapes[] = {
+      {trapezoid(), {{0, 2}, {1, 3}}},
+      {{{0, 0}, {in(20), 0}, {0, in(20)}}, {{0, 1}, {1, 2}}},
+      {{{0, 0}, {in(22), 0}, {in(22), in(8)}, {in(8), in(22)}, {0, in(22)}}, {{0, 2}, {1, 4}}}};
+  for (const Shape& shape : shapes)
+    for (const double lean : {0., in(.75)}) {
+      INFO(shape.outline.size() << " corners, leaning by " << lean);
+      Polygon cut = shape.outline;
+      for (Vec2& p : cut) p.x += p.y / in(22) * lean;
+      Shop shop;
+      shop.need("piece", shape.outline);
+      shop.cut.pieces.push_back(checked(shape, cut));
+      CHECK((shop.answer().verdict == Verdict::fits) == (lean == 0));
+    }
+}
+
+TEST_CASE("verify: slips of the tape are told before wood is spoiled") {
+  const struct {
+    double wanted, read;
+    std::string says;
+  } slips[] = {{75, 57, "two digits swapped (75\")"},
+               {44, 45, "a burned inch not taken off"},
+               {56, 59, "a 6 read as a 9"}};
+  for (const auto& slip : slips) {
+    INFO(slip.wanted << " read as " << slip.read);
+    const PieceVerify piece = stick_read(in(slip.wanted), in(slip.read));
+    REQUIRE_FALSE(piece.remedies.empty());
+    CHECK(piece.remedies[0].what == Remedy::Do::take_again);
+    CHECK(piece.remedies[0].perhaps == slip.says);
+  }
+  // A quarter is cut wrong as easily as read wrong; 8 in is no slip.
+  for (const double off : {.25, 8.})
+    CHECK(stick_read(in(40), in(40 + off)).faults.at(0).perhaps.empty());
+}
+
+TEST_CASE("verify: what cannot be told is measured again, and it says how much is accepted") {
+  const PieceVerify piece = stick_read(in(75), in(75) - kSawStrays, 0);
+  CHECK(piece.verdict == Verdict::cannot_tell);
+  REQUIRE(piece.faults.size() == 1);
+  CHECK_THAT(piece.faults[0].least_mm, WithinAbs(-kSawStrays, 1e-9));
+  CHECK_THAT(piece.faults[0].most_mm, WithinAbs(kMayBeOver, 1e-9));
+  REQUIRE(piece.remedies.size() == 1);
+  CHECK(piece.remedies[0].what == Remedy::Do::measure_again);
+}
