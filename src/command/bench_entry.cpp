@@ -5,28 +5,17 @@
 #include <cmath>
 
 #include "job/job.h"
+#include "shop/cut_piece.h"
 
 namespace nook {
 namespace {
 
-constexpr double kFromEdge = 25.4;  // mm; where a hooked tape reads well. Chosen
-constexpr double kFarOff = 25.4;    // mm; further from what is wanted is asked again. Chosen
+constexpr double kFarOff = 25.4;  // mm; further from what is wanted is asked again. Chosen
 
-SizeToMeasure width_at(const NeededPiece& piece, double v) {
-  return {v, chord_level(piece.outline, v).length()};
-}
-SizeToMeasure height_at(const NeededPiece& piece, double u) {
-  return {u, chord_upright(piece.outline, u).length()};
-}
-
-// The lower of the two sides' upper ends: above it a width is not edge to edge.
-double sides_end(const Polygon& outline) {
-  double end = 1e300;
-  for (const EdgeSide side : {EdgeSide::left, EdgeSide::right}) {
-    const EdgeRun run = side_of(outline, side);
-    end = std::min(end, std::max(outline[run.first].y, outline[(run.last + 1) % outline.size()].y));
-  }
-  return end;
+std::vector<SizeToMeasure> sizes_of(const std::vector<CutCheck>& checks) {
+  std::vector<SizeToMeasure> sizes;
+  for (const CutCheck& check : checks) sizes.push_back({check.at, check.value});
+  return sizes;
 }
 
 // Figures of one size of one piece that `after` has and `before` has not, the last of them.
@@ -50,19 +39,18 @@ std::optional<Length> added(const PiecesAsCut& before, const PiecesAsCut& after)
 
 }  // namespace
 
-std::vector<PieceToMeasure> to_measure(const std::vector<NeededPiece>& needed) {
+std::vector<PieceToMeasure> to_measure(const Design& design, const FitAnswer& fit) {
   std::vector<PieceToMeasure> pieces;
-  for (const NeededPiece& piece : needed) {
-    const Bounds box = bounds_of(piece.outline);
-    PieceToMeasure found{piece.part, piece.stock->kind == StockKind::lumber, {}, {}, {}};
-    if (found.stick) {
-      const double middle = (box.low.y + box.high.y) / 2;
-      found.widths = {{middle - box.low.y, chord_level(piece.outline, middle).length()}};
+  const std::vector<NeededPiece> needed = needed_pieces(design, fit);
+  for (int k = 0; k < static_cast<int>(needed.size()); ++k) {
+    const CutPiece cut = cut_piece({design, fit}, k, needed[k]);
+    PieceToMeasure found{needed[k].part, cut.stick, {}, {}, {}, {}};
+    if (cut.stick) {
+      found.widths = {{cut.blank.height / 2, cut.blank.width}};
     } else {
-      found.widths = {width_at(piece, kFromEdge),
-                      width_at(piece, sides_end(piece.outline) - kFromEdge)};
-      found.heights = {height_at(piece, kFromEdge), height_at(piece, box.high.x - kFromEdge)};
-      for (const NeededNotch& notch : piece.notches) found.notches.push_back(notch.corner);
+      found.widths = sizes_of(cut.checks.widths), found.heights = sizes_of(cut.checks.heights);
+      if (!cut.contour.empty()) found.diagonals = cut.checks.diagonal_ends;
+      for (const NeededNotch& notch : needed[k].notches) found.notches.push_back(notch.corner);
     }
     pieces.push_back(std::move(found));
   }

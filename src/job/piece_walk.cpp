@@ -41,10 +41,7 @@ struct Bench {
   int index;              // of its table, or of the one to come
   Unit units;
 
-  std::string easy(double mm) const {
-    const Length step = units == Unit::inch ? inches(1) : millimetres(10);
-    return written(millimetres(std::max(step.mm, mm)), {units, step});
-  }
+  std::string exact(double mm) const { return written(millimetres(mm), usual_rounding(units)); }
   std::string path(const std::string& key) const {
     return "piece[" + std::to_string(index) + "]." + key;
   }
@@ -82,7 +79,7 @@ void ask_size(const Bench& bench, const SizeToMeasure& size, const SizeAsked& as
                                               : bench.cut->heights;
   for (const CheckedAt& taken : there)
     if (bench.piece.stick || is_near(taken.at.mm, size.at)) return;
-  const std::string at = bench.easy(size.at), path = bench.path(asked.key);
+  const std::string at = bench.exact(size.at), path = bench.path(asked.key);
   const auto set = setter(bench, asked.key);
   const bool first = there.empty();
   to.push_back({{asked.key + " " + bench.piece.part + " " + at, asked.ask,
@@ -99,22 +96,33 @@ void ask_sizes(const Bench& bench, std::vector<PieceQuestion>& to) {
   for (const SizeToMeasure& size : bench.piece.widths)
     ask_size(bench, size,
              {"widths", bench.piece.stick ? "Length of the " + part + "?"
-                                          : "Width of the " + part + ", " + bench.easy(size.at) +
+                                          : "Width of the " + part + ", " + bench.exact(size.at) +
                                                 " up from its bottom?"},
              to);
   for (const SizeToMeasure& size : bench.piece.heights)
     ask_size(
         bench, size,
-        {"heights", "Height of the " + part + ", " + bench.easy(size.at) + " from its left side?"},
+        {"heights", "Height of the " + part + ", " + bench.exact(size.at) + " from its left side?"},
         to);
+}
+
+// "lower left to upper right, a comma, then the other", or by figures.
+std::string diagonal_ways(const Bench& bench) {
+  if (bench.piece.diagonals.size() != 2)
+    return "lower left to upper right, a comma, then the other";
+  const auto point = [&](Vec2 p) { return "(" + bench.exact(p.x) + ", " + bench.exact(p.y) + ")"; };
+  const auto way = [&](const std::array<Vec2, 2>& ends) {
+    return point(ends[0]) + " to " + point(ends[1]);
+  };
+  return way(bench.piece.diagonals[0]) + ", a comma, then " + way(bench.piece.diagonals[1]) +
+         ", across and up from its lower left corner";
 }
 
 void ask_diagonals(const Bench& bench, std::vector<PieceQuestion>& to) {
   if (bench.piece.stick || (bench.cut && !bench.cut->diagonals.empty())) return;
   const auto set = setter(bench, "diagonals");
   to.push_back({{"diagonals " + bench.piece.part,
-                 "Both diagonals of the " + bench.piece.part +
-                     ": lower left to upper right, a comma, then the other?",
+                 "Both diagonals of the " + bench.piece.part + ": " + diagonal_ways(bench) + "?",
                  like(bench.units, "91 7/8, 91 15/16", "2334, 2335"), kDiagonalSketch, false,
                  [=](TextEdit& edit, const Answers& answers) -> Done {
                    const std::vector<std::string> two = parts_of(answers.back().text);

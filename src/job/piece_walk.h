@@ -1,9 +1,11 @@
 // The walk through the pieces on the bench: what pieces.toml still lacks, as questions.
 #pragma once
 
+#include <array>
 #include <string>
 #include <vector>
 
+#include "base/vector.h"
 #include "design/as_cut.h"
 #include "job/walk.h"
 
@@ -21,6 +23,8 @@ struct PieceToMeasure {
   bool stick = false;
   std::vector<SizeToMeasure> widths, heights;
   std::vector<std::string> notches;  // corners: "lower left"
+  // Of a piece that is no rectangle: the corners that both diagonals join, from its lower left one.
+  std::vector<std::array<Vec2, 2>> diagonals;
 };
 
 /// A question of the walk, and what its answer should come to; 0 = not foretold.

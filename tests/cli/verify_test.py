@@ -353,10 +353,21 @@ class Entry(unittest.TestCase):
         after = self.file.read_bytes().decode()
         old, new = text.split("\r\n"), after.split("\r\n")
         self.assertEqual([line for line in new if line not in old],
-                         ['widths =  [["1",  "36"], [\'69\', \'36\']]  # one so far',
-                          "heights = [['35', '70']]"])
+                         ['widths =  [["1",  "36"], [\'68\', \'36\']]  # one so far',
+                          "heights = [['34', '70']]"])
         self.assertEqual([line for line in old if line not in new],
                          ['widths =  [["1",  "36"]]  # one so far'])
+
+    def test_the_entry_asks_where_the_cutting_list_checks(self):
+        self.enter(ANSWERS + ["done"])
+        cut = json.loads(subprocess.run([PROGRAM, "cut", str(self.job.folder), "--json"],
+                                        capture_output=True, text=True).stdout)
+        for piece in self.pieces():
+            checks = next(p for p in cut["pieces"] if p["part"] == piece["part"])["checks"]
+            for key in ("widths", "heights"):
+                spots = [float(w[0]) * INCH for w in piece[key]]
+                for spot, check in zip(spots, checks[key], strict=True):
+                    self.assertAlmostEqual(spot, check[0], delta=INCH / 32)
 
     def test_a_size_far_from_what_the_room_needs_is_asked_again_and_kept_struck(self):
         done = self.enter(["63", "36", "39", "keep", "done"])
