@@ -5,6 +5,8 @@
 #include <cmath>
 #include <utility>
 
+#include "design/fitting.h"
+
 namespace nook {
 namespace {
 
@@ -26,7 +28,7 @@ bool cuts_one_side(const Design& design, const Candidate& candidate) {
     const auto* refitted = std::get_if<ContactRefitted>(&step);
     if (!refitted) return false;
     const Contact& contact = design.contacts[refitted->contact];
-    const bool cut = refitted->by == Fitting::taper || refitted->by == Fitting::scribe;
+    const bool cut = is_cut_to_fit(refitted->by);
     const bool newly = (cut && contact.by != refitted->by) || (refitted->notch && !contact.notch);
     const EdgeSide* side = std::get_if<EdgeSide>(&contact.edge);
     const bool level = side && (*side == EdgeSide::bottom || *side == EdgeSide::top);

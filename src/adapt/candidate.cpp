@@ -9,6 +9,7 @@
 #include "adapt/reshape.h"
 #include "adapt/rungs.h"
 #include "base/measured.h"
+#include "fit/joint.h"
 
 namespace nook {
 namespace {
@@ -81,7 +82,7 @@ Vec3 way_out_of(const Piece& piece, const EdgeChoice& edge) {
   if (const PieceFace* face = std::get_if<PieceFace>(&edge))
     return *face == PieceFace::front ? frame.w : -frame.w;
   const Polygon& outline = piece.drawn->outline;
-  const EdgeRun run = edges_meant(edge, outline);
+  const EdgeRun run = run_of(edge, outline);
   const Vec2 d = outline[(run.last + 1) % outline.size()] - outline[run.first];
   const Vec2 out = (-1 / norm(d)) * left_of(d);
   return out.x * frame.u + out.y * frame.v;
@@ -101,7 +102,7 @@ Ladder group_moved(const Workbench& bench, const Flaw& flaw, int piece, Vec3 way
 Candidate run_set_out(const Workbench& bench, const Flaw& flaw, int piece, const EdgeChoice& edge,
                       Vec2 ends) {
   const Piece& of = bench.answer.pieces[piece];
-  const EdgeRun run = edges_meant(edge, of.drawn->outline);
+  const EdgeRun run = run_of(edge, of.drawn->outline);
   const char* kind = ends.x != ends.y ? "taper" : ends.x < 0 ? "trim" : "lengthen";
   return {of.drawn->name, kind, flaw.text, "", {RunSetOut{of.part, run, ends, edge_words(edge)}}};
 }

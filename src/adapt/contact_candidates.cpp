@@ -8,13 +8,16 @@
 #include "adapt/obstacles.h"
 #include "adapt/reshape.h"
 #include "base/measured.h"
+#include "design/fitting.h"
+#include "design/side.h"
+#include "fit/joint.h"
 #include "fit/joint_gaps.h"
 #include "fit/straight_cut.h"
+#include "fit/touching.h"
 
 namespace nook {
 namespace {
 
-constexpr double kTouching = 0.1;                            // mm; the rule of clashes
 constexpr double kEasyScribe = kMillimetresPerInch * 3 / 8;  // common practice, no source
 constexpr double kBevel = kMillimetresPerInch / 32;          // less is not seen; chosen
 
@@ -94,7 +97,7 @@ Vec2 gap_at_ends(const Asked& asked) {
   for (const GapPoint& p : asked.contact.line) line.push_back({p.at, p.gap});
   const StraightCut cut = straight_cut(line);
   const Polygon& outline = asked.piece().drawn->outline;
-  const EdgeRun run = edges_meant(asked.how().edge, outline);
+  const EdgeRun run = run_of(asked.how().edge, outline);
   const int n = static_cast<int>(outline.size());
   const Vec2 a = outline[run.first], b = outline[(run.last + 1) % n];
   const EdgeSide* side = std::get_if<EdgeSide>(&asked.how().edge);
@@ -104,8 +107,7 @@ Vec2 gap_at_ends(const Asked& asked) {
       length += norm(outline[(run.first + k + 1) % n] - outline[(run.first + k) % n]);
     return {cut.at, cut.at + cut.slope * length};
   }
-  const bool upright = *side == EdgeSide::left || *side == EdgeSide::right;
-  const double from = upright ? a.y : a.x, to = upright ? b.y : b.x;
+  const double from = upright(*side) ? a.y : a.x, to = upright(*side) ? b.y : b.x;
   return {cut.at + cut.slope * from, cut.at + cut.slope * to};
 }
 
@@ -167,7 +169,7 @@ void add_covers(const Asked& asked, List& list) {
 }
 
 bool uncut(Fitting by) {
-  return by != Fitting::taper && by != Fitting::scribe && by != Fitting::filler;
+  return !is_cut_to_fit(by) && by != Fitting::filler;
 }
 
 // A scribe that comes closer than something else allows is left that much wild.

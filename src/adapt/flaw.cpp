@@ -8,11 +8,11 @@
 
 #include "base/measured.h"
 #include "base/normal.h"
+#include "design/fitting.h"
+#include "fit/touching.h"
 
 namespace nook {
 namespace {
-
-constexpr double kTouching = 0.1;  // mm; overlap less deep is touching. From the rule of clashes
 
 struct Writer {
   const FitAnswer& answer;
@@ -34,7 +34,7 @@ std::string edge_words(const Contact& how) {
 }
 
 bool is_cut(const Contact& how) {
-  return how.by == Fitting::taper || how.by == Fitting::scribe || how.by == Fitting::filler;
+  return is_cut_to_fit(how.by) || how.by == Fitting::filler;
 }
 
 // How far a contact is from being missed.

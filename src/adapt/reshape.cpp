@@ -119,11 +119,6 @@ void count_from(Writer& w, Vec2 low) {
 
 }  // namespace
 
-EdgeRun edges_meant(const EdgeChoice& edge, const Polygon& outline) {
-  if (const EdgeSide* side = std::get_if<EdgeSide>(&edge)) return side_of(outline, *side);
-  return std::get<EdgeRun>(edge);
-}
-
 Polygon shifted(const Polygon& outline, const EdgeRun& run, double first_mm, double last_mm) {
   const int n = static_cast<int>(outline.size());
   const int edges = (run.last - run.first + n) % n + 1;

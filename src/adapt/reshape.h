@@ -8,9 +8,6 @@
 
 namespace nook {
 
-/// The edges of an outline that a contact means. Requires: no face.
-EdgeRun edges_meant(const EdgeChoice& edge, const Polygon& outline);
-
 /// The outline with a run of edges shifted outward: by `first_mm` at the run's first point, by
 /// `last_mm` at its last, straight between. Negative: inward.
 Polygon shifted(const Polygon& outline, const EdgeRun& run, double first_mm, double last_mm);

@@ -7,6 +7,8 @@
 #include <numbers>
 #include <set>
 
+#include "design/fitting.h"
+
 namespace nook {
 namespace {
 
@@ -66,8 +68,7 @@ void add_standing(const std::vector<Joint>& joints, const Assembly& group, std::
   for (int j : group.joints) {
     const Contact& how = *joints[j].how;
     if (how.meets != "floor" || how.by == Fitting::clear) continue;
-    const bool cuts = how.by == Fitting::scribe || how.by == Fitting::taper;
-    (cuts ? cut : feet).insert(joints[j].piece);
+    (is_cut_to_fit(how.by) ? cut : feet).insert(joints[j].piece);
   }
   if (feet.empty()) feet = cut;
 }

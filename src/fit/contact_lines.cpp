@@ -4,6 +4,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "design/fitting.h"
+
 namespace nook {
 namespace {
 
@@ -80,7 +82,7 @@ void fill_worst_row(const JointTrials& judge, ContactFit& found) {
 
 JointState JointTrials::state(int room) const {
   const Fitting by = joint.how->by;
-  const bool cut = by == Fitting::taper || by == Fitting::scribe || by == Fitting::filler;
+  const bool cut = is_cut_to_fit(by) || by == Fitting::filler;
   if (room > 0 && !cut) return brief_state_of(trials.layout, joint, gaps(room));
   JointState s = state_of(trials.layout, joint, gaps(room));
   if (s.met) s.wood = wood_of(trials.layout, joint, trials.placings[room], s.deepest);

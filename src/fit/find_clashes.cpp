@@ -5,14 +5,15 @@
 #include <cmath>
 #include <map>
 
+#include "design/fitting.h"
 #include "fit/find_notches.h"
 #include "fit/obstacle_solid.h"
 #include "fit/surface_ahead.h"
+#include "fit/touching.h"
 
 namespace nook {
 namespace {
 
-constexpr double kDeepest = 0.1;  // mm; from the rule of clashes
 constexpr double kNear = 20;  // mm; pairs further apart in the adjusted room do not meet in a draw
 
 // One pair's overlap in every room.
@@ -81,8 +82,7 @@ class ClashFinder {
   bool cut_on_purpose(const Guard& guard) const {
     const auto& joints = trials_.layout.joints;
     return std::any_of(joints.begin(), joints.end(), [&](const Joint& j) {
-      return j.piece == guard.piece && j.meets == guard.surface &&
-             (j.how->by == Fitting::scribe || j.how->by == Fitting::taper);
+      return j.piece == guard.piece && j.meets == guard.surface && is_cut_to_fit(j.how->by);
     });
   }
 
@@ -103,8 +103,7 @@ class ClashFinder {
 
   void look_at_joint(int j) {
     const Joint& joint = trials_.layout.joints[j];
-    const Fitting by = joint.how->by;
-    if (!joint.can_meet || by == Fitting::scribe || by == Fitting::taper) return;
+    if (!joint.can_meet || is_cut_to_fit(joint.how->by)) return;
     if (joint.meets.kind == Surface::Kind::part) return;  // looked at as solids
     for (int r = 0; r < trials_.rooms(); ++r)
       for (std::size_t f = 0; f < joint.feelers.size(); ++f) {
@@ -153,7 +152,7 @@ class ClashFinder {
     const Frame& frame = trials_.placings[room].frames[p];
     const double along =
         apart_along(near.adjusted, obstacle.corners, obstacle.frame, near.cell->corners, frame);
-    if (along >= -kDeepest / 2) return;
+    if (along >= -kTouching / 2) return;
     const double depth = -apart(obstacle.cell(), obstacle.frame, *near.cell, frame).distance;
     if (depth > 0) note(p, name, room, depth, obstacle.frame.at);
   }
@@ -193,7 +192,7 @@ class ClashFinder {
   static double depth_in(const std::vector<Frame>& frames, const CellSolid& a, const CellSolid& b,
                          const Apart& adjusted) {
     const Frame &fa = frames[a.piece], &fb = frames[b.piece];
-    if (apart_along(adjusted, a.corners, fa, b.corners, fb) >= -kDeepest / 2) return 0;
+    if (apart_along(adjusted, a.corners, fa, b.corners, fb) >= -kTouching / 2) return 0;
     return -apart(a, fa, b, fb).distance;
   }
 
@@ -201,7 +200,7 @@ class ClashFinder {
   bool cut_to_fit(int a, int b) const {
     const auto& joints = trials_.layout.joints;
     return std::any_of(joints.begin(), joints.end(), [&](const Joint& j) {
-      if (j.how->by != Fitting::scribe && j.how->by != Fitting::taper) return false;
+      if (!is_cut_to_fit(j.how->by)) return false;
       const auto meets = [&](int p) {
         return std::find(j.parts.begin(), j.parts.end(), p) != j.parts.end();
       };
@@ -223,9 +222,9 @@ std::vector<ClashFit> find_clashes(const Trials& trials, const std::vector<Notch
   std::vector<ClashFit> clashes;
   for (const auto& [pair, overlap] : ClashFinder(trials, notches).all()) {
     Holds holds(trials.rooms());
-    holds.set(0, overlap.depth.adjusted <= kDeepest);
+    holds.set(0, overlap.depth.adjusted <= kTouching);
     for (std::size_t r = 0; r < overlap.depth.drawn.size(); ++r)
-      holds.set(static_cast<int>(r) + 1, overlap.depth.drawn[r] <= kDeepest);
+      holds.set(static_cast<int>(r) + 1, overlap.depth.drawn[r] <= kTouching);
     all_hold.both(holds);
     ClashFit clash;
     clash.piece = pair.first;
@@ -237,7 +236,7 @@ std::vector<ClashFit> find_clashes(const Trials& trials, const std::vector<Notch
     clash.at = overlap.at;
     clash.chance = holds.chance();
     clash.verdict = holds.verdict(sure);
-    if (clash.depth_mm > kDeepest || clash.verdict != Verdict::fits) clashes.push_back(clash);
+    if (clash.depth_mm > kTouching || clash.verdict != Verdict::fits) clashes.push_back(clash);
   }
   std::stable_sort(clashes.begin(), clashes.end(),
                    [](const ClashFit& a, const ClashFit& b) { return a.depth_mm > b.depth_mm; });

@@ -4,16 +4,16 @@
 #include <algorithm>
 #include <cmath>
 
+#include "design/fitting.h"
 #include "fit/contact_lines.h"
 #include "fit/joint_ahead.h"
 #include "fit/room_to_move.h"
+#include "fit/touching.h"
 
 namespace nook {
 namespace {
 
-constexpr double kTouching = 0.1;   // mm; overlap less deep is touching. From the rule of clashes
 constexpr double kSameGap = 0.005;  // mm; of equally narrow spots the first is named
-constexpr double kRadian = 57.29577951308232;
 
 // How unlike the adjusted gaps those of a draw are: what a cut made beforehand leaves open.
 double left_by_forecut(const JointTrials& judge, int room) {
@@ -31,14 +31,10 @@ double left_by_forecut(const JointTrials& judge, int room) {
 // The gap that the verdict is by.
 double judged_gap(const JointTrials& judge, const JointState& state, int room, double move) {
   const Contact& how = *judge.joint.how;
-  const bool cut = how.by == Fitting::taper || how.by == Fitting::scribe;
+  const bool cut = is_cut_to_fit(how.by);
   if (!cut && how.by != Fitting::filler) return state.most;
   const double left = left_by(how, state, move).most;
   return how.shop && cut ? left + left_by_forecut(judge, room) : left;
-}
-
-bool overlap_is_cut(const Contact& how) {
-  return how.by == Fitting::scribe || how.by == Fitting::taper;
 }
 
 // The wood that may go: what the piece stands off its drawn place, as far as it may come closer,
@@ -53,7 +49,7 @@ void fill_cut(const JointState& state, const JointTrials& judge, ContactFit& fou
   if (judge.joint.face)
     length = std::abs(judge.joint.spots.back().along - judge.joint.spots.front().along);
   found.taper_mm = std::abs(state.cut.slope) * length;
-  found.taper_deg = std::abs(std::atan(state.cut.slope)) * kRadian;
+  found.taper_deg = in_degrees({std::abs(std::atan(state.cut.slope))});
   found.scribe_mm = std::max(0.0, state.most);
   const auto touches = std::find_if(found.line.begin(), found.line.end(), [&](const GapPoint& p) {
     return p.gap < state.least + kSameGap;
@@ -84,7 +80,7 @@ void judge_rooms(const JointTrials& judge, double sure, double move, ContactFit&
     const JointState state = judge.state(r);
     const double far = how.by == Fitting::taper ? wood_within(state, move) : move;
     told.add(r, !state.met ? kReach : clear_of ? state.deepest : state.most);
-    const bool clear = overlap_is_cut(how) || state.deepest >= -kTouching;
+    const bool clear = is_cut_to_fit(how.by) || state.deepest >= -kTouching;
     const double judged = state.met ? judged_gap(judge, state, r, far) : kReach;
     holds.set(r, clear_of ? !state.met || state.deepest >= found.allow - kClearTolerance
                           : clear && judged <= found.allow + 1e-6);
@@ -148,7 +144,7 @@ ContactFit met_nothing(const JointTrials& judge, ContactFit found, Holds& all_ho
 // Asked only where the answer counts: the edge is cut, or the piece stands off its drawn place.
 RoomToMove may_come_closer(const JointTrials& judge, const JointState& state, double wish) {
   const bool stands_off = state.wood > std::max(0.0, -state.deepest) + kTouching;
-  if (!overlap_is_cut(*judge.joint.how) && !stands_off) return {};
+  if (!is_cut_to_fit(judge.joint.how->by) && !stands_off) return {};
   return room_to_move(judge.trials, judge.index, wish);
 }
 
@@ -164,7 +160,7 @@ ContactFit find_contact(const Trials& trials, int index, double sure, Holds& all
   fill_cut(state, judge, found);
   const RoomToMove move = may_come_closer(judge, state, found.scribe_mm);
   found.wood_mm = wood_within(state, move.distance);
-  if (overlap_is_cut(how)) found.spoils = move.spoils;
+  if (is_cut_to_fit(how.by)) found.spoils = move.spoils;
   const Left left = left_by(how, state, how.by == Fitting::taper ? found.wood_mm : move.distance);
   found.after = {left.least, left.most};
   judge_rooms(judge, sure, move.distance, found, all_hold);

@@ -6,6 +6,7 @@
 #include <optional>
 
 #include "design/grain.h"
+#include "fit/joint.h"
 
 namespace nook {
 namespace {
@@ -37,8 +38,7 @@ std::optional<double> left_open(const ContactFit& contact) {
 // The outward direction of the edge a contact speaks of, in u, v; nothing for a face.
 Vec2 outward(const ContactFit& contact, const Polygon& outline) {
   if (std::holds_alternative<PieceFace>(contact.how->edge)) return {};
-  const EdgeSide* side = std::get_if<EdgeSide>(&contact.how->edge);
-  const EdgeRun run = side ? side_of(outline, *side) : std::get<EdgeRun>(contact.how->edge);
+  const EdgeRun run = run_of(contact.how->edge, outline);
   const Vec2 d = outline[(run.last + 1) % outline.size()] - outline[run.first];
   return norm(d) > 0 ? (-1 / norm(d)) * left_of(d) : Vec2{};
 }

@@ -5,6 +5,7 @@
 #include <cmath>
 #include <set>
 
+#include "design/side.h"
 #include "fit/notch_edge.h"
 #include "fit/notch_shape.h"
 #include "fit/notch_warnings.h"
@@ -42,7 +43,7 @@ std::vector<NotchFit::Step> steps_of(const Polygon& polygon, const Joint& joint,
                                      const NotchZone& zone) {
   const EdgeLine line = edge_line(joint, zone);
   const EdgeSide* side = std::get_if<EdgeSide>(&joint.how->edge);
-  const bool along_v = side && (*side == EdgeSide::left || *side == EdgeSide::right);
+  const bool along_v = side && upright(*side);
   std::vector<NotchFit::Step> steps;
   for (const Vec2 p : simplified(polygon, kFollows)) {
     const double deep = dot(p - line.at, line.inwards());

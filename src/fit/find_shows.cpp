@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "design/fitting.h"
 #include "fit/find_covered.h"
 #include "solid/boolean.h"
 #include "solid/cells.h"
@@ -126,7 +127,7 @@ void look_at_symmetry(const Trials& trials, const std::vector<ContactFit>& conta
   double gone[2] = {0, 0};  // left, right
   for (const ContactFit& c : contacts) {
     const EdgeSide* side = std::get_if<EdgeSide>(&c.how->edge);
-    const bool cut = c.how->by == Fitting::scribe || c.how->by == Fitting::taper;
+    const bool cut = is_cut_to_fit(c.how->by);
     if (c.piece != piece || !side || !cut || !c.meets_anything) continue;
     if (*side == EdgeSide::left) gone[0] = c.scribe_mm;
     if (*side == EdgeSide::right) gone[1] = c.scribe_mm;

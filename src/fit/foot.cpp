@@ -3,7 +3,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <numbers>
 
 namespace nook {
 namespace {
@@ -50,7 +49,7 @@ Slopes slopes_of(const Frame& frame, const FootEdge& foot, Vec3 up) {
 }
 
 double degrees_of(double slope) {
-  return std::atan(slope) * 180 / std::numbers::pi;
+  return in_degrees({std::atan(slope)});
 }
 
 bool lies(const Frame& frame) {

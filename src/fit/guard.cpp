@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "fit/joint_builder.h"
+#include "fit/touching.h"
 #include "solid/simplified.h"
 
 namespace nook {
@@ -12,8 +13,8 @@ namespace {
 
 constexpr double kNear = 80;  // mm; pieces further off are not pushed so far. Chosen
 constexpr double kStep = 50;  // mm between spots; chosen
-constexpr double kStray =
-    0.1;  // mm; corners that stray less are none: overlap less deep is touching
+// Corners that stray less from the line of the others are none.
+constexpr double kStray = kTouching;
 constexpr double kFlat = 0.9;  // cosine; a face this parallel to a surface is looked at all over
 
 Vec3 inward(const RoomShape& room, Surface surface) {

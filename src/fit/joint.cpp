@@ -3,7 +3,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <numbers>
 #include <set>
 
 #include "fit/joint_builder.h"
@@ -14,7 +13,7 @@ namespace nook {
 namespace {
 
 constexpr double kNear = 40;  // mm; a block this near a feeler's path may be met in a draw. Chosen
-const double kFlatLimit = std::cos(30 * std::numbers::pi / 180);  // from the gap's definition
+const double kFlatLimit = direction(degrees(30)).cos;  // from the gap's definition
 
 bool near_block(const SiteView& view, int wall, const BlockHere& here, Vec2 spot) {
   const double low = view.z_of(here.block->height_from, wall, spot.x);

@@ -70,7 +70,7 @@ void notch_blocks(Feeler& feeler, const std::vector<int>& stops);
 /// room to room, and a face is asked much faster than a body.
 void keep_faces(Joint& joint, const Frame& frame, const std::vector<Standing>& parts);
 
-/// The edges a contact speaks of, as points of the outline in order, first to last.
+/// The edges a contact speaks of. Requires: no face. And their points in the outline's order.
 EdgeRun run_of(const EdgeChoice& edge, const Polygon& outline);
 Polygon run_points(const EdgeRun& run, const Polygon& outline);
 

@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "design/side.h"
 #include "fit/joint_builder.h"
 #include "solid/simplified.h"
 
@@ -154,7 +155,7 @@ std::vector<double> breaks_of(const JointBuilder& b, const Joint& joint,
 double along_of(const EdgeChoice& edge, Vec2 uv, double t) {
   const EdgeSide* side = std::get_if<EdgeSide>(&edge);
   if (!side) return t;
-  return *side == EdgeSide::left || *side == EdgeSide::right ? uv.y : uv.x;
+  return upright(*side) ? uv.y : uv.x;
 }
 
 bool in_zone(const std::vector<NotchZone>& zones, double t) {

@@ -6,6 +6,7 @@
 #include <limits>
 
 #include "fit/joint_ahead.h"
+#include "fit/touching.h"
 
 namespace nook {
 namespace {
@@ -20,7 +21,7 @@ ShowFace show_of(const Layout& layout, const Joint& joint) {
 double worse_gap(double a, double b) {
   if (std::isnan(a)) return b;
   if (std::isnan(b)) return a;
-  if (std::min(a, b) < -0.1) return std::min(a, b);
+  if (std::min(a, b) < -kTouching) return std::min(a, b);
   return std::max(a, b);
 }
 

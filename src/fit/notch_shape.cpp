@@ -5,14 +5,14 @@
 #include <cmath>
 
 #include "fit/notch_edge.h"
+#include "fit/touching.h"
 #include "solid/boolean.h"
 #include "solid/cells.h"
 
 namespace nook {
 namespace {
 
-constexpr double kOutside = 50;    // mm that a notch runs out beyond the edge before it is clipped
-constexpr double kCrossing = 0.1;  // mm; a part less deep in the piece only touches it
+constexpr double kOutside = 50;  // mm that a notch runs out beyond the edge before it is clipped
 
 // The profile as cells between neighbouring spots of the zone, each grown by the clearance.
 class Profile {
@@ -63,7 +63,7 @@ double stray(const Trials& trials, double sure, Spot spot) {
 Polygon section_of(const std::vector<Vec3>& corners, double thickness) {
   double low = 1e300, high = -1e300;
   for (Vec3 p : corners) low = std::min(low, p.z), high = std::max(high, p.z);
-  if (high < kCrossing || low > thickness - kCrossing) return {};
+  if (high < kTouching || low > thickness - kTouching) return {};
   Polygon points;
   for (Vec3 p : corners) {
     if (p.z >= 0 && p.z <= thickness) points.push_back({p.x, p.y});

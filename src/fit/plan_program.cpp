@@ -5,6 +5,8 @@
 #include <cmath>
 #include <optional>
 
+#include "fit/touching.h"
+
 namespace nook {
 namespace {
 
@@ -19,7 +21,6 @@ double gap_at(const PlanGap& g, const Moves& x) {
 }
 
 constexpr double kSame = 1e-4;  // mm; overlaps this equal are settled together
-constexpr double kReal = 0.1;   // mm; an overlap deeper than this is told. As for clashes
 
 // What a half-plane is about: a gap and what is asked of it, or a sign of the price.
 enum class Asked : std::int64_t { price = 1, overlap, kept, closed, settled };
@@ -196,7 +197,7 @@ Moves tight_first(const std::vector<PlanGap>& gaps, const Wishes& wishes) {
 Moves pushed_home(const std::vector<PlanGap>& gaps, const Wishes& wishes, StopsOnTheWay& stops) {
   std::optional<Program> program(std::in_place, gaps, Moves{}, stops);
   // What does not go in anyway is not slid off its tight targets to overlap a little less.
-  if (settle_overlap(*program) > kReal && !wishes.tight.empty()) {
+  if (settle_overlap(*program) > kTouching && !wishes.tight.empty()) {
     program.emplace(gaps, tight_first(gaps, wishes), stops);
     settle_overlap(*program);
   }

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "design/fitting.h"
 #include "fit/joint_ahead.h"
 #include "fit/push.h"
 
@@ -12,10 +13,6 @@ namespace {
 constexpr double kUpright = 0.1;        // a gap that changes less in plan is a matter of height
 constexpr double kFar = 60;             // mm; further off nothing is run into. Chosen
 constexpr double kNearestCorners = 20;  // mm behind the nearest corner of a cell; chosen
-
-bool to_be_cut(const Contact& how) {
-  return how.by == Fitting::scribe || how.by == Fitting::taper;
-}
 
 }  // namespace
 
@@ -128,7 +125,7 @@ void Push::add_joints(const Here& here, std::vector<PlanGap>& gaps) const {
     const std::vector<Standing> parts = parts_of(hold, here.moved);
     JointAhead ahead(view_, layout_.site.fields(), joint, frame, parts);
     const int body = static_cast<int>(&hold - pulls_.holds.data());
-    PlanGap gap{0, {}, joint.how->gap.mm, to_be_cut(*joint.how), hold.target, body, 0};
+    PlanGap gap{0, {}, joint.how->gap.mm, is_cut_to_fit(joint.how->by), hold.target, body, 0};
     const std::size_t before = gaps.size();
     for (int s = 0; s < static_cast<int>(joint.spots.size()); ++s) {
       if (!asked(joint.spots[s], view_)) continue;

@@ -4,22 +4,19 @@
 #include <algorithm>
 #include <cmath>
 
+#include "design/fitting.h"
 #include "fit/find_covered.h"
+#include "fit/touching.h"
 
 namespace nook {
 namespace {
 
 constexpr double kEndless = 1e9;   // mm; nothing stops it
 constexpr double kSideways = 0.1;  // cosine; a contact this square to the move is not changed by it
-constexpr double kTouching = 0.1;  // mm; as for clashes
 
 Vec3 way_of(const Trials& trials, const Joint& joint) {
   if (joint.feelers.empty()) return {};
   return ray_of(joint.feelers.front(), trials.placings[0].frames[joint.piece]).way;
-}
-
-bool cut_to_fit(const Contact& how) {
-  return how.by == Fitting::scribe || how.by == Fitting::taper;
 }
 
 class Mover {
@@ -55,7 +52,7 @@ class Mover {
     const std::string what = trials_.layout.scene.pieces[other.piece].name + ", " +
                              other.how->edge_given + " at the " + other.how->meets;
     const bool clear = other.how->by == Fitting::clear;
-    if (closing > 0 && cut_to_fit(*other.how)) return;  // more of its own wood is cut
+    if (closing > 0 && is_cut_to_fit(other.how->by)) return;  // more of its own wood is cut
     if (closing > 0) bound((state.least - (clear ? other.how->gap.mm : 0)) / closing, what);
     if (closing < 0 && !clear) bound((allowed_gap(*other.how) - state.most) / -closing, what);
   }

@@ -6,6 +6,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "design/fitting.h"
+#include "fit/touching.h"
 #include "sheet/contact_gap.h"
 #include "sheet/fit_wood.h"
 #include "sheet/fit_words.h"
@@ -141,7 +143,7 @@ std::string butt_words(const ContactWords& w) {
     return press_words(w) + "what is left of it comes off this edge";
   if (w.contact.gap.least < -w.half_step())
     return fmt::format("take {} off this edge, or move the piece", w.length(-w.contact.gap.least));
-  if (w.contact.gap.least < -0.1) return "ease this edge with a plane until it goes in";
+  if (w.contact.gap.least < -kTouching) return "ease this edge with a plane until it goes in";
   return askew_foot(w) ? foot_words(w) : close_words(w);
 }
 
@@ -184,15 +186,15 @@ std::string remedy_words(const ContactWords& w) {
       return fmt::format("the strip leaves {} beside it: scribe the strip, or cover it with trim",
                          w.length(w.contact.after.most));
     case Fitting::caulk:
-      return w.contact.gap.least < -0.1
+      return w.contact.gap.least < -kTouching
                  ? butt_words(w)
                  : "too wide for caulk: scribe the edge or cover it with trim" + missing_words(w);
     case Fitting::trim:
-      return w.contact.gap.least < -0.1
+      return w.contact.gap.least < -kTouching
                  ? butt_words(w)
                  : "wider than the trim covers: take a wider one, or scribe the edge";
     case Fitting::shim:
-      if (w.contact.gap.least < -0.1) return butt_words(w);
+      if (w.contact.gap.least < -kTouching) return butt_words(w);
       return askew_foot(w)
                  ? foot_words(w)
                  : "too much for shims: pack it out with a strip of wood, or plane the high spot";
@@ -265,7 +267,7 @@ Finding contact_finding(const FitAnswer& fit, const ContactFit& contact, const S
                  : contact.verdict == Verdict::cannot_tell ? ready_words(w)
                                                            : remedy_words(w);
   const Fitting by = contact.how->by;
-  if (contact.verdict == Verdict::does_not_fit || by == Fitting::scribe || by == Fitting::taper)
+  if (contact.verdict == Verdict::does_not_fit || is_cut_to_fit(by))
     finding.next = past_obstacles(w, finding.next);
   if (contact.past_mm > 0) {
     finding.what += fmt::format("; {} of it lies past the end of the {} as measured",
@@ -275,7 +277,7 @@ Finding contact_finding(const FitAnswer& fit, const ContactFit& contact, const S
     return finding;
   }
   if (contact.verdict == Verdict::fits || contact.how->by == Fitting::clear) return finding;
-  const bool binds = contact.gap.most <= contact.allow && contact.gap.least < -0.1;
+  const bool binds = contact.gap.most <= contact.allow && contact.gap.least < -kTouching;
   if (contact.verdict == Verdict::cannot_tell)
     finding.what += fmt::format("; up to {} is accepted", w.length(contact.allow));
   else if (!binds)

@@ -6,6 +6,7 @@
 
 #include "base/diagnostic.h"
 #include "design/piece.h"
+#include "fit/joint.h"
 #include "job/job.h"
 
 using namespace nook;
@@ -36,7 +37,7 @@ Revision panel(const std::string& shape = "{ size = ['40', '30'] }") {
 
 Revision set_out_by(const Revision& draft, EdgeSide side, Vec2 ends) {
   const Part& part = draft.design->parts[0];
-  const EdgeRun run = edges_meant(side, part.outline);
+  const EdgeRun run = run_of(side, part.outline);
   const auto edited = redrawn(draft, reshape(*draft.design, 0, set_out(part, run, ends)));
   REQUIRE(edited);
   return *edited;
