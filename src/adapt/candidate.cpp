@@ -9,16 +9,18 @@
 #include "adapt/reshape.h"
 #include "adapt/rungs.h"
 #include "base/measured.h"
+#include "design/side.h"
 #include "fit/joint.h"
 
 namespace nook {
 namespace {
 
-const char* edge_words(const EdgeChoice& edge) {
-  constexpr const char* kWords[] = {"its left side", "its right side", "its bottom side",
-                                    "its top side"};
+// "its left side"; of lumber, which runs from left to right, "its left end".
+std::string edge_words(const EdgeChoice& edge, const Stock& stock) {
   const EdgeSide* side = std::get_if<EdgeSide>(&edge);
-  return side ? kWords[static_cast<int>(*side)] : "that edge";
+  if (!side) return "that edge";
+  const bool end = stock.kind == StockKind::lumber && upright(*side);
+  return fmt::format("its {} {}", name_of(*side), end ? "end" : "side");
 }
 
 Vec3 axis_near(Vec3 way) {
@@ -104,7 +106,8 @@ Candidate run_set_out(const Workbench& bench, const Flaw& flaw, int piece, const
   const Piece& of = bench.answer.pieces[piece];
   const EdgeRun run = run_of(edge, of.drawn->outline);
   const char* kind = ends.x != ends.y ? "taper" : ends.x < 0 ? "trim" : "lengthen";
-  return {of.drawn->name, kind, flaw.text, "", {RunSetOut{of.part, run, ends, edge_words(edge)}}};
+  const std::string words = edge_words(edge, bench.design.stock[of.drawn->stock]);
+  return {of.drawn->name, kind, flaw.text, "", {RunSetOut{of.part, run, ends, words}}};
 }
 
 Ladder edge_set_out(const Workbench& bench, const Flaw& flaw, int piece, const EdgeChoice& edge,

@@ -54,7 +54,9 @@ std::string contact_words(const Writer& w, const ContactFit& c) {
   std::string gap = "gap " + w.length(most);
   if (most - least > w.rounding.step.mm / 2)
     gap = fmt::format("gap {} to {}", w.length(least), w.length(most));
-  if (c.gap.least < -kTouching) gap = "overlap " + w.length(-c.gap.least);
+  if (c.gap.least < -kTouching)
+    gap = "overlap " + w.length(-c.gap.least) +
+          (most > w.rounding.step.mm / 2 ? ", open " + w.length(most) : "");
   return fmt::format("{}: {}{}, {} is {}", where, gap, w.give(c.gap_sd), w.length(c.allow),
                      c.how->by == Fitting::clear ? "the least" : "accepted");
 }
@@ -69,11 +71,18 @@ void add_contacts(Writer& w) {
   }
 }
 
+// A depth that prints as nothing is none yet.
+std::string overlap_words(const Writer& w, const ClashFit& c) {
+  const double step = w.rounding.step.mm / 2;
+  if (c.depth_mm >= step) return "overlap by " + w.length(c.depth_mm) + w.give(c.sd_mm);
+  return c.most_mm >= step ? "touch, and may overlap by up to " + w.length(c.most_mm)
+                           : "touch, and may bind";
+}
+
 void add_clashes(Writer& w) {
   for (int i = 0; i < static_cast<int>(w.answer.clashes.size()); ++i) {
     const ClashFit& c = w.answer.clashes[i];
-    const std::string words = fmt::format("{} and the {} overlap by {}{}", c.part, c.with,
-                                          w.length(c.depth_mm), w.give(c.sd_mm));
+    const std::string words = fmt::format("{} and the {} {}", c.part, c.with, overlap_words(w, c));
     w.findings.push_back({Flaw::Kind::clash, i, key_of("clash", c.part, c.with, 0), words,
                           c.verdict, c.depth_mm, c.chance, c.sd_mm, kTouching - c.depth_mm});
   }

@@ -120,9 +120,13 @@ struct Teller {
     if (x == y)
       return fmt::format(fmt::runtime(x < 0 ? "take {} off {}" : "leave {} more on {}"),
                          writer.length(std::abs(x)), s.side);
-    std::string taper = "taper that side by " + writer.length(std::abs(x - y));
+    const bool end = s.side.ends_with(" end");
+    const std::string taper =
+        fmt::format("taper that {} by {}", end ? "end" : "side", writer.length(std::abs(x - y)));
     const double grows = std::max(x, y);
-    return grows > 0 ? fmt::format("{}, the blank {} wider", taper, writer.length(grows)) : taper;
+    if (grows <= 0) return taper;
+    return fmt::format("{}, the blank {} {}", taper, writer.length(grows),
+                       end ? "longer" : "wider");
   }
 };
 
