@@ -14,8 +14,8 @@ namespace nook {
 /// A width at a height, or a height at a distance from the left.
 struct CheckedAt {
   Length at;
-  std::vector<Length> measured;  // the same thing once or more
-  std::optional<Length> sd;
+  std::vector<Length> measured;           // the same thing once or more
+  std::vector<std::optional<Length>> sd;  // of each of them, as stated; empty = of none
   Place place;
 };
 struct NotchAsCut {

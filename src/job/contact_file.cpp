@@ -124,6 +124,10 @@ void read_allowances(const Table& table, Contact& contact) {
   Source& source = table.source();
   if (const Node* by = table.find({"by"})) read_by(source, *by, contact);
   contact.clearance = table.length({"clearance"}).value_or(contact.clearance);
+  if (table.has("clearance") && !contact.notch)
+    source.fault(table.place_of("clearance"), "the clearance of a notch that 'by' does not ask for",
+                 "key-without-meaning",
+                 "add \"notch\" to by; how wide a gap may be is said by gap and allow");
   using W = Word<bool>;
   const auto profile = table.word<bool>({"notch"}, {W{"square", false}, W{"profile", true}});
   contact.notch_profile = profile.value_or(false);
@@ -131,6 +135,10 @@ void read_allowances(const Table& table, Contact& contact) {
     source.fault(table.place_of("notch"), "a notch that 'by' does not ask for",
                  "key-without-meaning", "add \"notch\" to by");
   contact.shop = table.flag({"shop"}).value_or(false);
+  const bool cut = contact.by == Fitting::taper || contact.by == Fitting::scribe;
+  if (contact.shop && !cut)
+    source.fault(table.place_of("shop"), "'shop' without a line to cut", "key-without-meaning",
+                 "it goes with by = \"taper\" or \"scribe\"");
   contact.keep = table.flag({"keep"}).value_or(false);
   contact.gap = table.length({"gap"}).value_or(Length{});
   contact.allow = table.length({"allow"});

@@ -12,11 +12,8 @@ namespace {
 
 using namespace room_keys;
 
-// Where a mark stands: corner, wall of the corner, from the line, height and along in nanometres.
+// Where a mark stands: corner, wall of the corner, from the line, height and along in nanometers.
 using Spot = std::tuple<int, int, bool, long long, long long>;
-long long nanometres(Length x) {
-  return std::llround(x.mm * 1e6);
-}
 
 // What the readers of one [[corner]] share.
 struct CornerFile {
@@ -108,6 +105,7 @@ void read_angle_reading(CornerFile& at, const Node& node, int i) {
   angle.struck = table.flag({"struck"}).value_or(false);
   angle.note = table.text({"note"}).value_or("");
   if (!at.source().sound_since(before)) return;
+  ++at.source().readings;
   angle.given = table.find({"is"})->text;
   check_angle(at.source(), table, angle);
   at.corner.angles.push_back(std::move(angle));
@@ -147,7 +145,7 @@ void read_corner(RoomFile& file, const Node& node, int index, std::map<Spot, std
                 number ? file.survey.corners[*number] : nowhere,
                 number.value_or(-1),
                 walls && walls->first > walls->second,
-                height_in(table).value_or(Height{millimetres(1000), false, {}}),
+                height_in(table).value_or(kUnsaidHeight),
                 fmt::format("corner[{}]", index)};
   if (at.corner.place.line == 0) {
     at.corner.place = node.place;
@@ -172,7 +170,7 @@ void read_corners(RoomFile& file, const Table& room) {
     Corner corner;
     corner.walls[0] = k;
     corner.walls[1] = k + 1;
-    corner.height.value = millimetres(1000);
+    corner.height = kUnsaidHeight;
     file.survey.corners.push_back(corner);
   }
   std::map<Spot, std::string> marks;

@@ -39,7 +39,7 @@ void read_allowable(const Table& table, Screw& screw) {
       table.source().fault(table.place_of(key), fmt::format("'{}' has no meaning here", key),
                            "key-without-meaning", why);
   if (!structural) return;
-  screw.allowable_n = table.load({"allowable", needed});
+  screw.allowable_n = table.load({"allowable", needed, Range::positive});
   screw.allowable_source = table.text({"source", needed}).value_or("");
 }
 

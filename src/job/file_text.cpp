@@ -11,25 +11,10 @@
 #include <cstring>
 
 #include "base/utf8.h"
+#include "job/descriptor.h"
 
 namespace nook {
 namespace {
-
-// A file descriptor that closes itself.
-class Descriptor {
- public:
-  // Not blocking: a pipe in place of the file must not hold us up.
-  explicit Descriptor(const char* path) : fd_(::open(path, O_RDONLY | O_NONBLOCK | O_CLOEXEC)) {}
-  Descriptor(const Descriptor&) = delete;
-  Descriptor& operator=(const Descriptor&) = delete;
-  ~Descriptor() {
-    if (fd_ >= 0) ::close(fd_);
-  }
-  int get() const { return fd_; }
-
- private:
-  int fd_;
-};
 
 Diagnostic fault(const std::string& name, std::string what, std::string code, std::string help) {
   return {name, {}, std::move(what), std::move(code), std::move(help)};
@@ -78,7 +63,8 @@ Diagnostic utf8_fault(std::string_view text, const std::string& name) {
 
 tl::expected<std::string, Diagnostic> file_text(const std::filesystem::path& path,
                                                 const std::string& name) {
-  const Descriptor file(path.c_str());
+  // Not blocking: a pipe in place of the file must not hold us up.
+  const Descriptor file(::open(path.c_str(), O_RDONLY | O_NONBLOCK | O_CLOEXEC));
   const int error = errno;
   if (file.get() < 0) {
     std::error_code ignored;

@@ -1,6 +1,7 @@
 // Reads floor, ceiling, what is installed and the way in, of room.toml.
 #include <fmt/format.h>
 
+#include "design/design.h"
 #include "job/room_file.h"
 
 namespace nook {
@@ -23,6 +24,7 @@ std::vector<DropReading> drops(RoomFile& file, const Table& table, std::string_v
     const auto wall = file.wall((*four)[0], "the first value");
     const auto along = file.source.length((*four)[1], "along", Range::not_negative);
     const auto out = file.source.length((*four)[2], "out", Range::not_negative);
+    const Limit high(file.source, kHighestMm);
     drop.drop = readings_of(file.source, (*four)[3],
                             {fmt::format("the reading {}", key), {fmt::format("{}[{}]", id, i)}});
     if (!file.source.sound_since(before)) continue;
@@ -40,7 +42,7 @@ void read_squash(RoomFile& file, const Node& node) {
   Table table(file.source, node, kSquash);
   Squash squash;
   squash.place = node.place;
-  squash.load_n = table.load({"load", needed}).value_or(0);
+  squash.load_n = table.load({"load", needed, Range::positive}).value_or(0);
   if (const auto on =
           table.lengths({"on", needed, Range::positive}, {2, 2, "the block's [length, width]"}))
     std::copy(on->begin(), on->end(), squash.on);
@@ -64,6 +66,18 @@ std::vector<Mention> mentions(Source& source, const Table& table, Ask ask) {
   return names;
 }
 
+void check_between(Source& source, const std::vector<Mention>& names) {
+  if (names.size() != 2) return;
+  const bool walls = !wall_named(names[0].name).empty() && !wall_named(names[1].name).empty();
+  if (names[0].name == names[1].name)
+    source.fault(names[1].place, fmt::format("an opening from '{}' to itself", names[1].name),
+                 "contact-with-itself",
+                 "name two parts, or a part and a wall; copies are \"rung 1\", \"rung 2\"");
+  else if (walls)
+    source.fault(names[1].place, "an opening between two walls", "opening-without-part",
+                 "one end is a part that is up; from wall to wall is an [[across]] or a [[span]]");
+}
+
 void read_opening(RoomFile& file, const Node& node, const std::string& id, Installed& to) {
   const std::size_t before = file.source.troubles();
   Table table(file.source, node, kOpening);
@@ -73,6 +87,7 @@ void read_opening(RoomFile& file, const Node& node, const std::string& id, Insta
   if (table.has("between") && names.size() != 2 && file.source.sound_since(before))
     file.source.list(*table.find({"between"}), "between",
                      {2, 2, "the two parts or walls it lies between"});
+  check_between(file.source, names);
   for (std::size_t k = 0; k < 2 && k < names.size(); ++k) opening.between[k] = names[k].name;
   opening.out = table.length({"out"}).value_or(Length{});
   opening.height = height_in(table);

@@ -62,6 +62,7 @@ class SpanFile {
     for (int k = 0; ends && k < 2; ++k)
       span.between[k] = end((*ends)[k], fmt::format("{}.between[{}]", id, k));
     const Remarks remarks = table.remarks();
+    const Limit outdoors(file_.source, kLongestMm);  // survey networks are read as well as rooms
     if (const Node* is = table.find({"is", needed}))
       span.is = readings_of(file_.source, *is, {"the span", {id, ".is"}, Range::positive}, remarks);
     if (!file_.source.sound_since(before)) return;
@@ -116,9 +117,8 @@ class SpanFile {
   // A spot used again has the id of its first use.
   std::string first_id(const SpanEnd& end) {
     const Height height = end.height.value_or(Height{millimetres(-1), false, {}});
-    const auto key =
-        std::tuple(end.wall, end.from_right, height.from_line, std::llround(height.value.mm * 1e6),
-                   std::llround(end.along.value.mm * 1e6));
+    const auto key = std::tuple(end.wall, end.from_right, height.from_line,
+                                nanometres(height.value), nanometres(end.along.value));
     return spots_.try_emplace(key, end.along.id).first->second;
   }
 
@@ -135,7 +135,7 @@ void read_across(RoomFile& file, const Node& node, int index) {
   const Node* names = table.find({"walls", needed});
   const auto walls = names ? read_wall_pair(file, *names) : std::nullopt;
   across.out = table.length({"out", needed}).value_or(Length{});
-  across.height = height_in(table).value_or(Height{millimetres(1000), false, {}});
+  across.height = height_in(table).value_or(kUnsaidHeight);
   const Remarks remarks = table.remarks();
   if (const Node* is = table.find({"is", needed}))
     across.is = readings_of(

@@ -35,6 +35,12 @@ void read_kind(const Table& table, Stock& stock) {
 
 void read_section(const Table& table, Stock& stock) {
   const bool lumber = stock.kind == StockKind::lumber;
+  const std::string_view strange = lumber ? "sheet" : "lengths";
+  if (table.has(strange))
+    table.source().fault(table.place_of(strange),
+                         lumber ? "lumber is not sold in sheets" : "a sheet is not sold in lengths",
+                         "key-without-meaning",
+                         "lumber: lengths = ['96', '120']; sheets: sheet = [width, length]");
   const std::string_view wrong = lumber ? "thickness" : "section";
   if (table.has(wrong))
     table.source().fault(
@@ -71,10 +77,7 @@ void read_one_stock(DesignFile& file, const Entry& entry) {
     stock.lengths = *lengths;
   if (const Node* density = table.find({"density"}))
     stock.density = file.source.density(*density, "density");
-  stock.gravity = table.plain_number({"gravity"});
-  if (stock.gravity && (*stock.gravity < 0.1 || *stock.gravity > 1.3))
-    file.source.fault(table.place_of("gravity"), "no wood has such a specific gravity",
-                      "absurd-value", "spruce is about 0.42, oak 0.67");
+  stock.gravity = gravity_in(table);
   if (file.source.sound_since(before)) file.design.stock.push_back(std::move(stock));
 }
 

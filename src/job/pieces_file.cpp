@@ -1,6 +1,8 @@
 // Reads pieces.toml.
 #include <fmt/format.h>
 
+#include <algorithm>
+
 #include "job/job.h"
 #include "job/names.h"
 #include "job/table.h"
@@ -10,14 +12,23 @@ namespace {
 
 using namespace pieces_keys;
 
+// A piece has no baseboard.
+void refuse_on(Source& source, const Node& reading) {
+  for (const Node& item : reading.items) refuse_on(source, item);
+  if (const Entry* on = reading.find("on"))
+    source.fault(on->place, "'on' has no meaning here", "key-without-meaning",
+                 "it says what a reading to a wall was taken on");
+}
+
 // The figures of one check measurement that are not struck.
 CheckedAt checked(Source& source, const Node& node, std::string_view name) {
   CheckedAt found;
   found.place = node.place;
+  refuse_on(source, node);
   for (const Reading& reading : readings_of(source, node, {name, {""}, Range::positive})) {
     if (reading.struck) continue;
     found.measured.push_back(reading.value);
-    found.sd = reading.sd;
+    found.sd.push_back(reading.sd);
   }
   return found;
 }
@@ -52,6 +63,10 @@ void read_notch(Source& source, const Node& node, PieceAsCut& piece) {
           .value_or("");
   notch.width = table.length({"width", false, Range::positive});
   notch.height = table.length({"height", false, Range::positive});
+  const auto same = [&](const NotchAsCut& other) { return other.corner == notch.corner; };
+  if (!notch.corner.empty() && std::any_of(piece.notches.begin(), piece.notches.end(), same))
+    source.fault(table.place_of("corner"), fmt::format("a second notch in the {}", notch.corner),
+                 "given-twice", "a corner has one notch: measure its width and its height");
   piece.notches.push_back(std::move(notch));
 }
 

@@ -41,10 +41,11 @@ class RoomCheck {
         on_wall(wall, {stick.height, station.at, stick.from_right}, station.reading);
   }
 
+  // A left wall with a corner at its own left counts from there.
   void corner(const Corner& corner) {
     const Wall &left = file_.survey.walls[corner.walls[0]],
                &right = file_.survey.walls[corner.walls[1]];
-    const bool left_far = corner.walls[0] > 0;  // the left wall counts from another corner
+    const bool left_far = corner.walls[0] > 0;
     for (const Diagonal& diagonal : corner.diagonals) {
       check_diagonal(file_, diagonal);
       between_walls(left, {diagonal.height, diagonal.first.value, left_far}, diagonal.straight);
@@ -57,8 +58,11 @@ class RoomCheck {
   }
 
   void across(const Across& across) {
-    for (const int w : across.walls)
-      between_walls(file_.survey.walls[w], {across.height, across.out, false}, across.is);
+    const Wall &left = file_.survey.walls[across.walls[0]],
+               &right = file_.survey.walls[across.walls[1]];
+    const bool left_far = across.walls[0] > 0;
+    between_walls(left, {across.height, across.out, left_far}, across.is);
+    between_walls(right, {across.height, across.out, false}, across.is);
   }
 
  private:

@@ -4,6 +4,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cmath>
 
 #include "job/job.h"
 
@@ -88,6 +89,10 @@ bool RoomFile::from_right(const Table& table, int wall, bool usual) {
   return left_corner && right_corner && right.value_or(usual);
 }
 
+long long nanometres(Length length) {
+  return std::llround(length.mm * 1e6);
+}
+
 void read_heights(Source& source, const Node& node, Height (&to)[2]) {
   const auto* pair = source.list(node, "height", {2, 2, "[lower end, upper end]"});
   if (!pair) return;
@@ -132,6 +137,7 @@ tl::expected<Survey, Diagnostics> parse_room(std::string_view text, const std::s
   survey.title = room.text({"title"}).value_or("");
   source.read_units(room.find({"units"}));
   survey.units = source.units();
+  const Limit walls(source, kLongestWallMm);
   read_tools(file, room);
   read_walls(file, room);
   read_corners(file, room);

@@ -7,9 +7,13 @@
 
 #include "job/names.h"
 #include "job/table.h"
+#include "room/counted.h"
 #include "room/survey.h"
 
 namespace nook {
+
+/// Longer walls are no room's, and their humps and hollows would take minutes to work out. Chosen.
+inline constexpr double kLongestWallMm = 50000;
 
 /// room.toml half read.
 struct RoomFile {
@@ -25,6 +29,8 @@ struct RoomFile {
   bool from_right(const Table& table, int wall, bool usual);
 };
 
+/// Marks within a nanometer are one.
+long long nanometres(Length length);
 /// A pair of heights that grows, into `to`.
 void read_heights(Source& source, const Node& node, Height (&to)[2]);
 /// The walls of a list of two names, as indices in the order typed.

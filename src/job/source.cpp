@@ -187,6 +187,11 @@ std::optional<Notation> Source::notation(const Node& value, std::string_view nam
   } else {
     wrong_type(value, name, kReadingForm, "write what the tape shows, in quotes");
   }
+  if (found && std::abs(found->value.mm) > longest_mm) {
+    fault(value.place, fmt::format("{} is over {:g} m", name, longest_mm / 1000), "absurd-length",
+          "no room is so large: check the figure and its unit");
+    return std::nullopt;
+  }
   if (!found || range == Range::any) return found;
   const bool zero = found->value.mm == 0;
   if (found->value.mm < 0 || (zero && range == Range::positive)) {
@@ -236,10 +241,13 @@ std::optional<double> Source::slope(const Node& value, std::string_view name) {
   return quantity<double>(value, name, read_slope);
 }
 
-std::optional<double> Source::load(const Node& value, std::string_view name) {
+std::optional<double> Source::load(const Node& value, std::string_view name, Range range) {
   const auto found = quantity<double>(value, name, read_load);
-  if (!found || *found >= 0) return found;
-  fault(value.place, fmt::format("{} cannot be negative", name), "negative-value", kNotNegative);
+  const bool positive = range == Range::positive;
+  if (!found || *found > 0 || (*found == 0 && !positive)) return found;
+  fault(value.place,
+        fmt::format("{} {}", name, positive ? "must be above 0" : "cannot be negative"),
+        positive ? "not-above-zero" : "negative-value", positive ? kAboveZero : kNotNegative);
   return std::nullopt;
 }
 

@@ -59,7 +59,8 @@ class Source {
   void read_units(const Node* value);
   Unit units() const { return units_.value_or(Unit::inch); }
   Length read_to = inches(1.0 / 16);
-  std::size_t readings = 0;  // so far
+  double longest_mm = kLongestMm;  // a longer length is a fault
+  std::size_t readings = 0;        // so far
 
   // Single values; `name` is what messages call them. Nothing where there was a fault
   std::optional<std::string> text(const Node& value, std::string_view name);
@@ -70,7 +71,7 @@ class Source {
   /// A length; also as a table { is, note }.
   std::optional<Length> length(const Node& value, std::string_view name, Range range);
   std::optional<double> slope(const Node& value, std::string_view name);
-  std::optional<double> load(const Node& value, std::string_view name);
+  std::optional<double> load(const Node& value, std::string_view name, Range range);
   std::optional<double> density(const Node& value, std::string_view name);
   std::optional<Angle> angle(const Node& value, std::string_view name);
   /// The index of a text among `words`; a fault with the nearest one where it is none.
@@ -95,6 +96,21 @@ class Source {
   std::size_t troubles_ = 0;
   mutable int line_read_ = 0;  // the line that the characters below are of
   mutable std::u32string line_points_;
+};
+
+/// While it lives, a length over `longest_mm` is a fault.
+class Limit {
+ public:
+  Limit(Source& source, double longest_mm) : source_(source), before_(source.longest_mm) {
+    source.longest_mm = longest_mm;
+  }
+  ~Limit() { source_.longest_mm = before_; }
+  Limit(const Limit&) = delete;
+  Limit& operator=(const Limit&) = delete;
+
+ private:
+  Source& source_;
+  double before_;
 };
 
 }  // namespace nook

@@ -67,11 +67,6 @@ void read_blocking(RoomFile& file, const Node& node, int wall) {
   file.survey.walls[wall].studs->blocking.push_back(block);
 }
 
-// Specific gravity of wood and wood panels lies well inside (chosen).
-bool is_wood_gravity(double gravity) {
-  return gravity >= 0.1 && gravity <= 1.3;
-}
-
 }  // namespace
 
 void read_studs(RoomFile& file, const Node& node, int wall) {
@@ -88,10 +83,7 @@ void read_studs(RoomFile& file, const Node& node, int wall) {
   studs.spacing = table.length({"spacing", false, Range::positive});
   studs.width = table.length({"width", false, Range::positive}).value_or(studs.width);
   studs.depth = table.length({"depth", false, Range::positive});
-  studs.gravity = table.plain_number({"gravity"});
-  if (studs.gravity && !is_wood_gravity(*studs.gravity))
-    file.source.fault(table.place_of("gravity"), "no wood has such a specific gravity",
-                      "absurd-value", "spruce is about 0.42, oak 0.67");
+  studs.gravity = gravity_in(table);
   int i = 0;
   for (const Node* entry : table.tables("found")) read_found(file, *entry, wall, i++);
   for (const Node* entry : table.tables("blocking")) read_blocking(file, *entry, wall);

@@ -78,7 +78,8 @@ std::optional<Length> Table::length(Ask ask) const {
 }
 
 std::optional<double> Table::load(Ask ask) const {
-  return read(ask, &Source::load);
+  const Node* value = find(ask);
+  return value ? source_.load(*value, ask.key, ask.range) : std::nullopt;
 }
 
 std::optional<Angle> Table::angle(Ask ask) const {
@@ -128,6 +129,15 @@ const Node* Table::table(Ask ask) const {
   if (!value || value->is(Node::Kind::table)) return value;
   source_.wrong_type(*value, ask.key, "a table", "its keys stand under it, or in braces: { ... }");
   return nullptr;
+}
+
+std::optional<double> gravity_in(const Table& table) {
+  constexpr double kLeast = 0.1, kMost = 1.3;  // wood and wood panels lie well inside. Chosen
+  const auto gravity = table.plain_number({"gravity"});
+  if (gravity && !(*gravity >= kLeast && *gravity <= kMost))
+    table.source().fault(table.place_of("gravity"), "no wood has such a specific gravity",
+                         "absurd-value", "spruce is about 0.42, oak 0.67");
+  return gravity;
 }
 
 Remarks Table::remarks() const {

@@ -82,6 +82,11 @@ class Table {
   const KeyList& known_;
 };
 
+/// The specific gravity that `gravity` says; a fault where no wood has it.
+std::optional<double> gravity_in(const Table& table);
+
+/// No room is higher. Chosen, as the longest wall (job/room_file.h).
+inline constexpr double kHighestMm = 10000;
 /// A height given by `height` or `from_line` in a table, or nothing; both are a fault.
 std::optional<Height> height_in(const Table& table);
 /// A height as a value: a reading, or { from_line = '+6' }.

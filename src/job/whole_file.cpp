@@ -10,6 +10,8 @@
 #include <string>
 #include <system_error>
 
+#include "job/descriptor.h"
+
 namespace nook {
 namespace {
 
@@ -19,20 +21,11 @@ namespace fs = std::filesystem;
   throw std::system_error(error, std::generic_category(), "cannot write " + path.string());
 }
 
-class Descriptor {
- public:
-  Descriptor(const fs::path& path, int flags, mode_t mode)
-      : fd_(::open(path.c_str(), flags | O_CLOEXEC, mode)) {
-    if (fd_ < 0) fail(path, errno);
-  }
-  Descriptor(const Descriptor&) = delete;
-  Descriptor& operator=(const Descriptor&) = delete;
-  ~Descriptor() { ::close(fd_); }
-  int get() const { return fd_; }
-
- private:
-  int fd_;
-};
+Descriptor opened(const fs::path& path, int flags, mode_t mode) {
+  const int fd = ::open(path.c_str(), flags | O_CLOEXEC, mode);
+  if (fd < 0) fail(path, errno);
+  return Descriptor(fd);
+}
 
 // The draft beside the file, locked: what a killed writer left of one is used again.
 class Draft {
@@ -40,7 +33,7 @@ class Draft {
   Draft(fs::path path, fs::path target)
       : path_(std::move(path)),
         target_(std::move(target)),
-        file_(path_, O_WRONLY | O_CREAT | O_NOFOLLOW, 0666) {
+        file_(opened(path_, O_WRONLY | O_CREAT | O_NOFOLLOW, 0666)) {
     if (::flock(file_.get(), LOCK_EX | LOCK_NB) != 0) fail(target_, errno);
     // Between opening and locking another writer may have renamed it away.
     struct stat opened {
@@ -93,7 +86,7 @@ void write_whole(const fs::path& path, std::string_view text) {
   Draft draft(folder / ("." + target.filename().string() + ".draft"), target);
   draft.write(text);
   draft.place();
-  const Descriptor synced(folder, O_RDONLY | O_DIRECTORY, 0);
+  const Descriptor synced = opened(folder, O_RDONLY | O_DIRECTORY, 0);
   if (::fsync(synced.get()) != 0 && errno != EINVAL)
     fail(target, errno);  // EINVAL: no folder sync here
 }

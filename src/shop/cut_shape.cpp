@@ -73,9 +73,11 @@ Reads crossed(const Polygon& needed) {
 
 // `astray`: what it reads when it is taken kAstray aside, mm.
 void add(std::vector<Taped>& all, const CheckedAt& reading, const Taped& one, double astray) {
-  for (const Length value : reading.measured)
-    all.push_back({value.mm, std::hypot(reading.sd ? reading.sd->mm : one.sd, astray), one.from,
-                   one.of, one.index});
+  for (size_t i = 0; i < reading.measured.size(); ++i) {
+    const auto stated = i < reading.sd.size() ? reading.sd[i] : std::nullopt;
+    all.push_back({reading.measured[i].mm, std::hypot(stated ? stated->mm : one.sd, astray),
+                   one.from, one.of, one.index});
+  }
 }
 
 // Readings of one kind, each as uncertain as the outline is slanted where it was taken.

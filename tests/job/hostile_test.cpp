@@ -108,3 +108,15 @@ TEST_CASE("hostile: bytes changed at random end in an answer or in faults with t
   }
   CHECK(refused > 1000);
 }
+
+TEST_CASE("hostile: angles are readings like any other") {
+  std::string angles;
+  for (int i = 0; i < 6001; ++i) angles += "{ is = 91, sd = 1 },";
+  const auto read = parse_room(
+      "[[wall]]\nname = 'left'\n[[wall]]\nname = 'right'\n[[corner]]\nwalls = ['left', 'right']\n"
+      "angles = [" +
+          angles + "]\n",
+      "f");
+  REQUIRE_FALSE(read);
+  CHECK(read.error().front().code == "too-many-readings");
+}
