@@ -7,6 +7,7 @@
 #include <cmath>
 
 #include "command/style.h"
+#include "room/counted.h"
 #include "survey/worth.h"
 
 namespace nook {
@@ -14,7 +15,6 @@ namespace {
 
 constexpr double kOffCorner = 50;    // mm that a mark stays off a wall's other corner. Chosen
 constexpr double kLeastReach = 305;  // mm, a foot: nearer marks tell little of an angle. Chosen
-constexpr Length kUsualHeight = millimetres(1000);  // as everywhere in room.toml
 
 UsageFault misasked(const std::string& what) {
   return {what, "expect", "like --expect left:50 right:70 height:30, or --expect mark:A mark:B"};
@@ -97,7 +97,7 @@ Foretold between_walls(const std::vector<Word>& words, const Job& job, const Roo
     Length along;
   };
   std::vector<Mark> marks;
-  Length height = kUsualHeight;
+  Length height = kUnsaidHeight.value;
   for (const Word& word : words) {
     const Length length = length_given("--expect", word.value, job.survey.units);
     if (word.key == "height") {
@@ -206,8 +206,8 @@ Foretold proof_of(const Job& job, const RoomWorked& room, const FitAnswer& fit) 
   }
   const auto taken = std::find_if(job.survey.corners.begin(), job.survey.corners.end(),
                                   [&](const Corner& corner) { return corner.walls[0] == k; });
-  asked.height =
-      taken == job.survey.corners.end() ? kUsualHeight : above_floor(taken->height, room.shape());
+  asked.height = taken == job.survey.corners.end() ? kUnsaidHeight.value
+                                                   : above_floor(taken->height, room.shape());
   return diagonal(job, room, k, asked);
 }
 

@@ -63,10 +63,6 @@ auto setter(const Bench& bench, const std::string& key) {
   };
 }
 
-bool is_near(double a, double b) {
-  return std::abs(a - b) < 60;  // mm: the same spot, chosen
-}
-
 struct SizeAsked {
   std::string key, ask;  // "widths", "Width of the deck 1 up from its bottom?"
 };

@@ -92,9 +92,10 @@ std::vector<Question> first_questions(const std::string& text, const Design* des
 
 std::vector<Question> open_questions(const Survey& survey, const Design* design) {
   std::vector<Question> questions;
-  const Walk walk{survey, spots_of(survey, design)};
+  const Walk walk{survey, design, spots_of(survey, design)};
   add_lengths(walk, questions);
   add_floor(walk, questions);
+  add_covering(walk, questions);
   add_corners(walk, questions);
   add_across(walk, questions);
   add_levels(walk, questions);

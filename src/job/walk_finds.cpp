@@ -1,6 +1,7 @@
-// What one looks for and lists: studs, obstacles, doors.
+// What one looks for and lists: what lies on the floor, studs, obstacles, doors.
 #include "job/walk_part.h"
 #include "job/walk_sketch.h"
+#include "room/covering.h"
 
 namespace nook {
 namespace {
@@ -76,25 +77,66 @@ Done write_door(TextEdit& edit, const std::string& answer) {
   return add_to(edit, "access", "openings", item);
 }
 
+void ask_studs(const Walk& walk, int wall, double up, std::vector<Question>& to) {
+  const Wall& entry = walk.survey.walls[wall];
+  const std::string height = easy(walk.survey, up);
+  const std::size_t known = entry.studs ? entry.studs->found.size() : 0;
+  to.push_back({"stud " + entry.name + " " + height,
+                "Studs of the " + entry.name + " wall, " + height + " up, " +
+                    std::to_string(known) +
+                    " found so far. The next: both edges or its center, and found by what? "
+                    "(skip: no more)",
+                like(walk.survey.units, "14 9/16, 16 1/16 nail", "370, 408 nail"), kStudSketch,
+                true, [=, studs = entry.studs](TextEdit& edit, const Answers& answers) -> Done {
+                  const auto keys = stud_of(answers.back().text, height);
+                  if (!keys) return tl::unexpected(keys.error());
+                  return write_stud(edit, wall, studs, *keys);
+                }});
+}
+
 }  // namespace
 
+TextEdit::Done write_covering(TextEdit& edit, const std::vector<std::string>& parts) {
+  return set_in(edit, "floor", "covering",
+                "{ kind = " + quoted(parts[0]) + ", thickness = " + quoted(parts[1]) + " }");
+}
+
+TextEdit::Done write_squash(TextEdit& edit, const std::vector<std::string>& parts) {
+  return add_to(edit, "floor", "squash",
+                "{ load = " + quoted(parts[0]) + ", on = [" + quoted(parts[1]) + ", " +
+                    quoted(parts[2]) + "], by = " + quoted(parts[3]) + " }");
+}
+
 void add_studs(const Walk& walk, std::vector<Question>& to) {
-  for (int wall = 0; wall < static_cast<int>(walk.spots.size()); ++wall) {
-    const Wall& entry = walk.survey.walls[wall];
-    const std::string height = easy(walk.survey, walk.spots[wall].height);
-    const std::size_t known = entry.studs ? entry.studs->found.size() : 0;
-    to.push_back({"stud " + entry.name,
-                  "Studs of the " + entry.name + " wall, " + height + " up, " +
-                      std::to_string(known) +
-                      " found so far. The next: both edges or its center, and found by what? "
-                      "(skip: no more)",
-                  like(walk.survey.units, "14 9/16, 16 1/16 nail", "370, 408 nail"), kStudSketch,
-                  true, [=, studs = entry.studs](TextEdit& edit, const Answers& answers) -> Done {
-                    const auto keys = stud_of(answers.back().text, height);
-                    if (!keys) return tl::unexpected(keys.error());
-                    return write_stud(edit, wall, studs, *keys);
+  for (int wall = 0; wall < static_cast<int>(walk.spots.size()); ++wall)
+    for (const double up : walk.spots[wall].fastened) ask_studs(walk, wall, up, to);
+}
+
+// What stands on a floor sinks into what lies on it.
+void add_covering(const Walk& walk, std::vector<Question>& to) {
+  const Floor& floor = walk.survey.floor;
+  if (!walk.design || walk.design->feet.empty()) return;
+  if (!floor.covering)
+    to.push_back({"covering", "What lies on the floor, and how thick is it? (skip: it is bare)",
+                  like(walk.survey.units, "carpet, 5/8", "carpet, 16"), kCoveringSketch, false,
+                  [](TextEdit& edit, const Answers& answers) -> Done {
+                    const Parts parts = parts_of(answers.back().text);
+                    if (parts.size() != 2)
+                      return tl::unexpected(std::string("say what it is, a comma, its thickness"));
+                    return write_covering(edit, parts);
                   }});
-  }
+  if (gives(floor) && floor.squash.empty())
+    to.push_back({"squash",
+                  "Stand on a block as large as a foot of the piece: your weight, the block's two "
+                  "sides, how far it sinks?",
+                  like(walk.survey.units, "180 lb, 3, 1 1/4, 3/8", "80 kg, 75, 32, 10"),
+                  kCoveringSketch, false, [](TextEdit& edit, const Answers& answers) -> Done {
+                    const Parts parts = parts_of(answers.back().text);
+                    if (parts.size() != 4)
+                      return tl::unexpected(
+                          std::string("say your weight, the block's two sides, how far it sinks"));
+                    return write_squash(edit, parts);
+                  }});
 }
 
 void add_obstacles(const Walk& walk, std::vector<Question>& to) {

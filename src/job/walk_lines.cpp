@@ -18,17 +18,13 @@ bool is_between(const Survey& survey, int wall) {
   return wall > 0 && wall + 1 < static_cast<int>(survey.walls.size());
 }
 
-bool is_near(double a, double b) {
-  return std::abs(a - b) < 60;  // mm: the same spot, chosen
-}
-
 // "[left, 6, 4, reading]" for a drop from the level line.
 void ask_floor(const Walk& walk, int wall, double along, std::vector<Question>& to) {
   const Survey& survey = walk.survey;
   const std::string name = survey.walls[wall].name, at = easy(survey, along),
                     out = easy(survey, 100);
   for (const DropReading& drop : survey.floor.down)
-    if (drop.wall == wall && is_near(drop.along.mm, along)) return;
+    if (drop.wall == wall && any_counts(drop.drop) && is_near(drop.along.mm, along)) return;
   to.push_back({"floor " + name + " " + at,
                 "Level line down to the floor, " + at + " along the " + name + " wall, " + out +
                     " out from it?",
@@ -70,11 +66,15 @@ CornerEntry entry_of(const Walk& walk, const Corner& corner) {
   return entry;
 }
 
+bool counts(const Diagonal& diagonal) {
+  return !diagonal.first.struck && !diagonal.second.struck && any_counts(diagonal.straight);
+}
+
 void ask_diagonal(const Walk& walk, int corner, Marks marks, std::vector<Question>& to) {
   const Survey& survey = walk.survey;
   const Corner& entry = survey.corners[corner];
   for (const Diagonal& diagonal : entry.diagonals)
-    if (is_near(diagonal.first.value.mm, marks.first) &&
+    if (counts(diagonal) && is_near(diagonal.first.value.mm, marks.first) &&
         is_near(diagonal.second.value.mm, marks.second))
       return;
   const std::string left = survey.walls[entry.walls[0]].name,
@@ -125,7 +125,7 @@ void ask_level(const Walk& walk, int wall, double along, std::vector<Question>& 
   const Survey& survey = walk.survey;
   const Wall& entry = survey.walls[wall];
   for (const LevelReading& level : entry.levels)
-    if (is_near(level.at.mm, along)) return;
+    if (any_counts(level.gap) && is_near(level.at.mm, along)) return;
   const double foot = std::max(200.0, entry.baseboard ? entry.baseboard->height.mm + 50 : 200.0);
   const std::string at = easy(survey, along), from = easy(survey, foot),
                     until = easy(survey, foot + survey.level.length.mm);
@@ -154,7 +154,7 @@ void ask_string(const Walk& walk, int wall, double along, std::vector<Question>&
   const bool first = entry.strings.empty();
   if (!first)
     for (const Station& station : entry.strings.front().line)
-      if (is_near(station.at.mm, along)) return;
+      if (any_counts(station.reading) && is_near(station.at.mm, along)) return;
   const std::string at = easy(survey, along), height = easy(survey, walk.spots[wall].height);
   const std::string up = first ? height + " up" : said_height(survey, entry.strings.front().height);
   to.push_back({"string " + entry.name + " " + at,
@@ -170,20 +170,43 @@ void ask_string(const Walk& walk, int wall, double along, std::vector<Question>&
                 }});
 }
 
+// Struck lengths stay: the new one is another of the same.
+Done write_length(TextEdit& edit, int wall, const Readings& before, const Answers& answers) {
+  const KeyPath path = key_path(wall_path(wall) + ".length");
+  if (before.empty()) return edit.set(path, readings(answers));
+  std::string list;
+  for (const Reading& old : before) list += struck(old) + ", ";
+  for (const Answer& answer : answers)
+    list += reading(answer.text, answer.struck) + (&answer == &answers.back() ? "" : ", ");
+  return edit.set(path, "[" + list + "]");
+}
+
+void ask_length(const Walk& walk, int wall, std::vector<Question>& to) {
+  const Wall& entry = walk.survey.walls[wall];
+  if (entry.longest()) return;
+  const bool between = is_between(walk.survey, wall);
+  to.push_back({"length " + entry.name,
+                "Length of the " + entry.name + " wall, from " +
+                    (between ? "corner to corner?" : "the corner to its far end?"),
+                from_corner(walk.survey, "118 3/8", "3007"), kLengthSketch, false,
+                [wall, before = entry.length](TextEdit& edit, const Answers& answers) {
+                  return write_length(edit, wall, before, answers);
+                }});
+}
+
+bool has_plumb(const Wall& wall) {
+  return std::any_of(wall.plumbs.begin(), wall.plumbs.end(), [](const PlumbReading& plumb) {
+    return std::any_of(plumb.line.begin(), plumb.line.end(),
+                       [](const Station& station) { return any_counts(station.reading); });
+  });
+}
+
 }  // namespace
 
 void add_lengths(const Walk& walk, std::vector<Question>& to) {
   for (int wall = 0; wall < static_cast<int>(walk.survey.walls.size()); ++wall) {
     const Wall& entry = walk.survey.walls[wall];
-    if (entry.length.empty())
-      to.push_back(
-          {"length " + entry.name,
-           "Length of the " + entry.name + " wall, from " +
-               (is_between(walk.survey, wall) ? "corner to corner?" : "the corner to its far end?"),
-           like(walk.survey.units, "118 3/8", "3007"), kLengthSketch, false,
-           [wall](TextEdit& edit, const Answers& answers) {
-             return edit.set(key_path(wall_path(wall) + ".length"), readings(answers));
-           }});
+    ask_length(walk, wall, to);
     if (entry.baseboard) continue;
     to.push_back(
         {"baseboard " + entry.name,
@@ -211,8 +234,8 @@ void add_floor(const Walk& walk, std::vector<Question>& to) {
 std::vector<Marks> marks_in(const Survey& survey, const Corner& corner) {
   const bool inch = survey.units == Unit::inch;
   const auto room_on = [&](int wall) {
-    const Readings& length = survey.walls[wall].length;
-    return length.empty() ? kUnknownWall : length.front().value.mm - kEnd;
+    const auto length = survey.walls[wall].longest();
+    return length ? length->mm - kEnd : kUnknownWall;
   };
   for (const double part : {1.0, 1.0 / 2, 1.0 / 3, 1.0 / 6}) {
     const double unit = part * (inch ? 12 * kMillimetresPerInch : 300);
@@ -239,11 +262,13 @@ void add_across(const Walk& walk, std::vector<Question>& to) {
                     right = survey.walls[2].name;
   const double deep = std::min(walk.spots[0].reach, walk.spots[2].reach);
   const std::string out = easy(survey, deep * 0.8), height = easy(survey, walk.spots[1].height);
-  if (!survey.across.empty()) return;
+  if (std::any_of(survey.across.begin(), survey.across.end(),
+                  [](const Across& across) { return any_counts(across.is); }))
+    return;
   to.push_back({"across",
                 "Across from the " + left + " to the " + right + " wall, " + out +
                     " out from the " + back + " wall, " + height + " up?",
-                like(survey.units, "47 1/4", "1202"), kAcrossSketch, false,
+                from_corner(survey, "47 1/4", "1202"), kAcrossSketch, false,
                 [=](TextEdit& edit, const Answers& answers) {
                   return edit.append_table(key_path("across"),
                                            "walls = [" + quoted(left) + ", " + quoted(right) +
@@ -256,17 +281,16 @@ void add_across(const Walk& walk, std::vector<Question>& to) {
 void add_levels(const Walk& walk, std::vector<Question>& to) {
   for (int wall = 0; wall < static_cast<int>(walk.spots.size()); ++wall)
     for (const double along : walk.spots[wall].along)
-      if (walk.survey.walls[wall].plumbs.empty()) ask_level(walk, wall, along, to);
+      if (!has_plumb(walk.survey.walls[wall])) ask_level(walk, wall, along, to);
 }
 
 void add_strings(const Walk& walk, std::vector<Question>& to) {
   // Every 16 in (400 mm) is usual: common practice, no source.
   const double step = walk.survey.units == Unit::inch ? 16 * kMillimetresPerInch : 400;
   for (int wall = 0; wall < static_cast<int>(walk.spots.size()); ++wall) {
-    const Readings& length = walk.survey.walls[wall].length;
+    const auto length = walk.survey.walls[wall].longest();
     const double end = walk.spots[wall].reach + step / 2, first = step / 8;
-    const double until =
-        length.empty() ? end : std::min(end, length.front().value.mm - first + kEnd);
+    const double until = length ? std::min(end, length->mm - first + kEnd) : end;
     for (double along = first; along < until; along += step) ask_string(walk, wall, along, to);
   }
 }

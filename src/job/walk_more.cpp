@@ -95,12 +95,10 @@ Done write_angle(Line& line) {
 }
 
 Done write_across(Line& line) {
-  const auto& walls = line.survey.walls;
-  if (walls.size() < 3) return refused("only an alcove is measured across");
-  return line.edit.append_table(
-      key_path("across"), "walls = [" + quoted(walls.front().name) + ", " +
-                              quoted(walls.back().name) + "]\nout = " + line.value(0) +
-                              "\nheight = " + line.value(1) + "\nis = " + line.value(2) + "\n");
+  return line.edit.append_table(key_path("across"),
+                                "walls = [" + line.value(0) + ", " + line.value(1) +
+                                    "]\nout = " + line.value(2) + "\nheight = " + line.value(3) +
+                                    "\nis = " + line.value(4) + "\n");
 }
 
 // "right wall 60" is a point along a wall; a corner is called after its walls; the rest are marks.
@@ -130,14 +128,16 @@ Done write_ceiling(Line& line) {
                 "[" + line.value(0) + ", " + line.value(1) + ", " + line.value(2) + ", " +
                     line.value(3) + "]");
 }
+Done write_down(Line& line) {
+  return add_to(line.edit, "floor", "down",
+                "[" + line.value(0) + ", " + line.value(1) + ", " + line.value(2) + ", " +
+                    line.value(3) + "]");
+}
 Done write_covering(Line& line) {
-  return set_in(line.edit, "floor", "covering",
-                "{ kind = " + line.value(0) + ", thickness = " + line.value(1) + " }");
+  return nook::write_covering(line.edit, line.parts);
 }
 Done write_squash(Line& line) {
-  return add_to(line.edit, "floor", "squash",
-                "{ load = " + line.value(0) + ", on = [" + line.value(1) + ", " + line.value(2) +
-                    "], by = " + line.value(3) + " }");
+  return nook::write_squash(line.edit, line.parts);
 }
 Done write_turn(Line& line) {
   return add_to(line.edit, "access", "turns",
@@ -165,9 +165,10 @@ constexpr Form kForms[] = {
     {"diagonal", "WALL/WALL, HEIGHT, MARK, MARK, STRAIGHT", 5, 5, write_diagonal},
     {"square", "WALL/WALL, HEIGHT, BLADE, GAP tip|heel", 4, 4, write_square},
     {"angle", "WALL/WALL, HEIGHT, BLADE, DEGREES", 4, 4, write_angle},
-    {"across", "OUT FROM THE BACK WALL, HEIGHT, WALL TO WALL", 3, 3, write_across},
+    {"across", "WALL, WALL, OUT FROM THE ONE BETWEEN, HEIGHT, WALL TO WALL", 5, 5, write_across},
     {"tape", "MARK, MARK, STRAIGHT (left/right is a corner, right wall 60 a spot)", 3, 3,
      write_tape},
+    {"down", "WALL, ALONG, OUT, DOWN FROM THE LINE", 4, 4, write_down},
     {"ceiling", "WALL, ALONG, OUT, UP FROM THE LINE", 4, 4, write_ceiling},
     {"covering", "KIND, THICKNESS", 2, 2, write_covering},
     {"squash", "WEIGHT, BLOCK LONG, BLOCK WIDE, SINKS BY", 4, 4, write_squash},
@@ -203,8 +204,8 @@ std::string forms_text() {
 
 Question more_question(const Survey& survey) {
   return {"more",
-          "Anything more: plumb, straightedge, square, angle, across, tape, ceiling, covering, "
-          "squash, blocking, turn? (? lists how to type them, at any question; skip: no)",
+          "Anything more: plumb, straightedge, square, angle, across, tape, down, ceiling, "
+          "covering, squash, blocking, turn? (? lists how to type them, at any question; skip: no)",
           like(survey.units, "plumb left, 24, 8, 2 1/16, 48, 2 1/4",
                "plumb left, 600, 200, 52, 1200, 57"),
           forms_text(),

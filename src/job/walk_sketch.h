@@ -49,6 +49,13 @@ inline constexpr const char* kFloorSketch = R"(
             |
       ______v______________________  floor as walked on
 )";
+inline constexpr const char* kCoveringSketch = R"(
+      | weight |
+      +--------+  block, as large as a foot of the piece
+  ~~~~|        |~~~~~~~  covering at rest   ---
+      +--------+         under the block    ---  sinks by
+  =======================  subfloor
+)";
 inline constexpr const char* kStudSketch = R"(
         seen from above
       o=====[##]===========[##]======== wallboard

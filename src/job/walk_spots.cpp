@@ -10,9 +10,8 @@
 namespace nook {
 namespace {
 
-constexpr double kUsualHeight = 1000;  // mm. Chosen
-constexpr double kUsualReach = 1500;   // mm, of a wall whose length nothing says. Chosen
-constexpr double kApart = 150;         // mm: nearer spots are one. Chosen
+constexpr double kUsualReach = 1500;  // mm, of a wall whose length nothing says. Chosen
+constexpr double kApart = 150;        // mm: nearer spots are one. Chosen
 
 // A wall of the square room that a design is drawn in.
 struct DrawnWall {
@@ -62,11 +61,36 @@ void take_contacts(const Survey& survey, int wall, const Design& design, WallSpo
       for (const int p : pieces_named(pieces, design, contact.part)) take(*drawn, pieces[p], spots);
 }
 
+double middle_height(const Piece& piece) {
+  double low = 1e300, high = -1e300;
+  for (const Vec2 corner : piece.drawn->outline) {
+    const double z = piece.frame.room_from_piece({corner.x, corner.y, 0}).z;
+    low = std::min(low, z), high = std::max(high, z);
+  }
+  return (low + high) / 2;
+}
+
+// How high what is screwed to a wall hangs: there its studs matter, and how it stands.
+void take_fastened(const std::string& wall, const Design& design, WallSpots& spots) {
+  const std::vector<Piece> pieces = pieces_of(design);
+  std::vector<double>& heights = spots.fastened;
+  for (const Fastening& how : design.fastenings)
+    if (wall_named(how.to) == wall)
+      for (const int p : pieces_named(pieces, design, how.part)) {
+        const double up = middle_height(pieces[p]);
+        if (std::none_of(heights.begin(), heights.end(),
+                         [&](double other) { return is_near(other, up); }))
+          heights.push_back(up);
+      }
+  std::sort(heights.begin(), heights.end());
+  if (!heights.empty()) spots.height = heights[heights.size() / 2];
+}
+
 void add_usual(const Survey& survey, int wall, WallSpots& spots) {
-  const Readings& length = survey.walls[wall].length;
-  if (spots.reach == 0) spots.reach = length.empty() ? kUsualReach : length.front().value.mm - 100;
+  const auto length = survey.walls[wall].longest();
+  if (spots.reach == 0) spots.reach = length ? length->mm - 100 : kUsualReach;
   if (spots.along.size() < 2) spots.along = {spots.reach / 4, spots.reach * 3 / 4};
-  if (spots.height < 300) spots.height = kUsualHeight;
+  if (spots.height < 300) spots.height = kUnsaidHeight.value.mm;
   std::sort(spots.along.begin(), spots.along.end());
 }
 
@@ -76,9 +100,15 @@ std::vector<WallSpots> spots_of(const Survey& survey, const Design* design) {
   std::vector<WallSpots> spots(survey.walls.size());
   for (int wall = 0; wall < static_cast<int>(survey.walls.size()); ++wall) {
     if (design) take_contacts(survey, wall, *design, spots[wall]);
+    if (design) take_fastened(survey.walls[wall].name, *design, spots[wall]);
     add_usual(survey, wall, spots[wall]);
+    if (!design) spots[wall].fastened = {spots[wall].height};
   }
   return spots;
+}
+
+bool is_near(double a, double b) {
+  return std::abs(a - b) < 60;  // mm. Chosen
 }
 
 std::string easy(const Survey& survey, double mm) {
@@ -98,6 +128,19 @@ std::string like(Unit unit, const std::string& inches, const std::string& mm) {
     i = std::max(end, i + 1);
   }
   return text;
+}
+
+std::string from_corner(const Survey& survey, const std::string& inches, const std::string& mm) {
+  const std::string burned = survey.units == Unit::inch ? " burned 1" : " burned 10 cm";
+  return like(survey.units, inches, mm) + (survey.tape.corner == TapeEnd::burned ? burned : "");
+}
+
+std::string struck(const Reading& taken) {
+  std::string keys = "is = " + nook::quoted(taken.given);
+  if (taken.sd) keys += ", sd = " + nook::quoted(std::to_string(taken.sd->mm) + " mm");
+  if (taken.on_said) keys += taken.on == Face::wall ? ", on = 'wall'" : ", on = 'baseboard'";
+  if (!taken.note.empty()) keys += ", note = " + nook::quoted(taken.note);
+  return "{ " + keys + ", struck = true }";
 }
 
 std::string reading(const std::string& typed, bool struck) {
