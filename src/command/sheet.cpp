@@ -24,10 +24,11 @@ void add_readings(SheetJob& sheet, const Job& job, const RoomWorked& room) {
     return;
   }
   const MeasuringPlan plan = measuring_of(job, room.adjustment.room()).plan;
-  for (const PlannedReading& planned : plan.readings) {
-    sheet.to_take.push_back(planned.reading);
-    sheet.twice.push_back(planned.twice);
-  }
+  for (const auto* list : {&plan.readings, &plan.ceiling})
+    for (const PlannedReading& planned : *list) {
+      sheet.to_take.push_back(planned.reading);
+      sheet.twice.push_back(planned.twice);
+    }
   sheet.minutes = plan.minutes;
 }
 

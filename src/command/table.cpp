@@ -148,7 +148,7 @@ const std::vector<Command>& commands() {
 
 const std::vector<Option>& common_options() {
   static const std::vector<Option> options = {
-      {"--json", "", "the answer as JSON: millimetres, degrees, newtons, nothing rounded"},
+      {"--json", "", "the answer as JSON: millimeters, degrees, newtons, nothing rounded"},
       {"--units",
        "UNIT",
        "inch, mm or cm in the answer; left out: those of room.toml",

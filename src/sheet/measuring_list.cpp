@@ -27,6 +27,7 @@ class Stops {
              "Hook the tape at the line and read square down to the floor as walked on. The least "
              "of these is the high spot: what stands level stands on it.",
              [](const NextReading& r) { return r.kind == Kind::drop; });
+    ceiling();
     for (int k = 0; k + 1 < walls(); ++k) corner(k);
     for (int wall = 0; wall < walls(); ++wall) wall_face(wall);
     readings("Marks", "A straight tape from mark to mark, nothing under it.",
@@ -59,13 +60,21 @@ class Stops {
     stops_.back().steps.push_back({what, minutes, needed, false, false, 0, 0});
   }
 
+  void step(const PlannedReading& planned) {
+    stops_.back().steps.push_back({planned.reading.reading, planned.minutes, true, true,
+                                   planned.twice, planned.reading.gain, planned.numbers});
+  }
+
   template <class Mine>
   void readings(const std::string& name, const std::string& how, const Mine& mine) {
     stop(name, how);
     for (const PlannedReading& planned : job_.plan.readings)
-      if (mine(planned.reading))
-        stops_.back().steps.push_back({planned.reading.reading, planned.minutes, true, true,
-                                       planned.twice, planned.reading.gain, planned.numbers});
+      if (mine(planned.reading)) step(planned);
+  }
+
+  void ceiling() {
+    stop("Ceiling", "Read square up from the line to the ceiling.");
+    for (const PlannedReading& planned : job_.plan.ceiling) step(planned);
   }
 
   void look() {
@@ -88,8 +97,9 @@ class Stops {
   void line() {
     const auto drop = [](const PlannedReading& p) { return p.reading.kind == Kind::drop; };
     stop("Level line", "");
-    if (job_.survey.floor.down.empty() &&
-        std::any_of(job_.plan.readings.begin(), job_.plan.readings.end(), drop))
+    const bool needed = !job_.plan.ceiling.empty() ||
+                        std::any_of(job_.plan.readings.begin(), job_.plan.readings.end(), drop);
+    if (needed && job_.survey.floor.down.empty() && job_.survey.ceiling.empty())
       step(fmt::format("strike it around the walls about {} up, by laser, water or a long level: "
                        "everything level is counted from it",
                        said(rounding_.unit == Unit::inch ? 1016 : 1000)),

@@ -55,7 +55,7 @@ std::string step_text(const MeasuringStep& step, int number) {
 
 std::string opening_lines(const MeasuringJob& job, const std::vector<MeasuringStop>& stops,
                           const Style& style) {
-  const std::size_t readings = job.plan.readings.size();
+  const std::size_t readings = job.plan.readings.size() + job.plan.ceiling.size();
   const double minutes = std::ceil(minutes_of(stops));
   if (readings == 0)
     return wrapped(
@@ -121,7 +121,7 @@ std::string measuring_json(const MeasuringJob& job, Verdict room, const std::str
   }
   Json json = opening("survey", folder, measuring_verdict(stops, room));
   json["sheet"] = {{"minutes", minutes_of(stops)},
-                   {"readings", job.plan.readings.size()},
+                   {"readings", job.plan.readings.size() + job.plan.ceiling.size()},
                    {"reading_minutes", job.plan.minutes},
                    {"enough", job.plan.enough},
                    {"stops", std::move(list)}};

@@ -3,50 +3,65 @@
 
 #include <algorithm>
 
+#include "room/counted.h"
 #include "survey/base_lines.h"
 #include "survey/first_values.h"
 
 namespace nook {
 namespace {
 
-constexpr double kUsualHeight = 2440;  // a wall of 8 ft, mm. Chosen
-constexpr double kAround = 200;        // about every surface, mm: a lean may move a corner. Chosen
+constexpr double kUsualWall = 2440;  // high, 8 ft, mm. Chosen
+constexpr double kAround = 200;      // about every surface, mm: a lean may move a corner. Chosen
 
 void reach(double& far, Length at) {
   far = std::max(far, at.mm);
 }
 
+bool counts(const Station& station) {
+  return any_counts(station.reading);
+}
+
 double farthest_entry(const Wall& wall) {
   double far = 0;
-  for (const auto& level : wall.levels) reach(far, level.at);
-  for (const auto& plumb : wall.plumbs) reach(far, plumb.at);
+  for (const auto& level : wall.levels)
+    if (any_counts(level.gap)) reach(far, level.at);
+  for (const auto& plumb : wall.plumbs)
+    if (std::any_of(plumb.line.begin(), plumb.line.end(), counts)) reach(far, plumb.at);
   for (const auto& stick : wall.straightedges)
-    for (const Station& gap : stick.gaps) reach(far, gap.at);
+    for (const Station& gap : stick.gaps)
+      if (counts(gap)) reach(far, gap.at);
   for (const auto& string : wall.strings)
-    for (const Station& line : string.line) reach(far, line.at);
+    for (const Station& line : string.line)
+      if (counts(line)) reach(far, line.at);
   for (const auto& obstacle : wall.obstacles) reach(far, obstacle.along[1]);
   if (!wall.studs) return far;
   for (const StudFound& stud : wall.studs->found)
     for (const auto* list : {&stud.left_edge, &stud.right_edge, &stud.centre})
-      for (const Reading& reading : *list) reach(far, reading.value);
+      for (const Reading& reading : *list)
+        if (!reading.struck) reach(far, reading.value);
   return far;
 }
 
 double highest(const Survey& survey) {
-  double high = kUsualHeight;
+  double high = kUsualWall;
   const double line = first_line(survey);
   const auto see = [&](const Height& height) {
     high = std::max(high, height.value.mm + (height.from_line ? line : 0));
   };
   for (const Wall& wall : survey.walls) {
-    for (const auto& level : wall.levels) see(level.from), see(level.to);
-    for (const auto& stick : wall.straightedges) see(stick.height);
-    for (const auto& string : wall.strings) see(string.height);
+    for (const auto& level : wall.levels)
+      if (any_counts(level.gap)) see(level.from), see(level.to);
+    for (const auto& stick : wall.straightedges)
+      if (std::any_of(stick.gaps.begin(), stick.gaps.end(), counts)) see(stick.height);
+    for (const auto& string : wall.strings)
+      if (std::any_of(string.line.begin(), string.line.end(), counts)) see(string.height);
     for (const auto& plumb : wall.plumbs)
-      for (const Station& station : plumb.line) see(station.height);
+      for (const Station& station : plumb.line)
+        if (counts(station)) see(station.height);
   }
   for (const DropReading& up : survey.ceiling)
-    for (const Reading& reading : up.drop) high = std::max(high, line + reading.value.mm);
+    for (const Reading& reading : up.drop)
+      if (!reading.struck) high = std::max(high, line + reading.value.mm);
   return high;
 }
 
@@ -56,15 +71,17 @@ double farthest_on(const Survey& survey, int wall) {
   double far = farthest_entry(survey.walls[wall]);
   for (const Corner& corner : survey.corners)
     for (const Diagonal& diagonal : corner.diagonals) {
-      if (corner.walls[0] == wall) reach(far, diagonal.first.value);
-      if (corner.walls[1] == wall) reach(far, diagonal.second.value);
+      if (!any_counts(diagonal.straight)) continue;
+      if (corner.walls[0] == wall && !diagonal.first.struck) reach(far, diagonal.first.value);
+      if (corner.walls[1] == wall && !diagonal.second.struck) reach(far, diagonal.second.value);
     }
   for (const Span& span : survey.spans)
     for (const SpanEnd& end : span.between)
-      if (end.mark.empty() && end.wall == wall) reach(far, end.along.value);
+      if (end.mark.empty() && end.wall == wall && !end.along.struck && any_counts(span.is))
+        reach(far, end.along.value);
   for (const auto* drops : {&survey.floor.down, &survey.ceiling})
     for (const DropReading& drop : *drops)
-      if (drop.wall == wall) reach(far, drop.along);
+      if (drop.wall == wall && any_counts(drop.drop)) reach(far, drop.along);
   return far;
 }
 
@@ -75,7 +92,7 @@ Extent wall_extent(const Survey& survey, int wall, double length) {
 }
 
 Extent level_extent(const RoomModel& model) {
-  double low = -kAround, high = kUsualHeight;
+  double low = -kAround, high = kUsualWall;
   const State state = first_state(model);
   RoomModel bare = model;
   bare.surfaces.assign(model.walls() + 2, {});

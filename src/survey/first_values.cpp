@@ -64,6 +64,9 @@ bool from_line(const Wall& wall) {
              [](auto& e) { return e.height[0].from_line || e.height[1].from_line; }) ||
          (wall.studs &&
           any(wall.studs->found, [](auto& e) { return e.height && e.height->from_line; })) ||
+         (wall.studs &&
+          any(wall.studs->blocking,
+              [](auto& e) { return e.height[0].from_line || e.height[1].from_line; })) ||
          any(wall.plumbs, [&](auto& e) {
            return any(e.line, [](auto& station) { return station.height.from_line; });
          });
@@ -79,6 +82,12 @@ bool from_line(const Corner& corner) {
 bool from_line(const Span& span) {
   return (span.between[0].height && span.between[0].height->from_line) ||
          (span.between[1].height && span.between[1].height->from_line);
+}
+
+bool from_line(const Installed& up) {
+  return std::any_of(up.openings.begin(), up.openings.end(), [](const Opening& opening) {
+    return opening.height && opening.height->from_line;
+  });
 }
 
 }  // namespace
@@ -125,6 +134,7 @@ bool uses_level_line(const Survey& survey) {
   return std::any_of(survey.walls.begin(), survey.walls.end(), from) ||
          std::any_of(survey.corners.begin(), survey.corners.end(), from) ||
          std::any_of(survey.spans.begin(), survey.spans.end(), from) ||
+         std::any_of(survey.installed.begin(), survey.installed.end(), from) ||
          std::any_of(survey.across.begin(), survey.across.end(),
                      [](const Across& across) { return across.height.from_line; });
 }

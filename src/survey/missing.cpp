@@ -43,7 +43,7 @@ std::optional<Missing> said(const RoomModel& model, const Unknown& unknown) {
 }
 
 double enough(const Unknown& unknown) {
-  constexpr double kAngle = 0.01, kLength = 10, kLean = 0.8;  // rad, mm, of the prior sd
+  constexpr double kAngle = 0.01, kLength = 10, kLean = 0.8;  // rad, mm, of the prior sd. Chosen
   switch (unknown.kind) {
     case UnknownKind::angle:
       return kAngle;
@@ -142,19 +142,25 @@ int missing_drops(const Survey& survey, HeightsWanted wanted) {
   return wanted.floor ? std::max(0, kHeights - used(survey.floor.down)) : 0;
 }
 
+int missing_rises(const Survey& survey, HeightsWanted wanted) {
+  const int places = wanted.ceiling ? kHeights : wanted.headroom ? 1 : 0;
+  return std::max(0, places - used(survey.ceiling));
+}
+
 std::vector<Missing> missing_heights(const Survey& survey, HeightsWanted wanted) {
-  const auto said = [](int have, const std::string& what, const std::string& way) {
+  const auto said = [](int have, const std::string& lies, const std::string& way) {
     const int more = kHeights - have;
     return Missing{
-        fmt::format("{} says how {} lies under what stands or hangs: measure {} from the "
-                    "level line in {} more place{}",
-                    have == 0 ? "nothing" : "too little", what, way, more, more == 1 ? "" : "s"),
+        fmt::format("{} says how {} what stands or hangs: measure {} from the level line in {} "
+                    "more place{}",
+                    have == 0 ? "nothing" : "too little", lies, way, more, more == 1 ? "" : "s"),
         false};
   };
   std::vector<Missing> out;
   const int floor = used(survey.floor.down), ceiling = used(survey.ceiling);
-  if (wanted.floor && floor < kHeights) out.push_back(said(floor, "the floor", "down"));
-  if (wanted.ceiling && ceiling < kHeights) out.push_back(said(ceiling, "the ceiling", "up"));
+  if (wanted.floor && floor < kHeights) out.push_back(said(floor, "the floor lies under", "down"));
+  if (wanted.ceiling && ceiling < kHeights)
+    out.push_back(said(ceiling, "the ceiling lies over", "up"));
   return out;
 }
 

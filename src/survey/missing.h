@@ -21,10 +21,13 @@ std::vector<Functional> never_missed(const RoomModel& model);
 /// floor, or up to the ceiling. Nothing where there are as many, or nothing stands or hangs.
 struct HeightsWanted {
   bool floor = false, ceiling = false;
+  bool headroom = false;  // something is tipped up under the ceiling: one reading is enough
 };
 std::vector<Missing> missing_heights(const Survey& survey, HeightsWanted wanted);
 /// How many readings down to the floor are still missed so.
 int missing_drops(const Survey& survey, HeightsWanted wanted);
+/// How many up to the ceiling, what is tipped up under it counted too.
+int missing_rises(const Survey& survey, HeightsWanted wanted);
 
 /// A wall leans N(0, kLeanPrior^2) before anything is read, mm per mm. Chosen.
 inline constexpr double kLeanPrior = 0.01;

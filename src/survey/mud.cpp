@@ -1,4 +1,4 @@
-// Adds a bump of one millimetre to a corner and sees how much of the misfit follows it.
+// Adds a bump of one millimeter to a corner and sees how much of the misfit follows it.
 #include "survey/mud.h"
 
 #include <fmt/format.h>

@@ -68,8 +68,4 @@ double board_thickness(const RoomModel& model, int wall) {
   return board ? board->thickness.mm : 0;
 }
 
-Height usual_height() {
-  return {millimetres(1000), false, {}};
-}
-
 }  // namespace nook

@@ -35,7 +35,4 @@ double board_at(const RoomModel& model, int wall, const Height& height, Face on)
 /// How thick the board on `wall` is; 0 without one.
 double board_thickness(const RoomModel& model, int wall);
 
-/// 1 m: the height of readings that state none. Chosen.
-Height usual_height();
-
 }  // namespace nook

@@ -1,6 +1,8 @@
 // Greedy design of a survey, pruned.
 #include "survey/plan.h"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <cmath>
 #include <map>
@@ -9,16 +11,18 @@
 #include "survey/measure_next.h"
 #include "survey/room_report.h"
 #include "survey/takable.h"
+#include "survey/taking.h"
 
 namespace nook {
 namespace {
 
-constexpr int kMostReadings = 15;
-constexpr double kMostMinutes = 20;
-constexpr double kFlatness = 2;    // mm, of walls nobody has looked at. Chosen
-constexpr double kSamePlace = 25;  // mm: spots that one stick covers. Chosen
-constexpr double kPlane = 400;     // mm between heights that are to make a plane. Chosen
-constexpr double kTwice = 1.5;     // times the minutes: marks are laid off already. Chosen
+constexpr int kMostReadings = 15;    // that one takes in one go. Chosen
+constexpr double kMostMinutes = 20;  // likewise. Chosen
+constexpr double kFlatness = 2;      // mm, of walls nobody has looked at. Chosen
+constexpr double kSamePlace = 25;    // mm: spots that one stick covers. Chosen
+constexpr double kPlane = 400;       // mm between heights that are to make a plane. Chosen
+constexpr double kRise = 0.5;        // minutes of a reading up to the ceiling. Chosen
+constexpr double kTwice = 1.5;       // times the minutes: marks are laid off already. Chosen
 
 int station(const NextReading& reading) {
   switch (reading.kind) {
@@ -190,6 +194,23 @@ MeasuringPlan finished(Outlook outlook, const std::vector<int>& taken) {
   return plan;
 }
 
+// Up to the ceiling, at the near and far ends of the walls in turn.
+void add_rises(View& view, int places, MeasuringPlan& plan) {
+  const Taking on(view);
+  const int walls = view.model().walls();
+  for (int i = 0; i < places && walls > 0; ++i) {
+    const int wall = i % walls;
+    const double out = on.thirds(3), far = std::floor(on.room_on(wall) / on.feet(1)) * on.feet(1);
+    const double along = i < walls ? std::min(on.feet(1), far) : far;
+    plan.ceiling.push_back(
+        {{fmt::format("measure from the level line up to the ceiling at the {} wall, {}, {} out",
+                      on.name(wall), on.said(TakingPlace{wall, along, false}), on.said(out)),
+          0, NextReading::Kind::other, wall, along, out, 0, false},
+         kRise});
+    plan.minutes += kRise;
+  }
+}
+
 }  // namespace
 
 MeasuringPlan measuring_plan(const Survey& survey, int origin_corner, const PlanWanted& wanted) {
@@ -201,7 +222,10 @@ MeasuringPlan measuring_plan(const Survey& survey, int origin_corner, const Plan
   View view(model, solution.state);
   const Outlook outlook(model, solution, wants(view, wanted),
                         takable_readings(view, spots(wanted)));
-  return finished(outlook, with_drops(outlook, survey, fewest(outlook, chosen(outlook)), drops));
+  MeasuringPlan plan =
+      finished(outlook, with_drops(outlook, survey, fewest(outlook, chosen(outlook)), drops));
+  add_rises(view, missing_rises(survey, wanted.heights), plan);
+  return plan;
 }
 
 }  // namespace nook

@@ -38,15 +38,17 @@ struct PlannedReading {
 /// corner on. `enough`: every quantity comes within its tolerance.
 struct MeasuringPlan {
   std::vector<PlannedReading> readings;
-  double minutes = 0;
+  std::vector<PlannedReading> ceiling;  // up to it, whatever else is taken
+  double minutes = 0;                   // of all of them
   bool enough = false;
 };
 
 /// Chosen one after the other, most relief a minute first, until all is within tolerance or 15
 /// readings or 20 minutes are full (more is not taken: chosen); then those are left out that the
 /// others make needless. A run along one line counts as one. Readings already in the survey count.
-/// Walls need no more than their names. Levels, plumb lines and strings are also thought of where
-/// `wanted` lies. With nothing wanted: what matters in any room.
+/// Walls need no more than their names.
+/// Levels, plumb lines and strings are also thought of where `wanted` lies. With nothing wanted:
+/// what matters in any room.
 MeasuringPlan measuring_plan(const Survey& survey, int origin_corner, const PlanWanted& wanted);
 
 }  // namespace nook

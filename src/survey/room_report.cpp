@@ -3,6 +3,7 @@
 
 #include <cmath>
 
+#include "room/counted.h"
 #include "survey/observations.h"
 #include "survey/quantiles.h"
 #include "survey/reading_names.h"
@@ -83,7 +84,7 @@ std::optional<Measured> length_of(const RoomModel& model, const Solution& soluti
     return {};
   }
   View view(model, solution.state);
-  const Height height = model.survey->walls[wall].length_height.value_or(usual_height());
+  const Height height = model.survey->walls[wall].length_height.value_or(kUnsaidHeight);
   const double z = view.z_of(height, wall, model.assumed_length[wall] / 2);
   const Varied length =
       view.unknown(model.length[wall]) - view.corner(wall - 1, z).right - view.corner(wall, z).left;

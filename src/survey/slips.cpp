@@ -12,7 +12,7 @@ namespace {
 // Rates of each slip, of all readings. Chosen.
 constexpr double kBurned = 0.004, kWholeInch = 0.001, kFoot = 0.0007, kFraction = 0.0007,
                  kDigit = 0.001, kSwapped = 0.0005, kOtherEnd = 0.001, kBoard = 0.002,
-                 kPoint = 0.0005, kGapEnd = 0.003;
+                 kPoint = 0.0005, kGapEnd = 0.003, kUnit = 0.0005;
 
 struct Text {
   const Survey& survey;
@@ -75,6 +75,16 @@ void add_swaps(const Text& text, std::vector<Slip>& out) {
   }
 }
 
+// A metric unit behind a figure that was read in inches, or the other way round.
+void add_units(const Text& text, std::vector<Slip>& out) {
+  const std::string& given = text.reading.given;
+  const std::string figure = given.substr(0, given.find_last_of("0123456789") + 1);
+  const bool metric = text.survey.units != Unit::inch;
+  if (text.metric() == metric || figure.empty()) return;
+  if (const auto meant = text.read(figure))
+    out.push_back({*meant, kUnit, "the unit mistyped (" + figure + ")"});
+}
+
 void add_ends(const Observation& reading, std::vector<Slip>& out) {
   if (reading.two_ended && reading.value != 0)
     out.push_back({-reading.value, kGapEnd, "the gap is at the other end"});
@@ -95,6 +105,7 @@ std::vector<Slip> slips(const Survey& survey, const Observation& reading) {
   add_lookalikes(text, '6', '9', out);
   add_lookalikes(text, '1', '7', out);
   add_swaps(text, out);
+  add_units(text, out);
   out.push_back({reading.value * 10, kPoint, "the decimal point slipped"});
   out.push_back({reading.value / 10, kPoint, "the decimal point slipped"});
   add_ends(reading, out);

@@ -21,9 +21,10 @@ constexpr double kHopeless = 40;     // w^2 below the largest: chance under e^-2
 constexpr double kTogether = 0.995;  // chance that those named share. Chosen
 constexpr double kMostOdds = 1e12;   // printed
 
-// A reading left out: what the others foretell of it, and the chance that it is a slip.
+// A reading left out, or all repeats of one thing: what the others foretell of it, and the chance
+// that it is a slip.
 struct Candidate {
-  int row = 0;  // observation
+  Rows rows;  // observations
   Solution without;
   Measured foretold;    // of the reading; its own error included in the sd
   double log_odds = 0;  // against no slip anywhere
@@ -36,10 +37,10 @@ double log_density(double x, double mean, double sd) {
   return -z * z / 2 - std::log(sd);
 }
 
-Rows without(const Rows& rows, int row) {
+Rows without(const Rows& rows, const Rows& some) {
   Rows out;
   for (const int r : rows)
-    if (r != row) out.push_back(r);
+    if (std::find(some.begin(), some.end(), r) == some.end()) out.push_back(r);
   return out;
 }
 
@@ -54,10 +55,33 @@ double log_sum(double a, double b) {
   return std::max(a, b) + std::log1p(std::exp(-std::abs(a - b)));
 }
 
-// Log likelihood of a reading as it stands, given the others. By the two adjustments: far slips
-// bend the room so much that the reading alone, seen from the room without it, does not tell.
-double as_it_stands(const Solution& with, const Candidate& candidate, double sd) {
-  return with.linear->log_likelihood() - candidate.without.linear->log_likelihood() - std::log(sd);
+// Repeats as one reading, their weighted mean.
+Observation joined(const RoomModel& model, const Rows& rows) {
+  Observation mean = model.observations[rows.front()];
+  double weights = 0, sum = 0;
+  for (const int row : rows) {
+    const Observation& reading = model.observations[row];
+    const double weight = 1 / (reading.worth.sd * reading.worth.sd);
+    weights += weight, sum += weight * reading.value;
+  }
+  mean.value = sum / weights;
+  mean.worth.sd = 1 / std::sqrt(weights);
+  return mean;
+}
+
+// Log likelihood of the mean of some readings as they stand, given the others. By the two
+// adjustments: far slips bend the room so much that the readings alone, seen from the room without
+// them, do not tell. How the repeats scatter about their mean is left out: no common slip changes
+// it.
+double as_it_stands(const RoomModel& model, const Solution& with, const Candidate& candidate,
+                    const Observation& mean) {
+  double sum = with.linear->log_likelihood() - candidate.without.linear->log_likelihood();
+  for (const int row : candidate.rows) {
+    const Observation& reading = model.observations[row];
+    const double z = (reading.value - mean.value) / reading.worth.sd;
+    sum += z * z / 2;
+  }
+  return sum - std::log(mean.worth.sd);
 }
 
 // Sums the odds of every slip; remembers the best one. `now`: as_it_stands.
@@ -113,16 +137,45 @@ std::vector<int> promising(const RoomModel& model, const Solution& solution) {
   return out;
 }
 
+// The readings in use that measured the same thing as one of them, and say the same: typed twice,
+// a slip is in all of them.
+Rows repeats(const RoomModel& model, const Solution& solution, int row) {
+  View view(model, solution.state);
+  const Observation& one = model.observations[row];
+  const double at = one.model(view).value;
+  Rows same;
+  for (const int r : solution.rows) {
+    const Observation& other = model.observations[r];
+    if (other.wall != one.wall || other.corner != one.corner || other.blade != one.blade) continue;
+    const double apart = w_limit() * std::hypot(one.worth.sd, other.worth.sd);
+    if (std::abs(other.value - one.value) < apart && other.model(view).value == at)
+      same.push_back(r);
+  }
+  return same;
+}
+
+// Each promising reading by itself, and with its repeats.
+std::vector<Rows> tries(const RoomModel& model, const Solution& solution) {
+  std::vector<Rows> out;
+  for (const int row : promising(model, solution)) {
+    out.push_back({row});
+    const Rows same = repeats(model, solution, row);
+    if (same.size() > 1 && std::find(out.begin(), out.end(), same) == out.end())
+      out.push_back(same);
+  }
+  return out;
+}
+
 std::vector<Candidate> candidates(const RoomModel& model, const Solution& solution) {
   std::vector<Candidate> out;
-  for (const int row : promising(model, solution)) {
-    const Observation& reading = model.observations[row];
+  for (Rows& rows : tries(model, solution)) {
+    const Observation mean = joined(model, rows);
     Candidate candidate;
-    candidate.row = row;
-    candidate.without = solve(model, without(solution.rows, row), solution.state);
-    candidate.foretold = foretold(model, candidate.without, reading);
+    candidate.rows = std::move(rows);
+    candidate.without = solve(model, without(solution.rows, candidate.rows), solution.state);
+    candidate.foretold = foretold(model, candidate.without, mean);
     if (!std::isfinite(candidate.foretold.sd)) continue;
-    weigh(*model.survey, reading, as_it_stands(solution, candidate, reading.worth.sd), candidate);
+    weigh(*model.survey, mean, as_it_stands(model, solution, candidate, mean), candidate);
     out.push_back(std::move(candidate));
   }
   std::stable_sort(out.begin(), out.end(),
@@ -150,13 +203,17 @@ std::string give_or_take_of(const RoomModel& model, const Observation& reading, 
 }
 
 std::string reason(const RoomModel& model, const Candidate& candidate, bool alone) {
-  const Observation& reading = model.observations[candidate.row];
-  std::string text = fmt::format("{}; the other readings say {}, give or take {}",
-                                 said(model, reading, reading.value),
-                                 said(model, reading, candidate.foretold.value),
-                                 give_or_take_of(model, reading, candidate.foretold.sd));
+  const Observation reading = joined(model, candidate.rows);
+  std::string text = fmt::format(
+      "{}{}; the other readings say {}, give or take {}", said(model, reading, reading.value),
+      candidate.rows.size() > 1 ? " each time" : "", said(model, reading, candidate.foretold.value),
+      give_or_take_of(model, reading, candidate.foretold.sd));
   if (!candidate.words.empty()) text += ": perhaps " + candidate.words;
   return alone ? text : text + " (these cannot be told apart)";
+}
+
+void add_once(std::vector<std::string>& ids, const std::string& id) {
+  if (std::find(ids.begin(), ids.end(), id) == ids.end()) ids.push_back(id);
 }
 
 Suspect suspect_of(const RoomModel& model, const std::vector<Candidate>& candidates) {
@@ -167,11 +224,12 @@ Suspect suspect_of(const RoomModel& model, const std::vector<Candidate>& candida
   Suspect suspect;
   for (const Candidate& c : candidates) {
     if (named >= kTogether * slip) break;
-    suspect.ids.push_back(model.observations[c.row].id);
+    for (const int row : c.rows) add_once(suspect.ids, model.observations[row].id);
     named += std::exp(c.log_odds - most);
   }
-  const Observation& first = model.observations[candidates.front().row];
-  suspect.reason = reason(model, candidates.front(), suspect.ids.size() == 1);
+  const Candidate& likeliest = candidates.front();
+  const Observation& first = model.observations[likeliest.rows.front()];
+  suspect.reason = reason(model, likeliest, suspect.ids.size() == likeliest.rows.size());
   suspect.likely_mm = candidates.front().likely * (first.blade > 0 ? first.blade : 1);
   suspect.odds = std::min(kMostOdds, named / (slip - named + std::exp(-most)));
   return suspect;

@@ -124,8 +124,11 @@ std::vector<Takable> takable_readings(View& view, const TakingSpots& spots) {
   }
   for (const UprightSpot& spot : spots.uprights) add_upright(on, spot);
   for (const LevelRun& run : spots.runs) add_string(on, run);
-  for (const FloorPlace& place : spots.floor)
-    add_drop(on, on.near(place.wall, place.along), std::max(on.easy(), on.eased(place.out)));
+  for (const FloorPlace& place : spots.floor) {
+    TakingPlace spot = on.near(place.wall, place.along);
+    spot.at = std::max(on.thirds(1), spot.at);  // no tape hangs in the corner itself
+    add_drop(on, spot, std::max(on.easy(), on.eased(place.out)));
+  }
   add_again(on);
   add_spans(on);
   return std::move(on).found();

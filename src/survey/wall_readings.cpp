@@ -1,6 +1,7 @@
 // Lengths, levels, straightedges, plumb lines and strings as equations.
 #include <algorithm>
 
+#include "room/counted.h"
 #include "survey/first_values.h"
 #include "survey/observations.h"
 
@@ -26,7 +27,7 @@ Equation between(const RoomModel& model, int wall, const Height& height, Face on
 void observe_length(RoomModel& model, int wall) {
   const Wall& entry = model.survey->walls[wall];
   if (entry.length.empty()) return;
-  const Height height = entry.length_height.value_or(usual_height());
+  const Height height = entry.length_height.value_or(kUnsaidHeight);
   int extent = -1;
   if (!between_corners(model, wall))
     extent = model.add({UnknownKind::extent, wall, entry.name,

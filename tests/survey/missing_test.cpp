@@ -154,3 +154,89 @@ TEST_CASE("facts: an outlet clear of every stud") {
   b.survey.walls[0].obstacles[0].along[1] = millimetres(1290);
   CHECK(adjust(b.survey).report().facts.empty());
 }
+
+TEST_CASE("missing: blocking or an opening that counts from the line wants the line") {
+  SurveyBuilder b;
+  b.diagonal(0, 900, 1200, {1500}).level(0, 500, 100, 1300, 3).level(1, 500, 100, 1300, 3);
+  CHECK(adjust(b.survey).report().missing.empty());
+  const std::string line =
+      "nothing says how high the level line is: measure once from it down to the floor";
+  Survey blocked = b.survey;
+  Studs& studs = blocked.walls[0].studs.emplace();
+  studs.blocking = {{{millimetres(300), millimetres(700)},
+                     false,
+                     {{millimetres(-100), true, {}}, {millimetres(-10), true, {}}},
+                     {}}};
+  CHECK(says(adjust(blocked).report(), line, true));
+  studs.blocking[0].height[0].from_line = studs.blocking[0].height[1].from_line = false;
+  CHECK(adjust(blocked).report().missing.empty());
+  Survey up = b.survey;
+  Opening opening;
+  opening.height = Height{millimetres(50), true, {}};
+  up.installed = {{{}, {opening}, {}}};
+  CHECK(says(adjust(up).report(), line, true));
+}
+
+TEST_CASE("missing: the floor lies under, the ceiling over") {
+  SurveyBuilder b;
+  b.drop(0, 100, 100, 1000);
+  const std::vector<Missing> told = missing_heights(b.survey, {true, true});
+  REQUIRE(told.size() == 2);
+  CHECK(
+      told[0].what ==
+      "too little says how the floor lies under what stands or hangs: measure down from the level "
+      "line in 2 more places");
+  CHECK(
+      told[1].what ==
+      "nothing says how the ceiling lies over what stands or hangs: measure up from the level line "
+      "in 3 more places");
+}
+
+namespace {
+
+// Studs found by their centers, 400 mm apart as stated.
+Survey with_studs(const std::vector<double>& centres) {
+  SurveyBuilder b;
+  Studs studs;
+  studs.spacing = millimetres(400);
+  for (const double mm : centres) {
+    StudFound found;
+    found.centre = {b.reading(mm, "centre")};
+    found.centre[0].given = std::to_string(static_cast<int>(mm));
+    studs.found.push_back(found);
+  }
+  b.survey.units = Unit::mm;
+  b.survey.walls[0].studs = studs;
+  return b.survey;
+}
+
+}  // namespace
+
+TEST_CASE("facts: a stud off the spacing of the others is told, with the slip that explains it") {
+  CHECK(adjust(with_studs({390, 805, 1180})).report().facts.empty());
+  CHECK(adjust(with_studs({390})).report().facts.empty());
+  const auto stray = adjust(with_studs({390, 790, 1120, 1590})).report().facts;
+  REQUIRE(stray.size() == 1);
+  CHECK(
+      stray[0] ==
+      "The stud found at 1120 mm on the left wall stands 70 mm off the spacing of 400 mm from the "
+      "one at 390 mm: one more stud, or a figure to take again.");
+  const auto swapped = adjust(with_studs({480, 1248})).report().facts;  // for 1284
+  REQUIRE(swapped.size() == 1);
+  CHECK(swapped[0].find("perhaps two digits swapped (1284)") != std::string::npos);
+  const auto first = adjust(with_studs({184, 748})).report().facts;  // for 148
+  REQUIRE(first.size() == 1);
+  CHECK(first[0].find("perhaps two digits swapped (148)") != std::string::npos);
+}
+
+TEST_CASE("facts: a tape held at a burned mark, and no length says so") {
+  SurveyBuilder b;
+  b.length(0, {3000}).length(1, {2000});
+  CHECK(adjust(b.survey).report().facts.empty());
+  b.survey.tape.corner = TapeEnd::burned;
+  const auto facts = adjust(b.survey).report().facts;
+  REQUIRE(facts.size() == 1);
+  CHECK(facts[0].find("no length says so") != std::string::npos);
+  b.survey.walls[1].length[0].burned = true;
+  CHECK(adjust(b.survey).report().facts.empty());
+}

@@ -193,3 +193,37 @@ TEST_CASE("plan: without the wall's length no mark lies beyond the pieces") {
     if (p.reading.kind == NextReading::Kind::level) CHECK(p.reading.at_mm < 1170);
   }
 }
+
+TEST_CASE("plan: floor spots stay off the corner itself") {
+  SurveyBuilder b({"left", "back", "right"});
+  b.length(1, {1000});
+  PlanWanted wanted;
+  wanted.floor = {{1, 1000, 100, 4}, {1, 0, 100, 4}, {0, 0, 100, 4}};
+  const MeasuringPlan plan = measuring_plan(b.survey, 0, wanted);
+  REQUIRE_FALSE(plan.readings.empty());
+  for (const PlannedReading& p : plan.readings) {
+    INFO(p.reading.reading);
+    CHECK(p.reading.at_mm >= 100);
+  }
+}
+
+TEST_CASE(
+    "plan: what meets the ceiling wants three heights of it, what is tipped up under it one") {
+  PlanWanted wanted;
+  wanted.surfaces = {{{{{SurfaceSpot::On::wall, 0, 500, 400, {}}, 1}}, 500}};
+  const auto rises = [&](const Survey& survey) {
+    return measuring_plan(survey, 0, wanted).ceiling.size();
+  };
+  CHECK(rises(bare()) == 0);
+  wanted.heights.headroom = true;
+  CHECK(rises(bare()) == 1);
+  CHECK(measuring_plan(bare(), 0, wanted)
+            .readings.front()
+            .reading.reading.starts_with(
+                "measure from the level line up to the ceiling at the left wall"));
+  wanted.heights.ceiling = true;
+  CHECK(rises(bare()) == 3);
+  SurveyBuilder b;
+  b.rise(0, 100, 100, 1400);
+  CHECK(rises(b.survey) == 2);
+}

@@ -5,6 +5,7 @@
 
 #include "base/notation.h"
 #include "survey/adjustment.h"
+#include "survey_builder.h"
 #include "true_room.h"
 
 using namespace nook;
@@ -219,4 +220,24 @@ TEST_CASE("mud in a corner is told from a slip: the readings there bend together
   CHECK(report.suspects[0].ids.size() > 3);
   CHECK(report.suspects[0].reason.find("mud") != std::string::npos);
   CHECK(report.suspects[0].likely_mm == Approx(8).margin(2.5));
+}
+
+TEST_CASE("a slip typed twice is looked for in both repeats") {
+  // An alcove 942 wide by its width at two depths and by its corners; the length says 1042, twice.
+  SurveyBuilder b({"left", "back", "right"});
+  b.diagonal(0, 300, 400, {500, 500}).diagonal(1, 400, 300, {500, 500});
+  b.across(480, 942, 1000).across(480, 942, 1900).across(300, 942, 1000);
+  for (int wall = 0; wall < 3; ++wall)
+    b.level(wall, 150, 200, 1400, 0).level(wall, 350, 200, 1400, 0);
+  b.length(1, {942, 942});
+  CHECK(adjust(b.survey).report().suspects.empty());
+  for (Reading& length : b.survey.walls[1].length) length.value.mm += 100;
+  const RoomReport report = adjust(b.survey).report();
+  REQUIRE_FALSE(report.suspects.empty());
+  CHECK(report.suspects[0].ids ==
+        std::vector<std::string>{"wall[1].length[0]", "wall[1].length[1]"});
+  CHECK(report.suspects[0].likely_mm == Approx(942).margin(1));
+  CHECK(report.suspects.size() == 1);
+  CHECK(report.suspects[0].reason.find("each time") != std::string::npos);
+  CHECK(report.suspects[0].reason.find("cannot be told apart") == std::string::npos);
 }

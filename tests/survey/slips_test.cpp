@@ -83,3 +83,10 @@ TEST_CASE("slips: an angle finder has none of a tape's") {
   angle.blade = 300;
   CHECK(slips(in(Unit::inch), angle).empty());
 }
+
+TEST_CASE("slips: a unit typed that the file does not use", "[reference]") {
+  CHECK(says(slips(in(Unit::inch), reading("40 cm", 400)), 40 * kInch, "the unit mistyped (40)"));
+  CHECK(says(slips(in(Unit::mm), reading("40 in", 40 * kInch)), 40, "the unit mistyped (40)"));
+  CHECK_FALSE(any(slips(in(Unit::inch), reading("40", 40 * kInch)), "unit"));
+  CHECK_FALSE(any(slips(in(Unit::cm), reading("40 mm", 40)), "unit"));
+}
