@@ -43,19 +43,6 @@ Diagnostic unknown(const Mention& mention, const std::string& file,
           fmt::format("unknown-{}", kind), help};
 }
 
-// An opening ends at one piece: of a part with copies the file says at which.
-std::optional<Diagnostic> which_copy(const Mention& mention, const Design& design,
-                                     const std::string& file) {
-  const auto repeated = [&](const Part& part) { return part.name == mention.name && part.repeat; };
-  const auto part = std::find_if(design.parts.begin(), design.parts.end(), repeated);
-  if (part == design.parts.end()) return std::nullopt;
-  const int count = part->repeat->count;
-  return Diagnostic{
-      file, mention.place, fmt::format("'{}' is there {} times", mention.name, count), "which-copy",
-      count == 1 ? fmt::format("say '{} 1'", mention.name)
-                 : fmt::format("say which one, '{0} 1' to '{0} {1}'", mention.name, count)};
-}
-
 double longest_side(const Part& part) {
   Vec2 low{1e300, 1e300}, high{-1e300, -1e300};
   for (const Vec2 p : part.outline) {
@@ -125,7 +112,6 @@ Diagnostics faults_between(const Survey& survey, const Design& design, const Fil
       faults.push_back(unknown({wall, part.place}, names.room, walls, "wall"));
     if (wall.empty() && !holds(parts, part.name))
       faults.push_back(unknown(part, names.room, parts, "part"));
-    if (auto fault = which_copy(part, design, names.room)) faults.push_back(*fault);
   }
   const bool both = holds(walls, design.corner[0]) && holds(walls, design.corner[1]);
   if (both && !corner_of(survey, design) && !design.walls_named.empty())

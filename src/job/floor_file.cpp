@@ -24,7 +24,6 @@ std::vector<DropReading> drops(RoomFile& file, const Table& table, std::string_v
     const auto wall = file.wall((*four)[0], "the first value");
     const auto along = file.source.length((*four)[1], "along", Range::not_negative);
     const auto out = file.source.length((*four)[2], "out", Range::not_negative);
-    const Limit high(file.source, kHighestMm);
     drop.drop = readings_of(file.source, (*four)[3],
                             {fmt::format("the reading {}", key), {fmt::format("{}[{}]", id, i)}});
     if (!file.source.sound_since(before)) continue;

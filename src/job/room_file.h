@@ -13,7 +13,7 @@
 namespace nook {
 
 /// Longer walls are no room's, and their humps and hollows would take minutes to work out. Chosen.
-inline constexpr double kLongestWallMm = 50000;
+inline constexpr double kLongestWallMm = 100000;
 
 /// room.toml half read.
 struct RoomFile {

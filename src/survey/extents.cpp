@@ -11,6 +11,7 @@ namespace nook {
 namespace {
 
 constexpr double kUsualWall = 2440;  // high, 8 ft, mm. Chosen
+constexpr double kHighest = 12000;   // mm: above it a wall goes on as it is there. Chosen
 constexpr double kAround = 200;      // about every surface, mm: a lean may move a corner. Chosen
 
 void reach(double& far, Length at) {
@@ -62,7 +63,7 @@ double highest(const Survey& survey) {
   for (const DropReading& up : survey.ceiling)
     for (const Reading& reading : up.drop)
       if (!reading.struck) high = std::max(high, line + reading.value.mm);
-  return high;
+  return std::min(high, kHighest);
 }
 
 }  // namespace

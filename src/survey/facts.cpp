@@ -96,6 +96,22 @@ std::string slip_to(const Survey& survey, const Found& stud, double other, doubl
   return "";
 }
 
+// A stud off the spacing from another, and the slip that may be in it.
+struct Stray {
+  const Found &stud, &from;
+  const std::string& slip;
+};
+std::string stray_words(const Survey& survey, const Wall& wall, const Stray& stray) {
+  const auto said = [&](double mm) { return with_unit(millimetres(mm), survey.said()); };
+  const double spacing = wall.studs->spacing->mm;
+  return fmt::format(
+      "The stud found at {} on the {} wall stands {} off the spacing of {} from the one at {}: one "
+      "more stud, or a figure to take again{}.",
+      said(stray.stud.centre), wall.name,
+      said(off_spacing(stray.stud.centre, stray.from.centre, spacing)), said(spacing),
+      said(stray.from.centre), stray.slip);
+}
+
 // Studs that stand off the spacing of most, each with what it may have been.
 void add_strays(const Survey& survey, const Wall& wall, bool from_right,
                 std::vector<std::string>& out) {
@@ -106,19 +122,15 @@ void add_strays(const Survey& survey, const Wall& wall, bool from_right,
   };
   const auto most = std::max_element(studs.begin(), studs.end(), less);
   for (const Found& stud : studs) {
-    const double off = off_spacing(stud.centre, most->centre, spacing);
-    if (off < kOffSpacing) continue;
+    if (off_spacing(stud.centre, most->centre, spacing) < kOffSpacing) continue;
     std::string slip = slip_to(survey, stud, most->centre, spacing);
     // Of two that disagree either may be the stray.
-    if (slip.empty() && agreeing(studs, most->centre, spacing) == 1)
-      slip = slip_to(survey, *most, stud.centre, spacing);
-    const Rounding rounding = survey.said();
-    out.push_back(fmt::format(
-        "The stud found at {} on the {} wall stands {} off the spacing of {} from the one at {}: "
-        "one more stud, or a figure to take again{}.",
-        with_unit(millimetres(stud.centre), rounding), wall.name,
-        with_unit(millimetres(off), rounding), with_unit(*wall.studs->spacing, rounding),
-        with_unit(millimetres(most->centre), rounding), slip));
+    const std::string other = agreeing(studs, most->centre, spacing) == 1
+                                  ? slip_to(survey, *most, stud.centre, spacing)
+                                  : "";
+    const bool turned = slip.empty() && !other.empty();
+    out.push_back(turned ? stray_words(survey, wall, {*most, stud, other})
+                         : stray_words(survey, wall, {stud, *most, slip}));
   }
 }
 

@@ -5,6 +5,8 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
+#include <tuple>
 
 #include "base/notation.h"
 #include "survey/mud.h"
@@ -125,50 +127,69 @@ bool one_stands_out(const RoomModel& model, const Solution& solution) {
   return -squares.front().first > limit * limit;
 }
 
-// The readings worth trying: rows of the solution, largest |w| first.
-std::vector<int> promising(const RoomModel& model, const Solution& solution) {
-  const Squares squares = squares_of(model, solution);
-  std::vector<int> out;
-  for (const auto& [square, row] : squares) {
-    const bool over = -square > w_limit() * w_limit();
-    if (over && square - squares.front().first < kHopeless && out.size() < kMostCandidates)
-      out.push_back(row);
+bool agree(const RoomModel& model, const Solution& solution, const std::vector<int>& group) {
+  const Observation& one = model.observations[solution.rows[group.front()]];
+  return std::all_of(group.begin(), group.end(), [&](int i) {
+    const Observation& other = model.observations[solution.rows[i]];
+    return std::abs(other.value - one.value) < w_limit() * std::hypot(one.worth.sd, other.worth.sd);
+  });
+}
+
+// Readings in use that measured the same thing and say the same, as indices into the solution's
+// rows: what was typed twice has its slip twice.
+std::vector<std::vector<int>> repeats(const RoomModel& model, const Solution& solution) {
+  View view(model, solution.state);
+  std::map<std::tuple<int, int, double, double>, std::vector<int>> same;
+  for (std::size_t i = 0; i < solution.rows.size(); ++i) {
+    const Observation& reading = model.observations[solution.rows[i]];
+    same[{reading.wall, reading.corner, reading.blade, reading.model(view).value}].push_back(
+        static_cast<int>(i));
   }
+  std::vector<std::vector<int>> out;
+  for (auto& [thing, group] : same)
+    if (group.size() > 1 && agree(model, solution, group)) out.push_back(std::move(group));
   return out;
 }
 
-// The readings in use that measured the same thing as one of them, and say the same: typed twice,
-// a slip is in all of them.
-Rows repeats(const RoomModel& model, const Solution& solution, int row) {
-  View view(model, solution.state);
-  const Observation& one = model.observations[row];
-  const double at = one.model(view).value;
-  Rows same;
-  for (const int r : solution.rows) {
-    const Observation& other = model.observations[r];
-    if (other.wall != one.wall || other.corner != one.corner || other.blade != one.blade) continue;
-    const double apart = w_limit() * std::hypot(one.worth.sd, other.worth.sd);
-    if (std::abs(other.value - one.value) < apart && other.model(view).value == at)
-      same.push_back(r);
+// w^2 of the mean of repeats. What ties each to the rest, sd^2 (1 - r), is the same for all;
+// nothing where the others do not check them.
+double joint_square(const RoomModel& model, const Solution& solution,
+                    const std::vector<int>& group) {
+  const std::vector<double> redundancy = solution.linear->redundancy();
+  const auto variance = [&](int i) {
+    return std::pow(model.observations[solution.rows[i]].worth.sd, 2);
+  };
+  double weights = 0, sum = 0;
+  for (const int i : group) {
+    weights += 1 / variance(i);
+    sum += solution.linear->error()[i] / variance(i);
   }
-  return same;
+  const double tied = variance(group.front()) * (1 - redundancy[group.front()]) * weights;
+  return 1 - tied > kNotChecked ? sum * sum / (weights * (1 - tied)) : 0;
 }
 
-// Each promising reading by itself, and with its repeats.
-std::vector<Rows> tries(const RoomModel& model, const Solution& solution) {
+// What is worth trying: each reading by itself and repeats together, largest |w| first.
+std::vector<Rows> promising(const RoomModel& model, const Solution& solution) {
+  std::vector<std::pair<double, Rows>> tries;
+  for (const auto& [square, row] : squares_of(model, solution)) tries.push_back({square, {row}});
+  for (const std::vector<int>& group : repeats(model, solution)) {
+    tries.push_back({-joint_square(model, solution, group), {}});
+    for (const int i : group) tries.back().second.push_back(solution.rows[i]);
+  }
+  std::stable_sort(tries.begin(), tries.end(),
+                   [](const auto& a, const auto& b) { return a.first < b.first; });
   std::vector<Rows> out;
-  for (const int row : promising(model, solution)) {
-    out.push_back({row});
-    const Rows same = repeats(model, solution, row);
-    if (same.size() > 1 && std::find(out.begin(), out.end(), same) == out.end())
-      out.push_back(same);
+  for (auto& [square, rows] : tries) {
+    const bool over = -square > w_limit() * w_limit();
+    if (over && square - tries.front().first < kHopeless && out.size() < kMostCandidates)
+      out.push_back(std::move(rows));
   }
   return out;
 }
 
 std::vector<Candidate> candidates(const RoomModel& model, const Solution& solution) {
   std::vector<Candidate> out;
-  for (Rows& rows : tries(model, solution)) {
+  for (Rows& rows : promising(model, solution)) {
     const Observation mean = joined(model, rows);
     Candidate candidate;
     candidate.rows = std::move(rows);

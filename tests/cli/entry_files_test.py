@@ -99,8 +99,8 @@ class Files(unittest.TestCase):
         self.assertEqual(room_of(self.folder)["units"], "inch")
 
     def test_a_doubted_answer_is_named_where_the_entry_ends(self):
-        done = enter(self.folder, ["inch", "block", "left, right", "6000", "done"])
-        self.assertIn("left out: 6000", done.stdout)
+        done = enter(self.folder, ["inch", "block", "left, right", "3000", "done"])
+        self.assertIn("left out: 3000", done.stdout)
         self.assertNotIn("length", room_of(self.folder)["wall"][0])
 
     def test_a_diagonal_goes_to_the_corner_it_was_asked_for(self):

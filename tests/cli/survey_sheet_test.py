@@ -69,11 +69,11 @@ class SurveySheet(unittest.TestCase):
 
     def test_stops_stand_in_walking_order(self):
         _, answer = sheet(WALLS, LOOKOUT)
-        order = ["Look and list", "Level line", "Floor", "Corner of the left and the right wall", "The left wall",
+        order = ["Look and list", "Level line", "Floor", "Ceiling", "Corner of the left and the right wall", "The left wall",
                  "The right wall", "Studs", "Obstacles", "The way in"]
         names = [stop["name"] for stop in answer["sheet"]["stops"]]
         self.assertEqual(names, [name for name in order if name in names])
-        for needed in ("Floor", "Studs", "Obstacles", "The way in", order[3]):
+        for needed in ("Floor", "Studs", "Obstacles", "The way in", order[4]):
             self.assertIn(needed, names)
 
     def test_few_readings_each_checked_and_the_minutes_add_up(self):
@@ -111,8 +111,16 @@ class SurveySheet(unittest.TestCase):
             for along in re.findall(r"(\d+) mm on the back wall", step["what"]):
                 self.assertLess(int(along), 1200)
 
+    def test_a_panel_to_be_tipped_up_wants_the_ceiling(self):
+        _, answer = sheet(room(90, extra=LEVEL_FLOOR), panel("allow = '3/8'"))
+        self.assertEqual([step["what"] for step in readings(answer)],
+                         ['measure from the level line up to the ceiling at the left wall, 12" from the corner, 12" out'])
+        _, answer = sheet(room(90, extra=LEVEL_FLOOR), panel("allow = '3/8'").replace("'84'", "'60'"))
+        self.assertEqual(readings(answer), [])
+
     def test_a_room_that_is_measured_asks_for_nothing_more(self):
-        job = Job(room(90, extra=LEVEL_FLOOR), panel("allow = '3/8'"))
+        ceiling = "[ceiling]\nup = [['left', '24', '24', '56']]\n"
+        job = Job(room(90, extra=LEVEL_FLOOR + ceiling), panel("allow = '3/8'"))
         status, out, err = job.run(str(TOP / NOOKFIT), "survey", "--sheet", "--json")
         self.assertEqual(err, "")
         self.assertEqual(readings(json.loads(out)), [])

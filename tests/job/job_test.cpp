@@ -124,22 +124,3 @@ TEST_CASE("job: in the folder itself, files are called by their bare names") {
   REQUIRE_FALSE(job);
   CHECK(job.error().faults[0].file == "room.toml");
 }
-
-TEST_CASE("job: an opening ends at one copy of a repeated part, and the fault names them") {
-  const JobFolder folder;
-  const auto with = [&](const std::string& end) {
-    folder.put("room.toml", kRoom + "[[installed]]\nopenings = [{ between = ['" + end +
-                                "', 'left wall'], is = '2' }]\n");
-    return read_job(folder.path);
-  };
-  folder.put("design.toml", kDesign);
-  CHECK(with("rung 2"));
-  const auto bare = with("rung");
-  REQUIRE_FALSE(bare);
-  REQUIRE(codes(bare.error()) == std::vector<std::string>{"which-copy"});
-  const Diagnostic& fault = bare.error().faults[0];
-  CHECK(fault.what == "'rung' is there 3 times");
-  CHECK(fault.help == "say which one, 'rung 1' to 'rung 3'");
-  CHECK(fault.place.column == 26);
-  CHECK(fault.place.width == 6);
-}

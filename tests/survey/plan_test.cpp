@@ -218,7 +218,7 @@ TEST_CASE(
   wanted.heights.headroom = true;
   CHECK(rises(bare()) == 1);
   CHECK(measuring_plan(bare(), 0, wanted)
-            .readings.front()
+            .ceiling.front()
             .reading.reading.starts_with(
                 "measure from the level line up to the ceiling at the left wall"));
   wanted.heights.ceiling = true;
