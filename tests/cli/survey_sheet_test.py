@@ -119,7 +119,7 @@ class SurveySheet(unittest.TestCase):
         self.assertEqual(readings(answer), [])
 
     def test_a_room_that_is_measured_asks_for_nothing_more(self):
-        ceiling = "[ceiling]\nup = [['left', '24', '24', '56']]\n"
+        ceiling = "\n[ceiling]\nup = [['left', '24', '24', '56']]\n"
         job = Job(room(90, extra=LEVEL_FLOOR + ceiling), panel("allow = '3/8'"))
         status, out, err = job.run(str(TOP / NOOKFIT), "survey", "--sheet", "--json")
         self.assertEqual(err, "")
