@@ -103,6 +103,7 @@ std::vector<Question> open_questions(const Survey& survey, const Design* design)
   add_studs(walk, questions);
   add_obstacles(walk, questions);
   add_doors(walk, questions);
+  add_turns(walk, questions);
   questions.push_back(more_question(survey));
   return questions;
 }

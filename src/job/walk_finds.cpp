@@ -153,6 +153,26 @@ void add_obstacles(const Walk& walk, std::vector<Question>& to) {
   }
 }
 
+TextEdit::Done write_turn(TextEdit& edit, const std::vector<std::string>& parts) {
+  return add_to(edit, "access", "turns",
+                "{ name = " + quoted(parts[0]) + ", from = " + quoted(parts[1]) +
+                    ", to = " + quoted(parts[2]) + ", height = " + quoted(parts[3]) + " }");
+}
+
+void add_turns(const Walk& walk, std::vector<Question>& to) {
+  to.push_back({"turn",
+                "A turn of a hall or stair on the way in: its name, width before, width after, "
+                "height? (skip: no more)",
+                like(walk.survey.units, "hall, 36, 38, 95", "hall, 915, 965, 2410"), kTurnSketch,
+                true, [](TextEdit& edit, const Answers& answers) -> Done {
+                  const Parts parts = parts_of(answers.back().text);
+                  if (parts.size() != 4)
+                    return tl::unexpected(
+                        std::string("say its name, both widths and its height, with commas"));
+                  return write_turn(edit, parts);
+                }});
+}
+
 void add_doors(const Walk& walk, std::vector<Question>& to) {
   to.push_back({"door", "A door on the way in: its name, clear width, height? (skip: no more)",
                 like(walk.survey.units, "bedroom door, 29 3/4, 79 1/2", "bedroom door, 756, 2019"),

@@ -140,9 +140,7 @@ Done write_squash(Line& line) {
   return nook::write_squash(line.edit, line.parts);
 }
 Done write_turn(Line& line) {
-  return add_to(line.edit, "access", "turns",
-                "{ name = " + line.value(0) + ", from = " + line.value(1) +
-                    ", to = " + line.value(2) + ", height = " + line.value(3) + " }");
+  return nook::write_turn(line.edit, line.parts);
 }
 Done write_blocking(Line& line) {
   const auto wall = wall_of(line);

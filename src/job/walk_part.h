@@ -67,6 +67,8 @@ TextEdit::Done add_to(TextEdit& edit, const std::string& table, const std::strin
 TextEdit::Done write_covering(TextEdit& edit, const std::vector<std::string>& parts);
 /// `parts`: weight, the block's sides, how far it sank.
 TextEdit::Done write_squash(TextEdit& edit, const std::vector<std::string>& parts);
+/// `parts`: name, width before, width after, height.
+TextEdit::Done write_turn(TextEdit& edit, const std::vector<std::string>& parts);
 
 void add_lengths(const Walk& walk, std::vector<Question>& to);
 void add_floor(const Walk& walk, std::vector<Question>& to);
@@ -78,5 +80,6 @@ void add_strings(const Walk& walk, std::vector<Question>& to);
 void add_studs(const Walk& walk, std::vector<Question>& to);
 void add_obstacles(const Walk& walk, std::vector<Question>& to);
 void add_doors(const Walk& walk, std::vector<Question>& to);
+void add_turns(const Walk& walk, std::vector<Question>& to);
 
 }  // namespace nook

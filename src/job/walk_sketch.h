@@ -77,6 +77,13 @@ inline constexpr const char* kDoorSketch = R"(
       width between the stops, or from the stop to the open leaf;
       height from the floor to the head
 )";
+inline constexpr const char* kTurnSketch = R"(
+        seen from above
+      |  before  |
+      |          +-------------
+      |             after
+      +------------------------   height: floor to ceiling there
+)";
 inline constexpr const char* kBoxSketch = R"(
       |<-- from -->+-----+   along the wall: from, to
                    |     |

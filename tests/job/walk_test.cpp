@@ -156,3 +156,13 @@ TEST_CASE("walk: with the tape held at a burned mark the example says so") {
   CHECK(question(asked("units = 'mm'\n[tape]\ncorner = 'burned'\n" + bare), "length left")->like ==
         "3007 burned 10 cm");
 }
+
+TEST_CASE("walk: turns on the way in are asked for behind the doors") {
+  const auto questions = asked(kWalls);
+  REQUIRE(question(questions, "turn"));
+  CHECK(question(questions, "turn") > question(questions, "door"));
+  const Survey survey = room(answered(kWalls, "turn", "hall, 36, 38, 95"));
+  REQUIRE(survey.turns.size() == 1);
+  CHECK(survey.turns[0].name == "hall");
+  CHECK(survey.turns[0].to.mm == Approx(38 * 25.4));
+}
