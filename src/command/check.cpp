@@ -28,7 +28,7 @@ CheckAnswer check_of(const Job& job, double sure, bool for_programs) {
   DrillAnswer drill = drill_of(job, room, fit, sure);
   Foretold proof = proof_of(job, room, fit);
   CarryAnswer carry = carry_of(job, room, fit, sure);
-  SafetyAnswer safety = safety_of(job, room, fit, sure);
+  SafetyAnswer safety = safety_of(job, room, {fit, drill}, sure);
   auto verify = verify_of(job, fit, sure);
   return {job.design->title, std::move(room.report), std::move(fit),    std::move(drill),
           std::move(proof),  std::move(carry),       std::move(safety), std::move(verify)};

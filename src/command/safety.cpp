@@ -16,7 +16,8 @@ ExitStatus run_safety(const Request& request) {
   const Style style = style_of(request, job->survey);
   const RoomWorked room = drawn_room_of(*job);
   const FitAnswer fit = fit_of(*job, room, style.sure);
-  const SafetyAnswer answer = safety_of(*job, room, fit, style.sure);
+  const DrillAnswer drill = drill_of(*job, room, fit, style.sure);
+  const SafetyAnswer answer = safety_of(*job, room, {fit, drill}, style.sure);
   return told(
       request, answer.verdict,
       request.has("--json") ? safety_json_text(answer, request.job) : safety_text(answer, style));

@@ -40,8 +40,7 @@ std::vector<SheetFile> files_of(const Job& job, const FitAnswer& fit, const Room
   const DrillAnswer drill = drill_of(job, room, fit, style.sure);
   const CutAnswer list = cut({design, fit, &drill});
   const CarryAnswer way = carry({job.survey, design, shape, room.draws, fit, style.sure});
-  const SafetyAnswer cautions = safety(
-      {job.survey, design, shape, room.draws, fit.pieces, fit.frames, &fit, known, style.sure});
+  const SafetyAnswer cautions = safety_of(job, room, {fit, drill}, style.sure);
   const JobScene scene{job.survey, shape,   room.draws, room.report, fit.pieces,
                        fit.frames, &design, &fit,       &drill,      style.rounding};
   SheetJob sheet{design.title, scene, &list, &way, &cautions, {}, {}, 0, proof_of(job, room, fit),

@@ -92,9 +92,11 @@ CarryAnswer carry_of(const Job& job, const RoomWorked& room, const FitAnswer& fi
   return carry({job.survey, *job.design, room.shape(), room.draws, fit, sure});
 }
 
-SafetyAnswer safety_of(const Job& job, const RoomWorked& room, const FitAnswer& fit, double sure) {
+SafetyAnswer safety_of(const Job& job, const RoomWorked& room, const FitAndHoles& pieces,
+                       double sure) {
+  const FitAnswer& fit = pieces.fit;
   return safety({job.survey, *job.design, room.shape(), room.draws, fit.pieces, fit.frames, &fit,
-                 room.adjustment.complete(), sure});
+                 room.adjustment.complete(), sure, &pieces.drill});
 }
 
 tl::expected<Job, Faults> designed_job(const std::string& folder) {

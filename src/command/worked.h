@@ -44,9 +44,17 @@ void name_next(const RoomWorked& room, FitAnswer& fit);
 /// The holes for the pieces as placed. Requires: job.design.
 DrillAnswer drill_of(const Job& job, const RoomWorked& room, const FitAnswer& fit, double sure);
 
-/// The way in, and the cautions, for the pieces as placed. Require: job.design.
+/// The way in for the pieces as placed. Requires: job.design.
 CarryAnswer carry_of(const Job& job, const RoomWorked& room, const FitAnswer& fit, double sure);
-SafetyAnswer safety_of(const Job& job, const RoomWorked& room, const FitAnswer& fit, double sure);
+
+/// The pieces as placed, and their holes.
+struct FitAndHoles {
+  const FitAnswer& fit;
+  const DrillAnswer& drill;
+};
+/// The cautions for them. Requires: job.design.
+SafetyAnswer safety_of(const Job& job, const RoomWorked& room, const FitAndHoles& pieces,
+                       double sure);
 
 /// Reads a job that has to have a design; its absence is a fault of its own.
 tl::expected<Job, Faults> designed_job(const std::string& folder);

@@ -8,6 +8,7 @@
 #include "fasten/hung_piece.h"
 #include "fasten/joint.h"
 #include "fasten/joint_load.h"
+#include "fasten/joint_row.h"
 #include "fasten/story_pole.h"
 #include "fasten/stud_notes.h"
 #include "fasten/wall_context.h"
@@ -75,7 +76,7 @@ class DrillMap {
     const auto face = face_on(piece, in_.frames[i], f.face, c.frame);
     if (!face) {
       answer_.unreachable.push_back(
-          {piece.name, fmt::format("no face of it lies on the {}: fasten it by a cleat", f.to)});
+          {piece.name, fmt::format("no face of it lies on the {}", f.to), "fasten it by a cleat"});
       return;
     }
     const Distances distances = distances_for(f.screw);
@@ -83,9 +84,11 @@ class DrillMap {
     const PieceFace against = face->is_back() ? PieceFace::back : PieceFace::front;
     const FreeFace free(piece, in_.design, taken_up(placed_, i, against), distances);
     hang({piece, f, *face, ruler, free, c.services, in_.design, say_, distances,
-          c.wall.wallboard.mm, std::max(kSureHit, in_.sure)},
+          c.wall.wallboard.mm, sure()},
          w);
   }
+
+  double sure() const { return std::max(kSureHit, in_.sure); }
 
   bool needs_studs(const WallContext& c) {
     const auto& studs = c.wall.studs;
@@ -114,17 +117,20 @@ class DrillMap {
 
   void to_part(const Fastening& f, int i) {
     const Placed part = placed_.at(i);
-    bool met = false;
+    std::vector<std::pair<int, Meeting>> met;
+    Polygon row;  // corners of all overlaps
     for (int other : placed_.named(f.to)) {
       if (other == i) continue;
       const Placed to = placed_.at(other);
-      const auto meeting = f.screw.kind == ScrewKind::pocket ? edge_meeting(part, to)
-                                                             : face_meeting(part, to, f.face);
+      auto meeting = f.screw.kind == ScrewKind::pocket ? edge_meeting(part, to)
+                                                       : face_meeting(part, to, f.face);
       if (!meeting) continue;
-      met = true;
-      join({part, to, *meeting, f, in_.design, say_});
+      append(row, largest_of(meeting->overlap).outline);
+      met.emplace_back(other, std::move(*meeting));
     }
-    if (!met)
+    for (const auto& [other, meeting] : met)
+      join({part, placed_.at(other), meeting, f, in_.design, say_, box_of(row), sure()});
+    if (met.empty())
       answer_.unreachable.push_back(
           {part.piece.name,
            fmt::format("{} of it lies on {}: nothing for the screw to hold",
@@ -172,7 +178,7 @@ class DrillMap {
   void finish() {
     std::vector<Hole> all;
     for (const WallDrill& wall : answer_.walls) {
-      if (const auto pole = wall_pole(wall)) answer_.poles.push_back(*pole);
+      if (const auto pole = wall_pole(wall, say_)) answer_.poles.push_back(*pole);
       append(all, wall.holes);
     }
     for (const JointDrill& joint : answer_.parts) append(all, joint.holes);
@@ -184,7 +190,7 @@ class DrillMap {
   Verdict verdict() const {
     Verdict v = answer_.missing.empty() ? Verdict::fits : Verdict::cannot_tell;
     const auto unsure = [&](const Hole& h) {
-      if (h.hit_chance < kSureHit) v = worse(v, Verdict::cannot_tell);
+      if (!h.sure) v = worse(v, Verdict::cannot_tell);
     };
     for (const WallDrill& wall : answer_.walls)
       std::for_each(wall.holes.begin(), wall.holes.end(), unsure);

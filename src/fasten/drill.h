@@ -27,6 +27,7 @@ struct PlumbDatum {
 struct Hole {
   std::string id;           // "left 3": the third on the left wall
   std::string part;         // piece name
+  std::string into;         // the piece it goes into; empty on a wall
   int fastening = 0;        // index into Design::fastenings
   std::optional<int> stud;  // index into WallDrill::studs; none in blocking or in a piece
   double along_mm = 0, height_mm = 0;   // on a wall; 0 in a piece
@@ -42,10 +43,11 @@ struct Hole {
   double hit_chance = 0;  // the axis lies in the stud less its edge distance
   double pilot_mm = 0;    // for the thread
   double shank_pilot_mm = 0;
-  double clearance_mm = 0;  // hole in the piece
-  double depth_mm = 0;      // to flag on the bit, from the face the screw enters
-  double shim_mm = 0;       // between piece and wall
-  bool probe_first = false;
+  double clearance_mm = 0;            // hole in the piece
+  double depth_mm = 0;                // to flag on the bit, from the face the screw enters
+  double shim_mm = 0;                 // between piece and wall
+  bool sure = true;                   // hit_chance is as high as is asked for, .999 at the least
+  bool probe_first = false;           // on a wall, and not sure
   int drive = 0;                      // 1, 2, ... within its piece
   double load_n = 0;                  // what this screw carries of the load, down positive
   std::vector<std::string> warnings;  // in the words of the trade, lengths as the file's units
@@ -91,8 +93,10 @@ struct Strength {
   std::vector<std::string> advice;  // what to do
 };
 
+/// A piece that a fastening of it cannot hold.
 struct Unreachable {
-  std::string part, reason;  // with what the trade does instead
+  std::string part, reason;
+  std::string advice{};  // what the trade does instead
 };
 
 /// Marks to copy onto a stick, all from one start.
@@ -128,6 +132,8 @@ struct DrillInput {
   bool complete = true;  // false: the room is not determined, no holes
 };
 
+/// Holes, strength and story poles of every fastening; without a complete room only what is
+/// missing.
 DrillAnswer drill(const DrillInput& input);
 
 /// The studs of each wall from its corner on, found and inferred, each at its own height.

@@ -6,6 +6,7 @@
 #include <cmath>
 
 #include "base/normal.h"
+#include "fasten/screw_size.h"
 
 namespace nook {
 namespace {
@@ -42,7 +43,7 @@ std::optional<ServiceHit> kept_out(const Hanging& h, Seated& s) {
   return hit && hit->forbidden ? hit : std::nullopt;
 }
 
-// The place `off` beside the middle of the ply nearest to `toward`, in one row.
+// The place `off` beside the middle of the ply nearest to the piece's middle, in one row.
 Seated place_in(const Hanging& h, const StudLine& stud, double from_edge, double off) {
   const double z = row_z(h, from_edge);
   const Vec2 middle = h.face.wall_from_face(h.ruler.at(h.ruler.length() / 2, from_edge));
@@ -81,27 +82,26 @@ Seated seat_at(const Hanging& h, double from_end, double from_edge) {
   s.at = h.face.wall_from_face(s.uv);
   s.shim = h.face.shim(s.uv);
   s.gap = s.shim + h.wallboard;
-  const Screw& screw = h.fastening.screw;
-  s.embedment = screw.length.mm - (h.piece.thickness - screw.head_below.mm) - s.gap;
+  s.embedment = embedment_of(h.fastening.screw, h.piece.thickness, s.gap);
   return s;
 }
 
 std::vector<double> spread_over(const std::vector<double>& places, int count, double apart) {
   if (places.empty()) return {};
   const double first = places.front(), last = places.back();
+  const auto nearest = [&](double target) {
+    return *std::min_element(places.begin(), places.end(), [&](double a, double b) {
+      return std::abs(a - target) < std::abs(b - target);
+    });
+  };
   for (int n = count; n > 1; --n) {
     std::vector<double> chosen;
-    for (int i = 0; i < n; ++i) {
-      const double target = first + i * (last - first) / (n - 1);
-      chosen.push_back(*std::min_element(places.begin(), places.end(), [&](double a, double b) {
-        return std::abs(a - target) < std::abs(b - target);
-      }));
-    }
+    for (int i = 0; i < n; ++i) chosen.push_back(nearest(first + i * (last - first) / (n - 1)));
     bool wide = true;
     for (int i = 1; i < n; ++i) wide &= chosen[i] - chosen[i - 1] >= apart - 1e-6;
     if (wide) return chosen;
   }
-  return {first};
+  return {nearest((first + last) / 2)};
 }
 
 StudHoles holes_on(const Hanging& h, const StudLine& stud) {

@@ -59,13 +59,14 @@ struct StudHoles {
   std::optional<ServiceHit> blocked_by;  // a service that leaves no place
 };
 /// Up to `per_stud` places on the stud: one near the top, the last near the bottom, staggered as
-/// far as every one of them stays sure.
+/// far as every one of them stays sure; one alone in the middle.
 StudHoles holes_on(const Hanging& hanging, const StudLine& stud);
 
 /// Places of a level row in blocking, whose edges were found by nail (chosen: sd 1 mm).
 StudHoles holes_in(const Hanging& hanging, Vec2 low, Vec2 high);
 
-/// Up to `count` of the sorted places, evenly spread between first and last, at least `apart`.
+/// Up to `count` of the sorted places, evenly spread between first and last, at least `apart`; one
+/// alone stands in the middle.
 std::vector<double> spread_over(const std::vector<double>& places, int count, double apart);
 
 }  // namespace nook

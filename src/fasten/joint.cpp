@@ -28,7 +28,8 @@ std::string side_towards(Vec2 out) {
 class JointMaker {
  public:
   explicit JointMaker(const Joining& j)
-      : part_(j.part),
+      : joining_(j),
+        part_(j.part),
         to_(j.to),
         meeting_(j.meeting),
         fastening_(j.fastening),
@@ -44,7 +45,7 @@ class JointMaker {
 
   JointScrews all() {
     if (!row_)
-      refuse("there is no room for a screw clear of edges, ends and cutouts");
+      refuse("there is no room for a screw clear of edges, ends and cutouts", "");
     else
       for (const RowPlace& place : row_->places)
         if (deep_right(place)) push(place, *row_);
@@ -56,7 +57,7 @@ class JointMaker {
   double embedment() const {
     const Screw& screw = fastening_.screw;
     if (meeting_.by_edge) return screw.length.mm * (1 - kPocketInside) * kPocket.cos - meeting_.gap;
-    return screw.length.mm - (part_.piece.thickness - screw.head_below.mm) - meeting_.gap;
+    return embedment_of(screw, part_.piece.thickness, meeting_.gap);
   }
 
   // A screw must reach the other piece and stay in it.
@@ -68,25 +69,27 @@ class JointMaker {
     const double length = fastening_.screw.length.mm;
     out_.wood_depth = out_.drill.holes.empty() ? deep : std::min(out_.wood_depth, deep);
     if (sunk <= 0)
-      refuse(fmt::format("a {} screw does not reach it", say_.length(length)));
+      refuse(fmt::format("a {} screw does not reach it", say_.length(length)),
+             fmt::format("use one of {}", say_.at_least(length - sunk + least_hold_)));
     else if (sunk >= deep)
       refuse(
-          fmt::format("a {} screw comes out of the far side, {} deep in {} of wood: use one of {} "
-                      "at most",
-                      say_.length(length), say_.length(sunk), say_.length(deep),
-                      say_.at_most(length - (sunk - deep) - say_.step())));
+          fmt::format("a {} screw comes out of the far side, {} deep in {} of wood",
+                      say_.length(length), say_.length(sunk), say_.length(deep)),
+          fmt::format("use one of {} at most", say_.at_most(length - (sunk - deep) - say_.step())));
     return sunk > 0 && sunk < deep;
   }
 
   void push(const RowPlace& place, const JointRow& row) {
     Hole h;
     h.part = part_.piece.name;
+    h.into = to_.piece.name;
     measure(h, place, row);
     const double across = row.along_x ? place.at.y : place.at.x;
     h.edge_distance_mm = std::min(across - place.across.from, place.across.to - across);
     h.embedment_mm = embedment();
     h.hit_chance = normal_below(place.across.to - row.keep - across, kLayingOut) -
                    normal_below(place.across.from + row.keep - across, kLayingOut);
+    h.sure = h.hit_chance >= joining_.sure;
     bore(h);
     warn(h, row);
     out_.drill.holes.push_back(std::move(h));
@@ -105,20 +108,30 @@ class JointMaker {
   }
 
   void warn(Hole& h, const JointRow& row) const {
-    if (row.tight) h.warnings.push_back("near an edge or end: pre-bore, it may split");
+    if (row.tight)
+      h.warnings.push_back(fastening_.prebored ? "near an edge or end: it may split, pre-bored too"
+                                               : "near an edge or end: pre-bore, it may split");
     if (h.embedment_mm < least_hold_)
-      h.warnings.push_back(fmt::format("only {} in the wood, short of the {} that count",
-                                       say_.at_most(h.embedment_mm), say_.at_least(least_hold_)));
+      h.warnings.push_back(fmt::format("only {} in the wood, short of the {} that count{}",
+                                       say_.at_most(h.embedment_mm), say_.at_least(least_hold_),
+                                       instead(h.embedment_mm)));
     if (meeting_.by_edge) h.warnings.push_back("pocket holes: drill them from below or behind");
+  }
+
+  // A longer screw where the wood is deep enough for it.
+  std::string instead(double sunk) const {
+    const double length = fastening_.screw.length.mm;
+    if (meeting_.by_edge) return {};
+    if (out_.wood_depth <= least_hold_ + say_.step()) return ": use a thinner one";
+    return fmt::format(": use one of {}", say_.at_least(length + least_hold_ - sunk));
   }
 
   void measure(Hole& h, const RowPlace& place, const JointRow& row) const {
     if (meeting_.by_edge) return measure_edge(h, place);
     h.u_mm = place.at.x;
     h.v_mm = place.at.y;
-    const Region& overlap = largest_of(meeting_.overlap);
-    const SideScale along = scale_of(part_, design_, overlap, row.along_x);
-    const SideScale across = scale_of(part_, design_, overlap, !row.along_x);
+    const SideScale along = scale_of(joining_, row.along_x);
+    const SideScale across = scale_of(joining_, !row.along_x);
     h.end = along.side;
     h.from_end_mm = along.from(row.along_x ? h.u_mm : h.v_mm);
     h.edge = across.side;
@@ -145,13 +158,14 @@ class JointMaker {
                      [](const Hole& a, const Hole& b) { return a.from_end_mm < b.from_end_mm; });
   }
 
-  void refuse(const std::string& why) {
+  void refuse(const std::string& why, std::string advice) {
     const std::string reason = fmt::format("into {}, {}", to_.piece.name, why);
     for (const Unreachable& u : out_.unreachable)
       if (u.reason == reason) return;
-    out_.unreachable.push_back({part_.piece.name, reason});
+    out_.unreachable.push_back({part_.piece.name, reason, std::move(advice)});
   }
 
+  const Joining& joining_;
   const Placed& part_;
   const Placed& to_;
   const Meeting& meeting_;

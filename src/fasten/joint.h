@@ -60,7 +60,10 @@ struct Joining {
   const Fastening& fastening;
   const Design& design;
   Saying say;
+  Box2 row;     // of all that the fastening joins to `part`, in the meeting's plane
+  double sure;  // a hole less sure than this may break out
 };
+/// The screws where the two meet, from the end on; none and why where they do not hold.
 JointScrews joint_screws(const Joining& joining);
 
 /// What lies on the face that a screw enters through (the far one of `face`), and pockets drilled

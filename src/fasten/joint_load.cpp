@@ -96,7 +96,8 @@ Strength rated(const Joining& j, const JointScrews& screws) {
   const auto side = sideways(joint, load);
   if (side.empty()) {
     loaded.no_figure = "one screw and a load beside it: the piece turns about it";
-    loaded.no_figure_advice = kTwoScrews;
+    loaded.no_figure_advice =
+        "give it two screws: where the pieces meet over more, or put another piece beside it";
   }
   // normal.z < 0: driven down, the load presses.
   const double hanging = std::max(0.0, joint.plane.normal.z * load);
@@ -118,7 +119,7 @@ std::size_t more_screws(const Joining& j, std::size_t screws) {
   for (std::size_t count = screws + 1; count <= 2 * screws; ++count) {
     Fastening fastening = j.fastening;
     fastening.per_stud = static_cast<int>(count);
-    const Joining more{j.part, j.to, j.meeting, fastening, j.design, j.say};
+    const Joining more{j.part, j.to, j.meeting, fastening, j.design, j.say, j.row, j.sure};
     const JointScrews set = joint_screws(more);
     if (set.drill.holes.size() < count || !set.unreachable.empty()) return 0;
     if (rated(more, set).ratio.value_or(2) <= 1) return count;

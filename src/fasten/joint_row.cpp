@@ -11,8 +11,9 @@
 namespace nook {
 namespace {
 
-constexpr double kInset = 38;   // mm; first and last screw of a long joint, 1 1/2 in. Chosen
-constexpr double kEvery = 305;  // mm; a long joint has a screw every 12 in (common practice)
+constexpr double kInset = 38;    // mm; first and last screw of a long joint, 1 1/2 in. Chosen
+constexpr double kSquare = .01;  // of a side's length: more out of square is cut slanted. Chosen
+constexpr double kEvery = 305;   // mm; a long joint has a screw every 12 in (common practice)
 
 // Chosen: two pocket screws stand side by side in a narrow end.
 Distances usual_for(const Screw& screw) {
@@ -44,13 +45,27 @@ bool cut_to_fit(const Placed& placed, const Design& design, EdgeSide side) {
   });
 }
 
+// Whether a side ends in one point: cut slanted, or a tip.
+bool slanted(const Polygon& outline, EdgeSide side) {
+  const bool upright = side == EdgeSide::left || side == EdgeSide::right;
+  const EdgeRun run = side_of(outline, side);
+  const Vec2 d = outline[(run.last + 1) % outline.size()] - outline[run.first];
+  return std::abs(upright ? d.x : d.y) > kSquare * norm(d);
+}
+
+// Whether no tape is to be hooked on a side.
+bool no_start(const Joining& j, EdgeSide side) {
+  return cut_to_fit(j.part, j.design, side) || slanted(j.part.piece.drawn->outline, side);
+}
+
 constexpr double kLong = 300;  // mm; longer joints are tried in coarser steps. Chosen
 constexpr int kCoarse = 8;
 
 class RowMaker {
  public:
   explicit RowMaker(const Joining& j)
-      : part_(j.part),
+      : joining_(j),
+        part_(j.part),
         meeting_(j.meeting),
         fastening_(j.fastening),
         design_(j.design),
@@ -82,7 +97,7 @@ class RowMaker {
   // Along the row, in steps from the piece's side.
   std::vector<double> candidates(double edge) const {
     const double inset = std::max(edge, std::min(kInset, (high() - low()) / 8));
-    const SideScale scale = scale_of(part_, design_, region_, along_x_);
+    const SideScale scale = scale_of(joining_, along_x_);
     const double a = meeting_.by_edge ? low() : scale.from(low());
     const double b = meeting_.by_edge ? high() : scale.from(high());
     std::vector<double> found;
@@ -104,10 +119,11 @@ class RowMaker {
   }
   double middle(const Stretch& s) const {
     if (meeting_.by_edge) return (s.from + s.to) / 2;
-    const SideScale scale = scale_of(part_, design_, region_, !along_x_);
+    const SideScale scale = scale_of(joining_, !along_x_);
     return scale.at(std::round(scale.from((s.from + s.to) / 2) / step_) * step_);
   }
 
+  const Joining& joining_;
   const Placed& part_;
   const Meeting& meeting_;
   const Fastening& fastening_;
@@ -125,16 +141,15 @@ const Region& largest_of(const Regions& regions) {
                            [](const Region& a, const Region& b) { return area({a}) < area({b}); });
 }
 
-SideScale scale_of(const Placed& placed, const Design& design, const Region& overlap,
-                   bool along_u) {
-  const Box2 whole = box_of(placed.piece.drawn->outline), part = box_of(overlap.outline);
+SideScale scale_of(const Joining& joining, bool along_u) {
+  const Box2 whole = box_of(joining.part.piece.drawn->outline), row = joining.row;
   const double low = along_u ? whole.low.x : whole.low.y,
                high = along_u ? whole.high.x : whole.high.y;
-  const double middle = along_u ? (part.low.x + part.high.x) / 2 : (part.low.y + part.high.y) / 2;
-  const bool low_moves = cut_to_fit(placed, design, along_u ? EdgeSide::left : EdgeSide::bottom);
-  const bool high_moves = cut_to_fit(placed, design, along_u ? EdgeSide::right : EdgeSide::top);
+  const double middle = along_u ? (row.low.x + row.high.x) / 2 : (row.low.y + row.high.y) / 2;
+  const bool low_fails = no_start(joining, along_u ? EdgeSide::left : EdgeSide::bottom);
+  const bool high_fails = no_start(joining, along_u ? EdgeSide::right : EdgeSide::top);
   const bool nearer_low = middle - low < high - middle - 1e-6;
-  if (low_moves == high_moves ? nearer_low : high_moves)
+  if (low_fails == high_fails ? nearer_low : high_fails)
     return {low, 1, along_u ? "left" : "bottom"};
   return {high, -1, along_u ? "right" : "top"};
 }

@@ -38,9 +38,10 @@ struct JointRow {
 /// (chosen). None: not even that.
 std::optional<JointRow> row_of(const Joining& joining);
 
-/// Scales for a meeting by face: from the sides of the piece nearest to the overlap; from the other
-/// one where the nearest is tapered or scribed, so that nobody hooks a tape on it.
-SideScale scale_of(const Placed& part, const Design& design, const Region& overlap, bool along_u);
+/// Scales for a meeting by face: from the sides of the piece nearest to all that one fastening
+/// joins to it; from the other one where the nearest is cut slanted, tapered or scribed, so that
+/// nobody hooks a tape on it.
+SideScale scale_of(const Joining& joining, bool along_u);
 
 /// The part of an overlap that takes the screws.
 const Region& largest_of(const Regions& regions);

@@ -46,12 +46,12 @@ std::string longer(const Hanging& h, const Neighbors& n) {
 }
 
 std::string between(const Hanging& h, const Neighbors& n) {
-  if (!n.before || !n.after) return {};
+  if (!n.before || !n.after) return "let in blocking between the studs";
   const double z = middle_z(h), apart = n.after->centre(z) - n.before->centre(z);
   const auto half = [](const StudLine& s) { return s.belief.plies() * s.belief.width() / 2; };
   const double clear = apart - half(*n.before) - half(*n.after);
   return fmt::format(
-      ": let in blocking {} long between the studs {} and {}; or screw a cleat at least {} long "
+      "let in blocking {} long between the studs {} and {}; or screw a cleat at least {} long "
       "across those two and hang the piece on it",
       h.say.length(clear), where(h, *n.before), where(h, *n.after),
       h.say.at_least(apart + 2 * end_of(h)));
@@ -85,15 +85,13 @@ double longer_by(const Hanging& h, const StudLine& s) {
   return c < piece.from + end ? piece.from - c + end : c - piece.to + end;
 }
 
-std::string no_stud_reason(const Hanging& h, const WallStuds& studs) {
+Unreachable no_stud_reason(const Hanging& h, const WallStuds& studs) {
   const Neighbors n = neighbors(h, studs);
   std::string reason = "no stud lies behind it where a screw may go";
   if (const StudLine* s = near_end(h, studs))
     reason = fmt::format("the stud {} lies nearer than {} to its end", where(h, *s),
                          h.say.at_least(end_of(h)));
-  reason += between(h, n);
-  if (!n.before || !n.after) reason += ": let in blocking between the studs";
-  return reason + longer(h, n);
+  return {h.piece.name, reason, between(h, n) + longer(h, n)};
 }
 
 }  // namespace nook

@@ -1,14 +1,13 @@
 // Where no stud lies behind a piece: what the trade does instead, with its numbers.
 #pragma once
 
-#include <string>
-
+#include "fasten/drill.h"
 #include "fasten/hole_rows.h"
 
 namespace nook {
 
 /// Why no stud takes the piece's screws, and blocking, a longer piece or a cleat instead.
-std::string no_stud_reason(const Hanging& hanging, const WallStuds& studs);
+Unreachable no_stud_reason(const Hanging& hanging, const WallStuds& studs);
 
 /// How much longer the piece must be at one end to hold a screw in the stud clear of its end; 0 or
 /// less where it does.

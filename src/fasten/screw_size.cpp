@@ -80,6 +80,10 @@ double diameter_of(const Screw& screw) {
   return screw.gauge > 0 ? inches(.060 + .013 * screw.gauge).mm : 0;
 }
 
+double embedment_of(const Screw& screw, double thickness, double gap) {
+  return screw.length.mm - (thickness - screw.head_below.mm) - gap;
+}
+
 Pilot pilot_for(const Screw& screw, double gravity, bool pulled) {
   const double diameter = diameter_of(screw);
   const auto size = size_of(screw);

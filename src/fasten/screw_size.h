@@ -26,10 +26,15 @@ double diameter_of(const Screw& screw);
 /// Dowel bending yield strength by nominal diameter, psi (NDS 2018 table I1).
 double bending_strength(double diameter_in);
 
-/// Holes to drill, mm. `gravity` is of the wood that takes the thread.
+/// How deep the screw goes into the wood behind a piece, mm, driven square through it; `thickness`
+/// is the piece's, `gap` what lies between the two. 0 or less: it does not reach.
+double embedment_of(const Screw& screw, double thickness, double gap);
+
+/// Diameters of the holes to drill, mm.
 struct Pilot {
   double thread = 0, shank = 0, clearance = 0;
 };
+/// `gravity` is of the wood that takes the thread; `pulled`: the load pulls it out.
 Pilot pilot_for(const Screw& screw, double gravity, bool pulled);
 
 }  // namespace nook

@@ -11,8 +11,10 @@ namespace {
 // its stud; how far apart in height two boxes on one level run may be.
 constexpr double kRound = 25, kBeside = 50, kSameLevel = 150;
 
+// A pipe that does not stand out of the wall runs in it.
 bool in_wall(const Obstacle& o) {
-  return is_box(o.kind) || std::min(o.out[0], o.out[1]).mm < 0;
+  const bool hidden_pipe = o.kind == ObstacleKind::pipe && std::max(o.out[0], o.out[1]).mm <= 0;
+  return is_box(o.kind) || hidden_pipe || std::min(o.out[0], o.out[1]).mm < 0;
 }
 
 struct Spot {

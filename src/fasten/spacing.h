@@ -15,6 +15,7 @@ struct Distances {
   double bored_apart = 0;  // nearer to each other than this they must be pre-bored
   double least_hold = 0;   // least embedment for a design value
 };
+/// By the NDS and its commentary, in diameters of the screw; lags with the tip of their size.
 Distances distances_for(const Screw& screw);
 
 }  // namespace nook

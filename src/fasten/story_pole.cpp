@@ -16,26 +16,28 @@ std::string number_of(const Hole& hole) {
 
 // "hole 3" on a wall, "into side cleat 2" in a piece.
 std::string label_of(const Hole& hole) {
-  const auto into = hole.id.find(" to ");
-  return into == std::string::npos ? "hole " + number_of(hole) : "into" + hole.id.substr(into + 3);
+  const std::string number = number_of(hole);
+  return hole.into.empty() ? "hole " + number : fmt::format("into {} {}", hole.into, number);
 }
 
-void sort_and_join(std::vector<StoryPole::Mark>& marks) {
+void sort_and_join(std::vector<StoryPole::Mark>& marks, const Saying& say) {
   std::stable_sort(marks.begin(), marks.end(),
                    [](const auto& a, const auto& b) { return a.at_mm < b.at_mm; });
   std::vector<StoryPole::Mark> joined;
   for (const auto& m : marks) {
-    if (joined.empty() || m.at_mm - joined.back().at_mm > kSameMark)
-      joined.push_back(m);
-    else
+    const bool same = !joined.empty() && (m.at_mm - joined.back().at_mm <= kSameMark ||
+                                          say.length(m.at_mm) == say.length(joined.back().at_mm));
+    if (same)
       joined.back().what += ", " + m.what;
+    else
+      joined.push_back(m);
   }
   marks = std::move(joined);
 }
 
 }  // namespace
 
-std::optional<StoryPole> wall_pole(const WallDrill& wall) {
+std::optional<StoryPole> wall_pole(const WallDrill& wall, const Saying& say) {
   if (wall.holes.empty()) return std::nullopt;
   StoryPole pole;
   pole.of = wall.name + " wall";
@@ -52,7 +54,7 @@ std::optional<StoryPole> wall_pole(const WallDrill& wall) {
   for (const Hole& h : wall.holes)
     pole.marks.push_back(
         {from_start(h), "hole " + number_of(h) + (h.probe_first ? " (probe)" : "")});
-  sort_and_join(pole.marks);
+  sort_and_join(pole.marks, say);
   return pole;
 }
 
@@ -67,7 +69,7 @@ std::vector<StoryPole> piece_poles(const std::vector<Hole>& holes, const Saying&
     pole->marks.push_back({h.from_end_mm, fmt::format("{}, {} from the {}", label_of(h),
                                                       say.length(h.from_edge_mm), h.edge)});
   }
-  for (StoryPole& p : poles) sort_and_join(p.marks);
+  for (StoryPole& p : poles) sort_and_join(p.marks, say);
   return poles;
 }
 

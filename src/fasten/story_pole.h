@@ -6,11 +6,11 @@
 
 namespace nook {
 
-/// Marks nearer together than this are one mark (half of 1/16 in; chosen).
+/// Marks nearer together than this, or told alike, are one mark (half of 1/16 in; chosen).
 inline constexpr double kSameMark = 0.8;
 
 /// From the plumb line where there is one, else from the corner; away from the corner positive.
-std::optional<StoryPole> wall_pole(const WallDrill& wall);
+std::optional<StoryPole> wall_pole(const WallDrill& wall, const Saying& say);
 /// One for each piece and square end that holes count from.
 std::vector<StoryPole> piece_poles(const std::vector<Hole>& holes, const Saying& say);
 

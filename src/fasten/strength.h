@@ -12,10 +12,6 @@
 
 namespace nook {
 
-/// What to do where one screw holds a load that does not hang from it.
-inline constexpr const char* kTwoScrews =
-    "give it two: at a second stud or blocking, or one above the other in a wider piece";
-
 /// Where no screw stands clear of what the piece would turn about.
 inline constexpr const char* kNoHold = "no screw stands where it could hold the pull";
 

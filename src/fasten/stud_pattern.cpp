@@ -69,8 +69,8 @@ Proposal propose(const std::vector<Measured>& found, std::size_t anchor, double 
       continue;
     }
     const int n = static_cast<int>(std::lround((found[i].value - p.phase) / p.spacing));
-    const double off = found[i].value - p.centre(n);
-    const double total = variance(i) + p.var_phase + 2 * n * p.cov + n * n * p.var_spacing;
+    const double off = found[i].value - p.centre(n), bays = n;
+    const double total = variance(i) + p.var_phase + 2 * bays * p.cov + bays * bays * p.var_spacing;
     const double within = kUnbroken * density(off, total);
     const bool taken = std::find(p.number.begin(), p.number.end(), n) != p.number.end();
     if (taken || within < stray) {
@@ -100,7 +100,8 @@ void add_distinct(std::vector<Proposal>& all, Proposal next, std::size_t from) {
 }  // namespace
 
 double StudPattern::sd(int n) const {
-  return std::sqrt(kJitter * kJitter + var_phase + 2 * n * cov + n * n * var_spacing);
+  const double bays = n;
+  return std::sqrt(kJitter * kJitter + var_phase + 2 * bays * cov + bays * bays * var_spacing);
 }
 
 std::optional<StudPattern> pattern_of(const std::vector<Measured>& found,

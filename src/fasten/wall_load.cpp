@@ -99,7 +99,8 @@ class WallLoad {
     if (l.load) down = shares(at, *l.load, load_place(h_).x);
     if (down.empty()) {
       l.no_figure = "one screw and a load beside it: the piece turns about it";
-      l.no_figure_advice = kTwoScrews;
+      l.no_figure_advice =
+          "give it two: at a second stud or blocking, or one above the other in a wider piece";
       return {};
     }
     const Pried out = pried(at, pull_on(h_));

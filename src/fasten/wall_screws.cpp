@@ -84,7 +84,8 @@ class ScrewSetter {
   }
   std::string shallower(const ServiceHit& service) const {
     if (!service.shallow_allowed) return {};
-    return fmt::format("; one no deeper than {} would do", say_.length(kServiceDepth));
+    return fmt::format("; a screw no deeper than {} in the stud would do",
+                       say_.length(kServiceDepth));
   }
 
   // An inferred stud is worth a probe only where it is likelier there than not.
@@ -120,36 +121,54 @@ class ScrewSetter {
     const auto depth = context_.wall.studs->wood_depth();
     const double length = h_.fastening.screw.length.mm;
     if (s.embedment <= 0)
-      return refuse(fmt::format("a {} screw does not reach the stud: use one of {}",
-                                say_.length(length),
-                                say_.at_least(length - s.embedment + h_.distances.least_hold)));
+      return refuse(
+          {h_.piece.name, fmt::format("a {} screw does not reach the stud", say_.length(length)),
+           "use one of " + say_.at_least(length - s.embedment + h_.distances.least_hold)});
     if (depth && s.embedment >= depth->mm)
-      return refuse(fmt::format(
-          "a {} screw comes out of the far side of the stud: use one of {} at "
-          "most",
-          say_.length(length), say_.at_most(length - s.embedment + depth->mm - say_.step())));
+      return refuse(
+          {h_.piece.name,
+           fmt::format("a {} screw comes out of the far side of the stud", say_.length(length)),
+           fmt::format("use one of {} at most",
+                       say_.at_most(length - s.embedment + depth->mm - say_.step()))});
     return true;
   }
-  bool refuse(std::string why) {
+  bool refuse(Unreachable why) {
     for (const Unreachable& u : out_.unreachable)
-      if (u.reason == why) return false;
-    out_.unreachable.push_back({h_.piece.name, std::move(why)});
+      if (u.reason == why.reason) return false;
+    out_.unreachable.push_back(std::move(why));
     return false;
   }
 
   void nowhere() {
     if (blocked_)
-      refuse(fmt::format("every place on its studs may reach {}: move the piece{}",
-                         blocked_->caution, shallower(*blocked_)));
+      refuse({h_.piece.name, "every place on its studs may reach " + blocked_->caution,
+              "move the piece" + shallower(*blocked_)});
     else
       refuse(no_stud_reason(h_, context_.studs));
   }
 
   void add(const Seated& s, int line, const StudHoles& on_stud) {
-    const WallFrame& frame = h_.face.wall();
     Hole hole;
     hole.part = h_.piece.name;
     if (line >= 0) hole.stud = context_.report_index(line, s.at);
+    place(hole, s);
+    bore(hole);
+    hole.edge_distance_mm = s.edge_distance;
+    hole.embedment_mm = s.embedment;
+    hole.hit_chance = s.chance;
+    hole.shim_mm = s.shim;
+    hole.sure = s.chance >= h_.sure;
+    hole.probe_first = !hole.sure;
+    const bool inferred =
+        line >= 0 && context_.studs.lines[line].found == StudReport::Found::inferred;
+    hole.warnings = warnings_at({h_, s, on_stud, inferred});
+    out_.holes.push_back(std::move(hole));
+    out_.seats.push_back(s);
+  }
+
+  // Where it is, on the wall and on the piece.
+  void place(Hole& hole, const Seated& s) const {
+    const WallFrame& frame = h_.face.wall();
     hole.along_mm = frame.along(s.at.x, s.at.y);
     hole.height_mm = s.at.y - frame.floor_z(s.at.x);
     if (context_.room.line_z) hole.from_line_mm = s.at.y - *context_.room.line_z;
@@ -163,21 +182,15 @@ class ScrewSetter {
     hole.from_end_mm = s.from_end;
     hole.edge = h_.ruler.edge();
     hole.from_edge_mm = s.from_edge;
-    hole.edge_distance_mm = s.edge_distance;
-    hole.embedment_mm = s.embedment;
-    hole.hit_chance = s.chance;
-    hole.shim_mm = s.shim;
-    hole.depth_mm = h_.fastening.screw.length.mm + h_.fastening.screw.head_below.mm;
-    const Pilot pilot = pilot_for(h_.fastening.screw, gravity_, h_.fastening.pull_n.has_value());
+  }
+
+  void bore(Hole& hole) const {
+    const Screw& screw = h_.fastening.screw;
+    const Pilot pilot = pilot_for(screw, gravity_, h_.fastening.pull_n.has_value());
+    hole.depth_mm = screw.length.mm + screw.head_below.mm;
     hole.pilot_mm = pilot.thread;
     hole.shank_pilot_mm = pilot.shank;
     hole.clearance_mm = pilot.clearance;
-    hole.probe_first = s.chance < h_.sure;
-    const bool inferred =
-        line >= 0 && context_.studs.lines[line].found == StudReport::Found::inferred;
-    hole.warnings = warnings_at({h_, s, on_stud, inferred});
-    out_.holes.push_back(std::move(hole));
-    out_.seats.push_back(s);
   }
 
   void sort_holes() {

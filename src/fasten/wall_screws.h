@@ -21,6 +21,8 @@ struct WallScrews {
   std::string no_figure_advice;       // and what to do about it
   bool in_blocking = false;
 };
+/// Screws into the studs behind the piece, into blocking where fewer than two studs take any; none
+/// and why in a wall without wood.
 WallScrews wall_screws(const Hanging& hanging, const WallContext& context);
 
 }  // namespace nook

@@ -95,15 +95,6 @@ bool named_foot(const Trials& trials, int p) {
                      [&](const Foot& foot) { return is_named(scene.pieces[p], foot.part); });
 }
 
-// Where no load is known: what was tested, up to all of it.
-SquashRange squash_untold(const Floor& floor) {
-  double tested = 0;
-  for (const Squash& test : floor.squash) tested = std::max(tested, test.by.mm);
-  const double thickness = floor.covering ? floor.covering->thickness.mm : 0;
-  const double most = std::max(tested, thickness);
-  return {tested > 0 ? tested : most / 2, 0, most};
-}
-
 void fill_squash(const Trials& trials, int group, FloorFit& found) {
   const Floor& floor = trials.layout.scene.survey.floor;
   const double load = load_on(trials, found.piece), standing_on = foot_area(trials, found.piece);
@@ -131,6 +122,14 @@ void fill_foot(const Trials& trials, FloorFit& found) {
 }
 
 }  // namespace
+
+SquashRange squash_untold(const Floor& floor) {
+  double tested = 0;
+  for (const Squash& test : floor.squash) tested = std::max(tested, test.by.mm);
+  const double thickness = floor.covering ? floor.covering->thickness.mm : 0;
+  const double most = std::max(tested, thickness);
+  return {tested > 0 ? tested : most / 2, 0, most};
+}
 
 SquashRange squash_under(const Floor& floor, double pressure) {
   const double thickness = floor.covering ? floor.covering->thickness.mm : 0;

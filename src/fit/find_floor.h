@@ -18,5 +18,7 @@ struct SquashRange {
 /// published load-deflection table was found), bounded by zero and the thickness. Without a test
 /// half the thickness, between nothing and all of it. `pressure` in N/mm2.
 SquashRange squash_under(const Floor& floor, double pressure);
+/// Where no load is known: the most that any test gave, between nothing and all of the thickness.
+SquashRange squash_untold(const Floor& floor);
 
 }  // namespace nook

@@ -87,6 +87,12 @@ void check_drywall(Source& source, const Fastening& fastening) {
                  "they snap: take wood screws, lags or structural screws");
 }
 
+void check_face(DesignFile& file, const Table& table, const Fastening& fastening) {
+  if (!fastening.face || fastening.screw.kind != ScrewKind::pocket) return;
+  file.source.fault(table.place_of("face"), "'face' has no meaning here", "key-without-meaning",
+                    "pocket screws leave through an edge: leave it out");
+}
+
 void check_load_spot(DesignFile& file, const Table& table, const Fastening& fastening) {
   const PartName* name = file.part_named(fastening.part);
   if (!name || name->index < 0 || !fastening.load_at) return;
@@ -124,6 +130,7 @@ void read_fastening(DesignFile& file, const Node& node) {
                       "contact-with-itself", "name the wall or the piece that its screws go into");
   check_drywall(file.source, fastening);
   check_load_spot(file, table, fastening);
+  check_face(file, table, fastening);
   file.design.fastenings.push_back(std::move(fastening));
 }
 

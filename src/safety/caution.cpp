@@ -77,6 +77,7 @@ constexpr CautionKind kKinds[] = {
     {"lead-paint", note, "drilling and sanding in old rooms"},
     {"paint", note, "what children's things are painted with"},
     {"press-carpet", note, "feet on a covering that gives"},
+    {"heated-floor", caution, "a floor on record as heated, and what stands on it"},
     {"tighten-again", note, "screws that work loose"},
     // What could not be checked
     {"use-not-stated", caution, "a deck, and nothing says who uses it for what"},

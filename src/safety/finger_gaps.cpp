@@ -71,6 +71,12 @@ struct Seen {
   Sight sight;
 };
 
+// A groove less deep than wide, with a wall or the floor right behind it, takes in no finger or
+// limb as thick as it is wide, so it holds none. Chosen.
+bool shallow(const Scene& scene, const Look& look, const Slot& slot) {
+  return groove_depth(scene, look.plane, slot.middle) < slot.across;
+}
+
 std::vector<Seen> slots_of(const Scene& scene, const std::vector<Look>& looks) {
   std::vector<Seen> seen;
   for (const Look& look : looks) {
@@ -78,7 +84,8 @@ std::vector<Seen> slots_of(const Scene& scene, const std::vector<Look>& looks) {
     for (const Slot& slot :
          slots(view.air, view.window, mm(Of::limb_large) + kDoubt, kSideBySide)) {
       const auto& [a, b] = slot.sides;
-      if (may_catch(a.owner, b.owner) && !closed(scene, a.owner, b.owner))
+      if (may_catch(a.owner, b.owner) && !closed(scene, a.owner, b.owner) &&
+          !shallow(scene, look, slot))
         seen.push_back({slot, look.plane.sight});
     }
   }

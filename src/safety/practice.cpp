@@ -18,6 +18,14 @@ bool presses_covering(const Scene& scene) {
                      [](Measured sink) { return sink.value > 0 || sink.sd > 0; });
 }
 
+// Nothing stands on the floor that hangs on walls alone.
+bool stands(const Scene& scene) {
+  const auto& design = scene.in.design;
+  return !design.feet.empty() || (scene.in.fit && !scene.in.fit->floor.empty()) ||
+         std::any_of(design.contacts.begin(), design.contacts.end(),
+                     [](const Contact& contact) { return contact.meets == "floor"; });
+}
+
 }  // namespace
 
 void practice(const Scene& scene, const std::vector<Deck>& decks,
@@ -48,6 +56,17 @@ void practice(const Scene& scene, const std::vector<Deck>& decks,
                   {},
                   usual,
                   {}});
+  if (scene.in.survey.floor.heated)
+    cautions.say(
+        {"heated-floor",
+         stands(scene) ? "what stands on the floor" : "the floor",
+         {"The floor is heated: no screws or nails into it, they may hit a pipe or a cable. "
+          "Hold what stands on it to the walls.",
+          {}},
+         {},
+         usual,
+         {}},
+        stands(scene) ? Severity::caution : Severity::note);
   const bool climbed = !decks.empty() || !ladders.empty();
   if (climbed && !scene.in.design.fastenings.empty())
     cautions.say({"tighten-again",

@@ -5,6 +5,7 @@
 
 #include "base/verdict.h"
 #include "design/piece.h"
+#include "fasten/drill.h"
 #include "fit/fit_answer.h"
 #include "room/shape.h"
 #include "room/survey.h"
@@ -24,6 +25,7 @@ struct SafetyInput {
   const FitAnswer* fit = nullptr;    // where pieces stand in each draw, how feet sink
   bool complete = true;
   double sure = 0.95;
+  const DrillAnswer* drill = nullptr;  // the holes as laid out
 };
 
 struct SafetyAnswer {
@@ -34,7 +36,7 @@ struct SafetyAnswer {
 /// 1. Pieces are known by where they stand and how large they are, never by their names.
 /// 2. The verdict is `does not fit` with a caution of severity danger, `cannot tell` where one
 /// would
-///    be if the plus-or-minus went the wrong way or nothing says who uses the thing, else `fits`.
+///    be if the plus-or-minus went the wrong way or nothing says who uses it, else `fits`.
 /// 3. A mirrored room and design have the mirrored cautions.
 SafetyAnswer safety(const SafetyInput& input);
 

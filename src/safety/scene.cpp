@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "fit/find_floor.h"
 #include "room/covering.h"
 
 namespace nook::safe {
@@ -11,13 +12,8 @@ namespace {
 
 constexpr int kDrawsTried = 100;  // chosen: an sd good to 7 %
 
-// A foot's sinking where nothing was fitted: what was stood on, else anything up to the thickness.
-Measured sinking(const Survey& survey) {
-  double most = 0;
-  for (const Squash& test : survey.floor.squash) most = std::max(most, test.by.mm);
-  if (most > 0 || !survey.floor.covering || !gives(survey.floor)) return {most, 0};
-  const double thickness = survey.floor.covering->thickness.mm;
-  return {thickness / 2, thickness / std::sqrt(12.0)};
+Measured sinking(const SquashRange& range) {
+  return {range.likely, (range.most - range.least) / std::sqrt(12.0)};
 }
 
 bool has_foot(const SafetyInput& in, int piece) {
@@ -31,8 +27,9 @@ Measured sinking(const SafetyInput& in, int piece) {
   if (in.fit)
     for (const FloorFit& floor : in.fit->floor)
       if (floor.piece == piece)
-        return {floor.squash_mm, (floor.squash_most_mm - floor.squash_least_mm) / std::sqrt(12.0)};
-  return has_foot(in, piece) ? sinking(in.survey) : Measured{};
+        return sinking({floor.squash_mm, floor.squash_least_mm, floor.squash_most_mm});
+  const Floor& floor = in.survey.floor;
+  return has_foot(in, piece) && gives(floor) ? sinking(squash_untold(floor)) : Measured{};
 }
 
 // A group sinks as far as the foot of it that sinks most.

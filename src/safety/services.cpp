@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <set>
 
+#include "fasten/screw_size.h"
 #include "fasten/wall_frame.h"
 #include "safety/checks.h"
 #include "safety/on_wall.h"
@@ -12,10 +13,23 @@ namespace {
 
 /// A piece that is screwed to a wall.
 struct Hung {
-  const Fastening* fastening;
   int piece, wall;
-  double in_wall;  // mm of screw behind the wall's face
+  std::optional<double> in_stud;  // mm, of its deepest screw; none where no screw is placed
 };
+
+// As deep as they are to be driven; where no holes are laid out yet, as deep as they go without
+// shims.
+std::optional<double> depth_of(const Scene& scene, int piece, const Fastening& fastening,
+                               int wall) {
+  if (!scene.in.drill)
+    return embedment_of(fastening.screw, scene.piece(piece).thickness,
+                        scene.in.survey.walls[wall].wallboard.mm);
+  std::optional<double> deepest;
+  for (const Hole& hole : scene.in.drill->walls[wall].holes)
+    if (hole.part == scene.piece(piece).name)
+      deepest = std::max(deepest.value_or(hole.embedment_mm), hole.embedment_mm);
+  return deepest;
+}
 
 std::vector<Hung> hung_on_walls(const Scene& scene) {
   std::vector<Hung> hung;
@@ -23,16 +37,14 @@ std::vector<Hung> hung_on_walls(const Scene& scene) {
     const int wall = wall_into(scene, fastening);
     if (wall < 0) continue;
     for (int k : pieces_of(scene, fastening))
-      hung.push_back(
-          {&fastening, k, wall,
-           fastening.screw.length.mm - scene.piece(k).thickness + fastening.screw.head_below.mm});
+      hung.push_back({k, wall, depth_of(scene, k, fastening, wall)});
   }
   return hung;
 }
 
-// How deep it goes in the studs, the shims left out: they make it less.
 void judge_depth(const Scene& scene, const Hung& hung, Cautions& cautions) {
-  const Measured depth{hung.in_wall - scene.in.survey.walls[hung.wall].wallboard.mm};
+  if (!hung.in_stud) return;
+  const Measured depth{*hung.in_stud};
   cautions.judge(
       chance_at_most(depth, mm(Of::stud_cable)),
       {"screw-reaches-cable",
@@ -91,7 +103,8 @@ void judge_zone(const Scene& scene, const std::vector<Hung>& all, int wall, Caut
   for (const Hung& hung : all) {
     if (hung.wall != wall) continue;
     near.value = std::min(near.value, to_corner(scene, hung));
-    deep.value = std::max(deep.value, hung.in_wall);
+    if (hung.in_stud)
+      deep.value = std::max(deep.value, *hung.in_stud + scene.in.survey.walls[wall].wallboard.mm);
   }
   const std::string where = scene.in.survey.walls[wall].name + " wall";
   if (chance_at_most(near, mm(Of::cable_zone)) > 0)

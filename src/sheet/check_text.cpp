@@ -115,6 +115,8 @@ std::string holes_text(const DrillAnswer& drill) {
       text += holes_line(wall, hole.part);
     }
   }
+  for (const std::string& warning : bench_warnings(drill.parts))
+    text += wrapped(warning, kPageWidth, "  ");
   return text.empty() ? "" : "\nHoles ('nookfit drill' lists them):\n" + text;
 }
 

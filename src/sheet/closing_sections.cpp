@@ -4,6 +4,7 @@
 #include <fmt/format.h>
 
 #include "sheet/fit_text.h"
+#include "sheet/safety_text.h"
 
 namespace nook {
 namespace {
@@ -31,10 +32,7 @@ SheetSection fit_section(const SheetJob& job) {
 SheetSection caution_section(const SheetJob& job) {
   SheetSection section{"Cautions", {}};
   if (job.safety) {
-    SheetList list;
-    for (const Caution& caution : job.safety->cautions)
-      list.items.push_back(fmt::format("{}: {}: {} [{}]", words(caution.severity), caution.where,
-                                       spoken(caution.text, job.style.rounding), caution.source));
+    SheetList list{caution_lines(*job.safety, job.style)};
     if (!list.items.empty()) section.blocks.push_back(std::move(list));
   }
   section.blocks.push_back(SheetWords{std::string(kWhoDecides), true});

@@ -9,6 +9,7 @@
 #include "sheet/closing_sections.h"
 #include "sheet/cut_text.h"
 #include "sheet/cut_words.h"
+#include "sheet/drill_text.h"
 #include "sheet/layout_drawing.h"
 #include "sheet/piece_drawing.h"
 #include "sheet/stop_numbers.h"
@@ -35,6 +36,8 @@ class PieceSection {
     for (SheetTable& table :
          std::vector{outline(), wild(), tapers(), notches(), holes(), pilots(), checks()})
       if (!table.rows.empty()) section.blocks.push_back(std::move(table));
+    if (SheetList list{pilot_warnings()}; !list.items.empty())
+      section.blocks.push_back(std::move(list));
     for (const CutScribe& scribe : piece_.scribes) section.blocks.push_back(scribe_table(scribe));
     if (!view.gaps.empty())
       section.blocks.push_back(SheetFigure{[view, rounding = rounding_](const Canvas& canvas) {
@@ -119,6 +122,12 @@ class PieceSection {
     std::string ids = pilot.id + probe(pilot.probe_first);
     for (const CutPilot::Twin& twin : pilot.twins) ids += ", " + twin.id + probe(twin.probe_first);
     return ids;
+  }
+  std::vector<std::string> pilot_warnings() const {
+    std::vector<JointDrill> own;
+    for (const JointDrill& joint : job_.drill().parts)
+      if (joint.part == piece_.names.front()) own.push_back(joint);
+    return bench_warnings(own);
   }
   SheetTable pilots() const {
     SheetTable table{"Bore, flat on the bench", {"Hole", "From its end", "From its edge"}, {}};

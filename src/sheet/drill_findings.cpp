@@ -6,6 +6,7 @@
 #include <cmath>
 
 #include "fasten/said.h"
+#include "sheet/alike.h"
 #include "sheet/drill_text.h"
 
 namespace nook {
@@ -14,11 +15,11 @@ namespace {
 // Within one verdict: what cannot be screwed at all stands before what is weak, before doubts.
 constexpr double kUnreachable = 1e6, kWeak = 1e5, kMissing = 1e4, kNoFigure = 1e3;
 
-// "reason: what to do" in two.
-Finding split(Verdict verdict, double weight, const std::string& where, const std::string& reason) {
-  const auto colon = reason.find(": ");
-  if (colon == std::string::npos) return {verdict, weight, where, reason, ""};
-  return {verdict, weight, where, reason.substr(0, colon), reason.substr(colon + 2)};
+// What is not told yet ends in what to do: "nothing says ...: find them ...".
+Finding missing(const std::string& words) {
+  const auto colon = words.rfind(": ");
+  return {Verdict::cannot_tell, kMissing, "holes", words.substr(0, colon),
+          colon == std::string::npos ? "" : words.substr(colon + 2)};
 }
 
 std::string joint_name(const Strength& s) {
@@ -80,7 +81,7 @@ void add_doubts(std::vector<Finding>& findings, const std::string& place,
     std::vector<std::string> numbers;
     double least = 1;
     for (const Hole& h : holes) {
-      if (h.part != first.part || h.hit_chance >= .999) continue;
+      if (h.part != first.part || h.sure) continue;
       numbers.push_back(h.id.substr(h.id.rfind(' ') + 1));
       least = std::min(least, h.hit_chance);
     }
@@ -93,7 +94,7 @@ void add_doubts(std::vector<Finding>& findings, const std::string& place,
 }
 
 void add_joint_doubts(std::vector<Finding>& findings, const JointDrill& joint) {
-  const auto doubtful = [](const Hole& h) { return h.hit_chance < .999; };
+  const auto doubtful = [](const Hole& h) { return !h.sure; };
   if (std::none_of(joint.holes.begin(), joint.holes.end(), doubtful)) return;
   findings.push_back({Verdict::cannot_tell, 0, fmt::format("{} into {}", joint.part, joint.to),
                       "the wood is thin for the screw: it may break out",
@@ -106,15 +107,46 @@ std::vector<Finding> drill_findings(const DrillAnswer& answer, const Style& styl
   const Saying say{style.rounding.unit};
   std::vector<Finding> findings;
   for (const Unreachable& u : answer.unreachable)
-    findings.push_back(split(Verdict::does_not_fit, kUnreachable, u.part, u.reason));
-  for (const std::string& m : answer.missing)
-    findings.push_back(split(Verdict::cannot_tell, kMissing, "holes", m));
+    findings.push_back({Verdict::does_not_fit, kUnreachable, u.part, u.reason, u.advice});
+  for (const std::string& m : answer.missing) findings.push_back(missing(m));
   for (const Strength& s : answer.strength)
     if (judged(s, answer)) findings.push_back(of_strength(s, say));
   for (const WallDrill& wall : answer.walls) add_doubts(findings, wall.name + " wall", wall.holes);
   for (const JointDrill& joint : answer.parts) add_joint_doubts(findings, joint);
   sort(findings);
-  return findings;
+  return told_once(findings);
+}
+
+std::vector<std::string> bench_warnings(const std::vector<JointDrill>& joints) {
+  std::vector<std::pair<std::string, std::vector<const JointDrill*>>> told;
+  for (const JointDrill& joint : joints)
+    for (const Hole& hole : joint.holes)
+      for (const std::string& warning : hole.warnings) {
+        const auto known = std::find_if(told.begin(), told.end(),
+                                        [&](const auto& t) { return t.first == warning; });
+        if (known == told.end())
+          told.push_back({warning, {&joint}});
+        else if (known->second.back() != &joint)
+          known->second.push_back(&joint);
+      }
+  std::vector<std::string> lines;
+  for (const auto& [warning, at] : told) lines.push_back(joints_said(at) + ": " + warning);
+  return lines;
+}
+
+std::string joints_said(const std::vector<const JointDrill*>& joints) {
+  std::vector<std::pair<std::string, std::vector<std::string>>> into;
+  for (const JointDrill* joint : joints) {
+    const auto known =
+        std::find_if(into.begin(), into.end(), [&](const auto& i) { return i.first == joint->to; });
+    if (known == into.end())
+      into.push_back({joint->to, {joint->part}});
+    else
+      known->second.push_back(joint->part);
+  }
+  std::vector<std::string> said;
+  for (const auto& [to, parts] : into) said.push_back(names_said(parts) + " into " + to);
+  return fmt::format("{}", fmt::join(said, "; "));
 }
 
 }  // namespace nook

@@ -96,7 +96,8 @@ Json json_of(const JointDrill& joint) {
 }
 
 Json json_of(const Unreachable& u) {
-  return {{"part", u.part}, {"reason", u.reason}};
+  const std::string reason = u.advice.empty() ? u.reason : u.reason + ": " + u.advice;
+  return {{"part", u.part}, {"reason", reason}};
 }
 
 Json json_of(const NextReading& next) {

@@ -34,6 +34,11 @@ class DrillPage {
 
  private:
   std::string length(double mm) const { return with_unit(millimetres(mm), style_.rounding); }
+  std::string at_most(double mm) const {
+    constexpr double kExact = 1e-6;  // steps; a length on its mark stays there
+    const double step = style_.rounding.step.mm;
+    return length(std::floor(mm / step + kExact) * step);
+  }
   std::string bare(double mm) const { return written(millimetres(mm), style_.rounding); }
 
   void say(const std::string& words, const char* first = "  ") {
@@ -144,18 +149,18 @@ class DrillPage {
 
   // Joints that read alike (the rungs of a ladder) are told once.
   void add_joints() {
-    std::vector<std::pair<std::string, std::string>> told;  // words, pieces
+    std::vector<std::pair<std::string, std::vector<const JointDrill*>>> told;
     for (const JointDrill& joint : answer_.parts) {
-      const std::string words = joint_words(joint), pair = joint.part + " into " + joint.to;
+      const std::string words = joint_words(joint);
       const auto known =
           std::find_if(told.begin(), told.end(), [&](const auto& t) { return t.first == words; });
       if (known == told.end())
-        told.emplace_back(words, pair);
+        told.push_back({words, {&joint}});
       else
-        known->second += ", " + pair;
+        known->second.push_back(&joint);
     }
     if (!told.empty()) text_ += "\nPiece to piece, drilled on the bench\n";
-    for (const auto& t : told) say(t.second + ": " + t.first);
+    for (const auto& [words, joints] : told) say(joints_said(joints) + ": " + words);
   }
 
   // "4 screws, 3/4 from the bottom; from the left 1 1/2, 16, ...; bit 7/64", 1 5/16" in the wood".
@@ -168,7 +173,7 @@ class DrillPage {
                                 : fmt::format("{} from the {}", length(h.from_edge_mm), h.edge);
     std::string words = fmt::format("{}, {}; from the {} {}; bit {}, {} in the wood",
                                     screws(joint.holes.size()), row, h.end, fmt::join(places, ", "),
-                                    bit_for(h.pilot_mm, style_.rounding), length(h.embedment_mm));
+                                    bit_for(h.pilot_mm, style_.rounding), at_most(h.embedment_mm));
     for (const std::string& warning : h.warnings) words += "; " + warning;
     return words;
   }

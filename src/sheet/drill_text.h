@@ -17,6 +17,12 @@ std::vector<Finding> drill_findings(const DrillAnswer& answer, const Style& styl
 /// for a story pole, two lines of caution. 80 columns; each number reads from a stated edge.
 std::string drill_text(const DrillAnswer& answer, const Style& style);
 
+/// What to mind at the screws from piece to piece, each warning once with the joints it is for.
+std::vector<std::string> bench_warnings(const std::vector<JointDrill>& joints);
+
+/// "front slat 1 to 10 into rail; deck into ledger".
+std::string joints_said(const std::vector<const JointDrill*>& joints);
+
 /// The drill bit for a hole: the next 1/64 in or 1/2 mm below its diameter.
 std::string bit_for(double diameter_mm, Rounding rounding);
 

@@ -7,6 +7,7 @@
 #include <cmath>
 #include <map>
 
+#include "sheet/alike.h"
 #include "sheet/assembly.h"
 #include "sheet/carry_text.h"
 #include "sheet/closing_sections.h"
@@ -100,6 +101,7 @@ SheetSection steps_section(const SheetJob& job, std::size_t steps) {
 struct BenchWork {
   std::string part;
   SheetTable table;
+  std::vector<std::string> alike{};  // pieces with the same table
 };
 
 SheetTable& table_for(std::vector<BenchWork>& all, const std::string& part,
@@ -110,19 +112,43 @@ SheetTable& table_for(std::vector<BenchWork>& all, const std::string& part,
   return all.back().table;
 }
 
+// Equal tables once, with the names of all their pieces.
+std::vector<SheetTable> tables_once(const std::vector<BenchWork>& all) {
+  std::vector<BenchWork> told;
+  for (const BenchWork& work : all) {
+    const auto same = std::find_if(told.begin(), told.end(), [&](const BenchWork& other) {
+      return other.table.caption == work.table.caption && other.table.rows == work.table.rows;
+    });
+    if (same == told.end()) {
+      told.push_back(work);
+      told.back().alike = {work.part};
+    } else {
+      same->alike.push_back(work.part);
+    }
+  }
+  std::vector<SheetTable> tables;
+  for (BenchWork& work : told) {
+    tables.push_back(std::move(work.table));
+    tables.back().caption = names_said(work.alike) + ": " + tables.back().caption;
+  }
+  return tables;
+}
+
 SheetSection joints_section(const SheetJob& job) {
   std::vector<BenchWork> all;
   std::map<std::string, std::size_t> lettered;
   for (const JointDrill& joint : job.drill().parts)
     for (const Hole& hole : joint.holes)
       table_for(all, joint.part,
-                fmt::format("{}: bit {}, flag it {} from its tip", joint.part,
+                fmt::format("bit {}, flag it {} from its tip",
                             bit_for(hole.pilot_mm, job.style.rounding), job.said(hole.depth_mm)))
           .rows.push_back({letter_of(lettered[joint.part]++), joint.to,
                            fmt::format("{} from the {}", job.bare(hole.from_end_mm), hole.end),
                            fmt::format("{} from the {}", job.bare(hole.from_edge_mm), hole.edge)});
   SheetSection section{"Screws from piece to piece, bored on the bench", {}};
-  for (BenchWork& work : all) section.blocks.push_back(std::move(work.table));
+  for (SheetTable& table : tables_once(all)) section.blocks.push_back(std::move(table));
+  if (SheetList list{bench_warnings(job.drill().parts)}; !list.items.empty())
+    section.blocks.push_back(std::move(list));
   return section;
 }
 

@@ -103,11 +103,11 @@ Fastening& Bench::screws(const std::string& part, const std::string& to) {
   return design.fastenings.back();
 }
 
-DrillAnswer Bench::drilled() const {
+DrillAnswer Bench::drilled(double sure) const {
   pieces_ = pieces_of(design);
   std::vector<Frame> frames;
   for (const Piece& p : pieces_) frames.push_back(p.frame);
-  return drill({survey, design, room, draws, pieces_, frames});
+  return drill({survey, design, room, draws, pieces_, frames, sure});
 }
 
 Bench two_studs(int wall) {

@@ -28,7 +28,7 @@ struct Bench {
   nook::Fastening& screws(const std::string& part, const std::string& to);
 
   /// The answer with every piece as drawn.
-  nook::DrillAnswer drilled() const;
+  nook::DrillAnswer drilled(double sure = .95) const;
 
  private:
   mutable std::vector<nook::Piece> pieces_;

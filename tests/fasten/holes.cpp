@@ -2,6 +2,7 @@
 // mirrored.
 #include <catch2/catch.hpp>
 #include <cmath>
+#include <set>
 
 #include "fasten/bench.h"
 #include "fasten/said.h"
@@ -97,7 +98,7 @@ TEST_CASE("holes: no stud behind a piece, no hole; blocking, a longer piece, a c
   CHECK(answer.walls[0].holes.empty());
   CHECK(answer.verdict == Verdict::does_not_fit);
   REQUIRE(answer.unreachable.size() == 1);
-  const std::string& reason = answer.unreachable[0].reason;
+  const std::string reason = answer.unreachable[0].advice;
   INFO(reason);
   // Between studs 16 in apart and 1 1/2 wide: 14 1/2 clear.
   CHECK(reason.find("blocking 14 1/2\" long") != std::string::npos);
@@ -140,7 +141,7 @@ TEST_CASE("holes: screws too short or too long are refused with the length to us
   CHECK(answer.walls[0].holes.empty());
   REQUIRE(answer.unreachable.size() == 1);
   // 1 1/4 + 1/2 + 6 D: 2.89, to the next sixteenth.
-  CHECK(answer.unreachable[0].reason.find("use one of 2 15/16\"") != std::string::npos);
+  CHECK(answer.unreachable[0].advice == "use one of 2 15/16\"");
   bench.design.fastenings[0].screw.length = inches(6);
   answer = bench.drilled();
   CHECK(answer.walls[0].holes.empty());
@@ -370,4 +371,50 @@ TEST_CASE("holes: the story pole runs from one start and carries every mark") {
     for (const char* hole : {"hole 1", "hole 2", "hole 3", "hole 4"})
       CHECK(all.find(hole) != std::string::npos);
   }
+}
+
+TEST_CASE("holes: one screw alone stands in the middle of the piece, asked for or left over") {
+  Bench asked = two_studs();
+  asked.design.fastenings[0].per_stud = 1;
+  Bench left_over = two_studs();  // a piece too narrow for two
+  Part& ledger = left_over.design.parts[0];
+  for (Vec2& p : ledger.outline) p.y = std::min(p.y, inches(2).mm);
+  for (const auto& [bench, middle] : {std::pair{&asked, 1.5}, {&left_over, 1.0}}) {
+    const DrillAnswer answer = bench->drilled();
+    REQUIRE(answer.walls[0].holes.size() == 2);
+    for (const Hole& h : answer.walls[0].holes)
+      CHECK_THAT(h.from_edge_mm, Catch::WithinAbs(inches(middle).mm, inches(1.0 / 16).mm));
+  }
+}
+
+TEST_CASE("holes: surer than usual is asked for, and what is not is to be probed first") {
+  Bench bench = two_studs();
+  CHECK(bench.drilled(.95).verdict == Verdict::fits);
+  const DrillAnswer answer = bench.drilled(1 - 1e-12);
+  CHECK(answer.verdict == Verdict::cannot_tell);
+  for (const Hole& h : answer.walls[0].holes) {
+    CHECK(h.hit_chance >= .999);
+    CHECK_FALSE(h.sure);
+    CHECK(h.probe_first);
+  }
+}
+
+TEST_CASE("holes: a wall called like a joint keeps its own holes on the story pole") {
+  Bench bench = two_studs();
+  const std::string name = "left to door";
+  bench.survey.walls[0].name = bench.room.walls[0].name = name;
+  bench.design.fastenings[0].to = name + " wall";
+  const DrillAnswer answer = bench.drilled();
+  REQUIRE(answer.poles.size() == 2);
+  for (const auto& mark : answer.poles[1].marks) CHECK(mark.what.find("hole ") == 0);
+}
+
+TEST_CASE("holes: ends of pieces that are told alike are one mark of the story pole") {
+  Bench bench = two_studs();
+  bench.ledger(0, "upper", {-.04, 46}, 45);  // 1 mm off, which a sixteenth tells as one mark or two
+  bench.screws("upper", "left wall");
+  const DrillAnswer answer = bench.drilled();
+  std::set<std::string> told;
+  const Saying say{Unit::inch};
+  for (const auto& mark : answer.poles[0].marks) CHECK(told.insert(say.length(mark.at_mm)).second);
 }

@@ -17,6 +17,19 @@ TEST_CASE("holes: a pipe in the stud's place takes its places away") {
   for (const Hole& h : answer.walls[0].holes) CHECK(*h.stud == 0);
 }
 
+TEST_CASE("holes: a pipe of which nothing says how far out it is runs in the wall") {
+  Bench bench = two_studs();
+  Obstacle pipe = obstacle(ObstacleKind::pipe, "pipe", 31, 32);
+  pipe.out[0] = pipe.out[1] = {};
+  pipe.height[1] = Height{inches(90), false, {}};
+  bench.survey.walls[0].obstacles.push_back(pipe);
+  const DrillAnswer hidden = bench.drilled();
+  REQUIRE(hidden.walls[0].holes.size() == 2);
+  for (const Hole& h : hidden.walls[0].holes) CHECK(*h.stud == 0);
+  bench.survey.walls[0].obstacles[0].out[1] = inches(1.25);  // on the wall
+  CHECK(bench.drilled().walls[0].holes.size() == 4);
+}
+
 TEST_CASE("holes: a stud that carries a box takes shallow screws, with a caution, no deep ones") {
   Bench bench = two_studs();
   bench.survey.walls[0].obstacles.push_back(
@@ -32,8 +45,7 @@ TEST_CASE("holes: a stud that carries a box takes shallow screws, with a caution
   REQUIRE(answer.walls[0].pieces[0].notes.size() == 1);
   CHECK(answer.walls[0].pieces[0].notes[0] ==
         "the stud 31 3/8\" from the corner gets no screw: the cable of the outlet may be in it; "
-        "one no "
-        "deeper than 1 1/4\" would do");
+        "a screw no deeper than 1 1/4\" in the stud would do");
 }
 
 TEST_CASE("holes: a cable runs level from box to box, round the corner too") {

@@ -59,3 +59,17 @@ TEST_CASE("spacing: lag screws keep the distances of larger dowels") {
   CHECK_THAT(keeps.edge, Catch::WithinAbs(inches(1.5).mm, 1e-9));
   CHECK_THAT(keeps.stud_edge, Catch::WithinAbs(inches(.5625).mm, 1e-9));
 }
+
+TEST_CASE("spacing: NDS 12.1.4.6, table L2 (7/16 from memory) - a lag holds 4 D and its own tip",
+          "[reference]") {
+  Screw lag;
+  lag.kind = ScrewKind::lag;
+  for (const auto& [size, tip] : {std::pair{1.0 / 4, 5.0 / 32},
+                                  {3.0 / 8, 7.0 / 32},
+                                  {7.0 / 16, 9.0 / 32},
+                                  {1.0 / 2, 5.0 / 16}}) {
+    lag.diameter = inches(size);
+    CHECK_THAT(in_inches(millimetres(distances_for(lag).least_hold)),
+               Catch::WithinAbs(4 * size + tip, 1e-9));
+  }
+}

@@ -66,3 +66,9 @@ TEST_CASE("stud pattern: nothing found, no pattern") {
   CHECK_FALSE(pattern_of({}, 406.4));
   CHECK_FALSE(pattern_of({{390, 1}}, 12.0));
 }
+
+TEST_CASE("stud pattern: a place a hundred thousand bays on has its sd too") {
+  StudPattern p;
+  p.var_spacing = 1e-6;
+  CHECK_THAT(p.sd(100000), Catch::WithinAbs(100, 1));
+}

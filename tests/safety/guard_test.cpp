@@ -195,7 +195,37 @@ TEST_CASE("guard: a rail wants screws at both its ends, or a wall along it") {
   loft.screw("rail", "far post");
   CHECK(told().empty());
   loft.design.fastenings.pop_back();
+  loft.screw("rail", "left wall");  // where the near post is
+  CHECK(told().find("rail: It guards a deck, and the design screws it at one end alone") == 0);
+  loft.design.fastenings.pop_back();
+  loft.design.fastenings.pop_back();
   loft.screw("rail", "left wall");
+  loft.screw("rail", "far post");
+  CHECK(told().empty());
+}
+
+TEST_CASE("guard: rails and slats that hold each other alone are held by nothing") {
+  Loft loft = platform(42, 38);
+  loft.screw("front", "deck");
+  loft.screw(loft.design.parts[2].name, "deck");
+  for (const double up : {48.0, 74.0})
+    loft.board("rail at " + std::to_string(int(up)), 36, 3, {46.75, 0, up}, "+y", "+z");
+  for (const double y : {0.0, 34.5})
+    loft.board("slat at " + std::to_string(int(y)), 1.5, 40, {47.5, y, 40}, "+y", "+z");
+  for (const char* slat : {"slat at 0", "slat at 34"})
+    for (const char* rail : {"rail at 48", "rail at 74"}) loft.screw(slat, rail);
+  const auto told = [&] {
+    std::set<std::string> names;
+    for (const Caution& caution : all(loft.answer(), "guard-not-held")) names.insert(caution.where);
+    return names;
+  };
+  CHECK(told() == std::set<std::string>{"rail at 48", "rail at 74", "slat at 0", "slat at 34"});
+  // One end of both rails on the wall: they turn about it, and hold no end of each other.
+  loft.screw("rail at 48", "left wall");
+  loft.screw("rail at 74", "left wall");
+  CHECK(told() == std::set<std::string>{"rail at 48", "rail at 74"});
+  // Their other slat on the deck's front panel: what is held there holds both.
+  loft.screw("slat at 34", "front");
   CHECK(told().empty());
 }
 

@@ -130,4 +130,37 @@ TEST_CASE("cables: near the ceiling as near a corner") {
   CHECK(under(151) == 0);
 }
 
+TEST_CASE("cables: screws reach as deep as they are laid out, and none where no hole is") {
+  Loft loft = ledger();
+  loft.design.fastenings[0].screw.length = inches(4);
+  const auto pieces = pieces_of(loft.design);
+  const std::vector<Frame> frames{pieces[0].frame};
+  DrillAnswer drill;
+  drill.walls.resize(2);
+  const auto told = [&] {
+    return find(
+        safety(
+            {loft.survey, loft.design, loft.room, {}, pieces, frames, nullptr, true, .95, &drill}),
+        "screw-reaches-cable");
+  };
+  CHECK_FALSE(told());
+  Hole hole;
+  hole.part = "ledger";
+  for (const double deep : {40.0, 50.0, 45.0}) {
+    hole.embedment_mm = deep;
+    drill.walls[0].holes.push_back(hole);
+  }
+  REQUIRE(told());
+  CHECK(told()->value->value == 50);
+}
+
+TEST_CASE("heated floor: told as a caution where a thing stands on it, as a note else") {
+  Loft loft = ledger();
+  CHECK(severity_of(loft.answer(), "heated-floor").empty());
+  loft.survey.floor.heated = true;
+  CHECK(severity_of(loft.answer(), "heated-floor") == "note");
+  loft.design.feet.push_back({"ledger", {}, {}});
+  CHECK(severity_of(loft.answer(), "heated-floor") == "caution");
+}
+
 }  // namespace nook::test

@@ -121,4 +121,20 @@ TEST_CASE("trap: a gap that gets caulked is no finger gap, one that stays is") {
   CHECK(severity_of(loft.answer(), "finger-gap").empty());
 }
 
+TEST_CASE("traps: a groove less deep than wide with a wall behind it holds no limb") {
+  const auto held = [](double off_wall) {
+    Loft loft;
+    loft.use(User::child, 6, 8, Purpose::play);
+    loft.board("cleat", 20, 3, {30, off_wall, 40}, "-x", "+z");
+    loft.board("other cleat", 20, 3, {51.25, off_wall, 40}, "-x", "+z");  // 1 1/4 beside it
+    for (const Caution& caution : all(loft.answer(), "limb-gap"))
+      if (caution.where == "between cleat and other cleat") return true;
+    return false;
+  };
+  CHECK_FALSE(held(0));     // 3/4 deep
+  CHECK_FALSE(held(0.45));  // 1.2 deep
+  CHECK(held(0.55));        // 1.3 deep
+  CHECK(held(8));           // open behind
+}
+
 }  // namespace nook::test

@@ -5,6 +5,7 @@
 
 #include "fasten/said.h"
 #include "job/job.h"
+#include "sheet/alike.h"
 #include "sheet/cut_text.h"
 #include "sheet/drill_json.h"
 #include "sheet/drill_text.h"
@@ -61,6 +62,7 @@ DrillAnswer small_answer(bool runs_left) {
   hole.from_edge_mm = inches(3).mm;
   hole.shim_mm = inches(.125).mm;
   hole.hit_chance = .83;
+  hole.sure = false;
   hole.probe_first = true;
   hole.drive = 2;
   hole.warnings = {"probe first: no stud was found here, it follows from the spacing"};
@@ -210,7 +212,7 @@ TEST_CASE("drill page: the JSON of strength has null where there is no figure") 
   s.load_n = 889.6;
   s.mode = "steel studs: the NDS gives no figure";
   answer.strength.push_back(s);
-  answer.unreachable.push_back({"cleat", "no stud lies behind it: let in blocking"});
+  answer.unreachable.push_back({"cleat", "no stud: lies behind it", "let in blocking"});
   const Json json = drill_json(answer, "job");
   CHECK(json["strength"][0]["capacity_n"].is_null());
   CHECK(json["strength"][0]["load_n"] == 889.6);
@@ -218,7 +220,8 @@ TEST_CASE("drill page: the JSON of strength has null where there is no figure") 
   const auto findings = drill_findings(answer, inch_style());
   REQUIRE(findings.size() == 3);
   CHECK(findings[0].verdict == Verdict::does_not_fit);
-  CHECK(findings[0].what == "no stud lies behind it");
+  CHECK(findings[0].what == "no stud: lies behind it");
+  CHECK(json["unreachable"][0]["reason"] == "no stud: lies behind it: let in blocking");
   CHECK(findings[0].next == "let in blocking");
   CHECK(findings[1].what.find("steel studs") != std::string::npos);
 }
@@ -229,4 +232,38 @@ TEST_CASE("drill page: marks behind a story pole's start say so, without a minus
   CHECK(mark_at({-inches(15.3125).mm, ""}, inch) == "15 5/16 back");
   CHECK(mark_at({-0.2, ""}, inch) == "0");
   CHECK(mark_at({-59, ""}, usual_rounding(Unit::mm)) == "59 back");
+}
+
+TEST_CASE("drill page: copies bored alike are told in one line, with what to mind") {
+  DrillAnswer answer;
+  for (int k = 1; k <= 10; ++k) {
+    Hole hole;
+    hole.end = "left", hole.edge = "top";
+    hole.from_edge_mm = inches(1).mm;
+    hole.from_end_mm = inches(3).mm;
+    hole.pilot_mm = 3, hole.embedment_mm = inches(.78).mm;
+    hole.warnings = {"it may split"};
+    answer.parts.push_back({"slat " + std::to_string(k), "rail", {hole}});
+  }
+  const std::string text = drill_text(answer, inch_style());
+  CHECK(text.find("slat 1 to 10 into rail: 1 screw, 1\" from the top; from the left 3\"") !=
+        std::string::npos);
+  CHECK(text.find("3/4\" in the wood") != std::string::npos);  // never more than it is
+  CHECK(bench_warnings(answer.parts) ==
+        std::vector<std::string>{"slat 1 to 10 into rail: it may split"});
+  answer.parts[1].holes[0].warnings.clear();
+  CHECK(bench_warnings(answer.parts) ==
+        std::vector<std::string>{"slat 1, slat 3 to 10 into rail: it may split"});
+}
+
+TEST_CASE("drill page: the same finding of several pieces is told once, with their places") {
+  const Finding weak{Verdict::cannot_tell, 1, "rail 1 at the rung", "not known", "give it two"};
+  Finding other = weak;
+  other.where = "rail 2 at the rung";
+  Finding longer = weak;
+  longer.what = "weak";
+  const auto told = told_once({weak, other, longer});
+  REQUIRE(told.size() == 2);
+  CHECK(told[0].where == "rail 1 at the rung; rail 2 at the rung");
+  CHECK(told[1].where == weak.where);
 }

@@ -106,6 +106,39 @@ TEST_CASE("safety in short: sure cautions, one paragraph a kind, notes and dange
         "  deck: Its edge is 6.9 cm off.\n");
 }
 
+TEST_CASE("safety in short: what is said in other words is not said of these too") {
+  const auto caution = [](const std::string& where, Words text) {
+    return Caution{"guard-not-held", Severity::caution, std::move(text), where, "chosen", {}, true};
+  };
+  SafetyAnswer answer;
+  answer.cautions = {caution("rail", {"It turns.", {}}), caution("post", {"Nothing holds it.", {}}),
+                     caution("slat 1", {"Nothing holds it.", {}}),
+                     caution("beam", {"It is {} off.", {Measured{25.4}}}),
+                     caution("strut", {"It is {} off.", {Measured{50.8}}})};
+  CHECK(sure_cautions(answer, inches()) ==
+        "  rail: It turns.\n"
+        "  post: Nothing holds it. So too: slat 1.\n"
+        "  beam: It is 1\" off. With other figures: strut.\n");
+}
+
+TEST_CASE("safety page: the same of several pieces is said once") {
+  const auto gap = [](const std::string& where, double wide, double up) {
+    return Caution{
+        "limb-gap", Severity::caution, {"A gap of {}, {} up.", {Measured{wide}, Measured{up}}},
+        where,      "chosen",          Measured{wide},
+        true};
+  };
+  SafetyAnswer answer;
+  for (int k = 1; k <= 5; ++k)
+    answer.cautions.push_back(gap("between deck and slat " + std::to_string(k), 25.4, 100 * k));
+  answer.cautions.push_back(gap("between deck and post", 50.8, 100));
+  const std::string text = safety_text(answer, inches());
+  CHECK(text.find("between deck and slat 1: A gap of 1\", 3 15/16\" up. As much: between deck and\n"
+                  "         slat 2 to 5.\n") != std::string::npos);
+  CHECK(text.find("between deck and post: A gap of 2\"") != std::string::npos);
+  CHECK(text.find("5 cautions") == std::string::npos);  // all six are counted
+}
+
 TEST_CASE("safety JSON: the opening, the keys of each caution, millimetres not rounded") {
   const Json json = safety_json(answer(), "rooms/lookout");
   CHECK(json["answer"] == "safety");
