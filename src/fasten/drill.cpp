@@ -132,9 +132,18 @@ class DrillMap {
       join({part, placed_.at(other), meeting, f, in_.design, say_, box_of(row), sure()});
     if (met.empty())
       answer_.unreachable.push_back(
-          {part.piece.name,
-           fmt::format("{} of it lies on {}: nothing for the screw to hold",
-                       f.screw.kind == ScrewKind::pocket ? "no edge" : "no face", f.to)});
+          {part.piece.name, fmt::format("{} of it lies on {}{}: nothing for the screw to hold",
+                                        f.screw.kind == ScrewKind::pocket ? "no edge" : "no face",
+                                        f.to, missed_by(f, part))});
+  }
+
+  // ", 5 mm away": of the nearest piece that one of its faces would lie on.
+  std::string missed_by(const Fastening& f, const Placed& part) const {
+    std::optional<double> least;
+    for (int other : placed_.named(f.to))
+      if (const auto air = air_between(part, placed_.at(other)))
+        least = std::min(least.value_or(*air), *air);
+    return least ? fmt::format(", {} away", say_.at_least(*least)) : "";
   }
 
   int index_of(const Fastening& f) const {

@@ -47,7 +47,8 @@ struct Hole {
   double depth_mm = 0;                // to flag on the bit, from the face the screw enters
   double shim_mm = 0;                 // between piece and wall
   bool sure = true;                   // hit_chance is as high as is asked for, .999 at the least
-  bool probe_first = false;           // on a wall, and not sure
+  bool proved = false;                // both edges of its stud were found by nail at its height
+  bool probe_first = false;           // on a wall, neither sure nor proved
   int drive = 0;                      // 1, 2, ... within its piece
   double load_n = 0;                  // what this screw carries of the load, down positive
   std::vector<std::string> warnings;  // in the words of the trade, lengths as the file's units

@@ -30,6 +30,10 @@ class Warner {
   void probe() {
     if (site_.inferred)
       add("probe first: no stud was found here, it follows from the spacing");
+    else if (s_.chance < h_.sure && site_.proved)
+      add("a thick screw for this stud: mark its middle between the two edges found by nail, or "
+          "use "
+          "a thinner one");
     else if (s_.chance < h_.sure)
       add("probe first: find both edges by nail, at this height, behind the piece");
   }
@@ -45,18 +49,16 @@ class Warner {
 
   void services() {
     if (in_unmarked_zone())
-      add("within " + say_.length(kZone) +
+      add("within " + say_.length(kCableZone) +
           " of the corner or ceiling: in the UK a cable may run here unmarked");
     if (!s_.caution.empty()) add(s_.caution + " may run in this stud: no deeper");
   }
 
-  static constexpr double kZone = 150;  // mm. BS 7671 522.6.202
-
   bool in_unmarked_zone() const {
     const WallFrame& frame = h_.face.wall();
-    const bool far = frame.has_far_corner() && frame.end(s_.at.y) - s_.at.x < kZone;
-    return s_.at.x - frame.start(s_.at.y) < kZone || far ||
-           frame.ceiling_z(s_.at.x).value_or(1e9) - s_.at.y < kZone;
+    const bool far = frame.has_far_corner() && frame.end(s_.at.y) - s_.at.x < kCableZone;
+    return s_.at.x - frame.start(s_.at.y) < kCableZone || far ||
+           frame.ceiling_z(s_.at.x).value_or(1e9) - s_.at.y < kCableZone;
   }
 
   void bore() {

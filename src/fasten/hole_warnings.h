@@ -14,6 +14,7 @@ struct HoleSite {
   const Seated& seat;
   const StudHoles& on_stud;  // all of them
   bool inferred = false;     // the stud was not found
+  bool proved = false;       // both its edges were, by nail at this height
 };
 
 /// Probe first, too shallow, deep enough to reach a cable, services, pre-boring, shims.

@@ -43,6 +43,9 @@ struct Meeting {
 /// The face (the one asked for, else the one with the greater overlap); none where none lies on it.
 std::optional<Meeting> face_meeting(const Placed& part, const Placed& to,
                                     std::optional<PieceFace> asked);
+/// How far the nearer face of a piece stands before another piece that it would lie on, up to 50 mm
+/// (chosen); none where none does.
+std::optional<double> air_between(const Placed& part, const Placed& to);
 /// The edge with the greatest overlap.
 std::optional<Meeting> edge_meeting(const Placed& part, const Placed& to);
 

@@ -90,6 +90,19 @@ std::optional<Meeting> face_meeting(const Placed& part, const Placed& to,
   return area(back->overlap) >= area(front->overlap) ? back : front;
 }
 
+std::optional<double> air_between(const Placed& part, const Placed& to) {
+  constexpr double kNear = 50;
+  for (bool back : {true, false}) {
+    const CutPlane face = face_plane(part, back, 0);
+    const double air = reach_along(to.piece, to.frame, face.at, face.normal).from;
+    if (air <= 0 || air > kNear) continue;
+    const CutPlane inside = face_plane(part, back, air + kLooks[0]);
+    const Regions overlap = overlap_of(wood_of(part.piece), section_of(to.piece, to.frame, inside));
+    if (area(overlap) >= kLeastOverlap) return air;
+  }
+  return std::nullopt;
+}
+
 std::optional<Meeting> edge_meeting(const Placed& part, const Placed& to) {
   std::optional<Meeting> best;
   const int count = static_cast<int>(part.piece.drawn->outline.size());

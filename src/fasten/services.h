@@ -20,6 +20,10 @@ struct ServiceZone {
 /// pipes: IRC P2603.2.1, from memory).
 inline constexpr double kServiceDepth = 31.75;
 
+/// Beside a corner or the ceiling a cable may run unmarked in a zone this wide, mm (BS 7671
+/// 522.6.202).
+inline constexpr double kCableZone = 150;
+
 /// What is known of one wall: things inside it, boxes, and the usual runs of their cables: straight
 /// up and down beside the stud that carries the box, and level from box to box, round a corner too
 /// (common practice, no source).

@@ -21,6 +21,7 @@ struct WallContext {
   /// Index into the reports of `reports_of` of the ply of line `line` nearest to `at`.
   int report_index(int line, Vec2 at) const;
 };
+/// The wall as found; `draws` tell how far its corner may lean.
 WallContext context_of(const Survey& survey, const RoomShape& room,
                        const std::vector<RoomShape>& draws, int wall);
 

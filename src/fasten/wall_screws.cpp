@@ -158,12 +158,19 @@ class ScrewSetter {
     hole.hit_chance = s.chance;
     hole.shim_mm = s.shim;
     hole.sure = s.chance >= h_.sure;
-    hole.probe_first = !hole.sure;
+    hole.proved = line >= 0 && proved_at(context_.studs.lines[line], s.at.y);
+    hole.probe_first = !hole.sure && !hole.proved;
     const bool inferred =
         line >= 0 && context_.studs.lines[line].found == StudReport::Found::inferred;
-    hole.warnings = warnings_at({h_, s, on_stud, inferred});
+    hole.warnings = warnings_at({h_, s, on_stud, inferred, hole.proved});
     out_.holes.push_back(std::move(hole));
     out_.seats.push_back(s);
+  }
+
+  // To look again at a height where nails found both edges tells nothing new.
+  static bool proved_at(const StudLine& line, double z) {
+    constexpr double kSameHeight = 100;  // mm; a stud leans 0.3 mm over it. Chosen
+    return line.by_nail && std::abs(line.z - z) < kSameHeight;
   }
 
   // Where it is, on the wall and on the piece.

@@ -22,6 +22,7 @@ struct Audience {
   /// Under 2 years, or of an age that nothing states.
   bool maybe_toddlers() const { return toddlers || (children && !ages); }
 };
+/// As [use] says; without `by` children too.
 Audience audience_of(const Use& use);
 
 }  // namespace nook::safe

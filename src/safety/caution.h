@@ -32,6 +32,7 @@ struct CautionKind {
   Severity worst;           // what it says when the limit is surely passed
   std::string_view checks;  // what is looked at, and how a piece is known without its name
 };
+/// The whole table, in the order of the page of cautions.
 std::span<const CautionKind> caution_kinds();
 /// The row of an id. Requires: it is in the table.
 const CautionKind& caution_kind(std::string_view id);

@@ -41,9 +41,8 @@ struct Deck {
 };
 
 /// 1. A deck is made of level pieces whose tops are level within 1/4 in and that lie no further
-/// apart
-///    than a sphere of 3.5 in passes; both ways it measures at least 10 in, with 18 in of free room
-///    above most of it.
+///    apart than a sphere of 3.5 in passes; both ways it measures at least 10 in, with 18 in of
+///    free room above most of it.
 /// 2. Decks come in the order of their leading pieces, all heights; a floor-high one too.
 std::vector<Deck> decks_of(const Scene& scene);
 

@@ -71,10 +71,37 @@ struct Seen {
   Sight sight;
 };
 
-// A groove less deep than wide, with a wall or the floor right behind it, takes in no finger or
-// limb as thick as it is wide, so it holds none. Chosen.
-bool shallow(const Scene& scene, const Look& look, const Slot& slot) {
-  return groove_depth(scene, look.plane, slot.middle) < slot.across;
+// How far a piece reaches from the face of a wall, or above the floor where there is no wall.
+double reach_from(const Scene& scene, const Body& body, const WallShape* wall) {
+  double most = 0;
+  for (Vec2 q : body.region.outline)
+    for (double w : {0.0, body.piece->thickness}) {
+      const Vec3 p = body.frame.room_from_piece({q.x, q.y, w});
+      most = std::max(most, wall ? before(*wall, p) : p.z - scene.in.room.floor.z({p.x, p.y}));
+    }
+  return most;
+}
+
+// How deep a gap is over a surface behind it: as far as the nearer of its sides reaches from that.
+double depth_over(const Scene& scene, const Slot& slot, const WallShape* wall) {
+  double least = 1e9;
+  for (const Touch& side : slot.sides)
+    if (side.owner.kind == Owner::Kind::piece)
+      least = std::min(least, reach_from(scene, scene.bodies[side.owner.index], wall));
+  return least;
+}
+
+// A groove less deep than wide, with a wall or the floor behind it, takes in no finger or limb as
+// thick as it is wide, so it holds none. Chosen.
+bool shallow(const Scene& scene, const Slot& slot) {
+  if (!scene.room_known()) return false;
+  const auto& walls = scene.in.room.walls;
+  for (int k = 0; k < static_cast<int>(walls.size()); ++k) {
+    const Owner owner{Owner::Kind::wall, k};
+    if (slot.sides[0].owner == owner || slot.sides[1].owner == owner) continue;
+    if (depth_over(scene, slot, &walls[k]) < slot.across) return true;
+  }
+  return depth_over(scene, slot, nullptr) < slot.across;
 }
 
 std::vector<Seen> slots_of(const Scene& scene, const std::vector<Look>& looks) {
@@ -84,8 +111,7 @@ std::vector<Seen> slots_of(const Scene& scene, const std::vector<Look>& looks) {
     for (const Slot& slot :
          slots(view.air, view.window, mm(Of::limb_large) + kDoubt, kSideBySide)) {
       const auto& [a, b] = slot.sides;
-      if (may_catch(a.owner, b.owner) && !closed(scene, a.owner, b.owner) &&
-          !shallow(scene, look, slot))
+      if (may_catch(a.owner, b.owner) && !closed(scene, a.owner, b.owner) && !shallow(scene, slot))
         seen.push_back({slot, look.plane.sight});
     }
   }

@@ -20,9 +20,9 @@ struct Ladder {
   bool treads() const;         // flat ones
 };
 
-/// 1. Rungs are at least two level sticks of equal size, parallel, one above another by 4 to 24 in,
-/// not
-///    over 30 in long, with nothing against the middle of their long sides (a cleat is no rung).
+/// 1. Rungs are at least two level sticks of equal size, parallel, one above another by 4 to 24 in
+///    and not over 30 in long, with nothing against the middle of their long sides (a cleat is no
+///    rung).
 /// 2. Sticks that all lie above the deck beside them are rails of a guard, no rungs.
 std::vector<Ladder> ladders_of(const Scene& scene, const std::vector<Deck>& decks);
 

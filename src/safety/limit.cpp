@@ -9,6 +9,7 @@
 
 #include "base/invariant.h"
 #include "fasten/said.h"
+#include "fasten/services.h"
 
 namespace nook {
 namespace {
@@ -99,12 +100,12 @@ constexpr Limit kLimits[] = {
     {"tip-weight", 30, pound, "and this heavy must not tip over", kTipOver, read},
     {"one-person", 51, pound, "the most that one person lifts", "NIOSH lifting equation, 1994",
      from_memory},
-    {"stud-cable", 1.25, inch, "a screw deeper in a stud may reach a cable or a pipe",
-     "NEC 300.4(A)(1), (D)", read},
+    {"stud-cable", kServiceDepth / kMillimetresPerInch, inch,
+     "a screw deeper in a stud may reach a cable or a pipe", "NEC 300.4(A)(1), (D)", read},
     {"cable-depth", 50, millimetre, "a cable less deep in the wall runs in known zones only",
      "BS 7671, 522.6.202", read},
-    {"cable-zone", 150, millimetre, "such a zone reaches this far from a corner or the ceiling",
-     "BS 7671, 522.6.202", read},
+    {"cable-zone", kCableZone, millimetre,
+     "such a zone reaches this far from a corner or the ceiling", "BS 7671, 522.6.202", read},
     {"deck-width", 10, inch, "a level surface at least this wide both ways can be stood on", kOurs,
      chosen},
     {"deck-room", 18, inch, "with less room above it nobody stands on it", kOurs, chosen},

@@ -93,6 +93,7 @@ enum class Of {
 
 /// The row of the table. Never fails.
 const Limit& limit(Of which);
+/// All of them, in the order of `Of`.
 std::span<const Limit> limits();
 
 /// A length's value in millimetres. Requires: a limit in inches or millimetres.

@@ -82,20 +82,15 @@ std::vector<Look> looks_of(const Scene& scene) {
   return looks;
 }
 
-double groove_depth(const Scene& scene, const Plane& plane, Vec2 at) {
-  double least = 1e9;
-  if (!scene.room_known()) return least;
-  const Vec3 p = plane.sight.room(at);
-  for (const WallShape& wall : scene.in.room.walls)
-    if (std::abs(dot(plane.sight.n, {wall.out.x, wall.out.y, 0})) > kFacing)
-      least = std::min(least, before(wall, p));
-  if (std::abs(plane.sight.n.z) > kFacing)
-    least = std::min(least, p.z - scene.in.room.floor.z({p.x, p.y}));
-  return least + plane.half;
-}
-
 bool blind(const Scene& scene, const Plane& plane, Vec2 at) {
-  return groove_depth(scene, plane, at) < 2 * plane.half + mm(Of::probe_depth);
+  if (!scene.room_known()) return false;
+  const Vec3 p = plane.sight.room(at);
+  const double reach = plane.half + mm(Of::probe_depth);
+  for (const WallShape& wall : scene.in.room.walls)
+    if (std::abs(dot(plane.sight.n, {wall.out.x, wall.out.y, 0})) > kFacing &&
+        before(wall, p) < reach)
+      return true;
+  return std::abs(plane.sight.n.z) > kFacing && p.z - scene.in.room.floor.z({p.x, p.y}) < reach;
 }
 
 double rim_sd(const Scene& scene, const Sight& sight, const std::vector<Touch>& rim) {

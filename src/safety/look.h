@@ -38,10 +38,6 @@ struct Look {
 /// One for each plane in which there is anything.
 std::vector<Look> looks_of(const Scene& scene);
 
-/// How deep a gap in the plane is at a spot where a wall or the floor lies right behind or before
-/// it, mm from the far face of what is in the plane; endless where none does.
-double groove_depth(const Scene& scene, const Plane& plane, Vec2 at);
-
 /// Whether a wall, the floor or the ceiling closes the plane at a spot: closer behind or before it
 /// than a probe reaches.
 bool blind(const Scene& scene, const Plane& plane, Vec2 at);

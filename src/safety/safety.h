@@ -5,13 +5,14 @@
 
 #include "base/verdict.h"
 #include "design/piece.h"
-#include "fasten/drill.h"
 #include "fit/fit_answer.h"
 #include "room/shape.h"
 #include "room/survey.h"
 #include "safety/caution.h"
 
 namespace nook {
+
+struct DrillAnswer;
 
 /// What the cautions are found from. `room`, `draws` and `frames` as fit/fit.h has them; with
 /// `complete` false the room is not looked at, and `frames` may be those drawn.

@@ -16,11 +16,30 @@ Measured sinking(const SquashRange& range) {
   return {range.likely, (range.most - range.least) / std::sqrt(12.0)};
 }
 
-bool has_foot(const SafetyInput& in, int piece) {
-  const std::string& name = in.pieces[piece].name;
-  const std::string& part = in.pieces[piece].drawn->name;
-  return std::any_of(in.design.feet.begin(), in.design.feet.end(),
-                     [&](const Foot& foot) { return foot.part == name || foot.part == part; });
+// What stands on a piece, N: the loads of its feet; none where it has none or one states no load.
+struct Standing {
+  bool feet = false;
+  std::optional<double> load;
+};
+Standing standing_on(const SafetyInput& in, int piece) {
+  Standing out;
+  for (const Foot& foot : in.design.feet) {
+    if (!is_named(in.pieces[piece], foot.part)) continue;
+    const bool first = !out.feet;
+    out.feet = true;
+    out.load = (first || out.load) && foot.load_n
+                   ? std::optional(out.load.value_or(0) + *foot.load_n)
+                   : std::nullopt;
+  }
+  return out;
+}
+
+// mm^2 of floor under a piece that stands on the end or the edge of its outline.
+double footprint(const Piece& piece) {
+  const Box2 box = box_of(piece.drawn->outline);
+  const Vec2 size = box.high - box.low;
+  return piece.thickness *
+         (std::abs(piece.frame.u.z) > std::abs(piece.frame.v.z) ? size.y : size.x);
 }
 
 Measured sinking(const SafetyInput& in, int piece) {
@@ -29,7 +48,10 @@ Measured sinking(const SafetyInput& in, int piece) {
       if (floor.piece == piece)
         return sinking({floor.squash_mm, floor.squash_least_mm, floor.squash_most_mm});
   const Floor& floor = in.survey.floor;
-  return has_foot(in, piece) && gives(floor) ? sinking(squash_untold(floor)) : Measured{};
+  const Standing on = standing_on(in, piece);
+  if (!on.feet || !gives(floor)) return {};
+  return sinking(on.load ? squash_under(floor, *on.load / footprint(in.pieces[piece]))
+                         : squash_untold(floor));
 }
 
 // A group sinks as far as the foot of it that sinks most.

@@ -24,6 +24,7 @@ struct Scene {
   /// The room's surfaces may be looked at.
   bool room_known() const { return in.complete; }
 };
+/// The pieces sunk into the covering by what stands on it.
 Scene scene_of(const SafetyInput& input);
 
 /// "front panel", "left wall", "floor"; empty for fills.
@@ -52,6 +53,7 @@ struct View {
   Window window;  // shows every piece of the slab, with a margin round it
   Air air;        // pieces and, where it is known, the room
 };
+/// `margin`: mm of air round the pieces.
 View view_of(const Scene& scene, const Sight& sight, Slab slab, double margin);
 
 /// Whether a point is in a piece, or behind a wall's face.

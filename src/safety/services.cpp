@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <set>
 
+#include "fasten/drill.h"
 #include "fasten/screw_size.h"
 #include "fasten/wall_frame.h"
 #include "safety/checks.h"

@@ -22,6 +22,7 @@ struct Body {
   Region region;               // outline less cutouts, u, v
   std::vector<Polygon> cells;  // the same, convex
 };
+/// Outline less cutouts, and its cells.
 Body body_of(const Piece& piece, const Frame& frame);
 
 struct Sight {

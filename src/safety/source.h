@@ -18,6 +18,7 @@ struct NamedSource {
 /// Every named document, in the order of the table.
 enum class From { wedge_block, window_fall, escape_window, pipe_depth, toy_chests, lead_dust };
 
+/// All of them, in the order of `From`.
 std::span<const NamedSource> named_sources();
 
 /// "ASTM F963, 4.27, toy chests (from memory)".

@@ -71,25 +71,40 @@ std::string plural(std::size_t count) {
   return count == 1 ? "" : "s";
 }
 
-// The holes of one piece that want a probe, in one finding.
+// Holes of one piece, and how surely the least sure of them holds.
+struct Doubts {
+  std::vector<std::string> numbers;
+  double least = 1;
+
+  void add(const Hole& h) {
+    numbers.push_back(h.id.substr(h.id.rfind(' ') + 1));
+    least = std::min(least, h.hit_chance);
+  }
+  std::string holes() const {
+    return fmt::format("hole{} {}", plural(numbers.size()), fmt::join(numbers, ", "));
+  }
+};
+
+// The holes of one piece that want a probe, in one finding, and those that no probe makes surer.
 void add_doubts(std::vector<Finding>& findings, const std::string& place,
                 const std::vector<Hole>& holes) {
   std::vector<std::string> told;
   for (const Hole& first : holes) {
     if (std::find(told.begin(), told.end(), first.part) != told.end()) continue;
     told.push_back(first.part);
-    std::vector<std::string> numbers;
-    double least = 1;
-    for (const Hole& h : holes) {
-      if (h.part != first.part || h.sure) continue;
-      numbers.push_back(h.id.substr(h.id.rfind(' ') + 1));
-      least = std::min(least, h.hit_chance);
-    }
-    if (numbers.empty()) continue;
-    findings.push_back(
-        {Verdict::cannot_tell, 1 - least, fmt::format("{} at the {}", first.part, place),
-         fmt::format("hole{} {} may miss", plural(numbers.size()), fmt::join(numbers, ", ")),
-         "probe first, both edges of the stud, by nail, behind the piece"});
+    Doubts missed, thick;
+    for (const Hole& h : holes)
+      if (h.part == first.part && !h.sure) (h.proved ? thick : missed).add(h);
+    const std::string where = fmt::format("{} at the {}", first.part, place);
+    if (!missed.numbers.empty())
+      findings.push_back({Verdict::cannot_tell, 1 - missed.least, where,
+                          missed.holes() + " may miss",
+                          "probe first, both edges of the stud, by nail, behind the piece"});
+    if (!thick.numbers.empty())
+      findings.push_back(
+          {Verdict::cannot_tell, 1 - thick.least, where,
+           thick.holes() + " may come near the edge of the stud: the screw is thick for it",
+           "use a thinner screw, or mark the middle between the two edges found by nail"});
   }
 }
 

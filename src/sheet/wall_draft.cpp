@@ -7,6 +7,7 @@
 
 #include "sheet/floor_spot.h"
 #include "sheet/full_size.h"
+#include "sheet/text_width.h"
 
 namespace nook {
 namespace {
@@ -145,14 +146,12 @@ void draw_level_line(WallDraft& wall) {
       "level line",
       Polyline{{wall.faced.page(ends.x, z), wall.faced.page(ends.y, z)}, false, LineKind::dash_dot},
       "level line");
-  wall.labels.insert(
-      wall.labels.begin(),
-      {fmt::format("level line, {} above high spot", wall.draft.said(z - high_spot(wall.scene).z)),
-       {far_side(wall), z},
-       0.5,
-       true,
-       0,
-       "label level line"});
+  // On a narrow wall only its name finds room beside it.
+  std::string words =
+      fmt::format("level line, {} above high spot", wall.draft.said(z - high_spot(wall.scene).z));
+  if (width_of(words, wall.draft.text(), true) > wall.shown.width()) words = "level line";
+  wall.labels.insert(wall.labels.begin(),
+                     {words, {far_side(wall), z}, 0.5, true, 0, "label level line"});
 }
 
 bool holds_cable(ObstacleKind kind) {

@@ -395,6 +395,12 @@ TEST_CASE("holes: surer than usual is asked for, and what is not is to be probed
   for (const Hole& h : answer.walls[0].holes) {
     CHECK(h.hit_chance >= .999);
     CHECK_FALSE(h.sure);
+  }
+  for (StudFound& found : bench.survey.walls[0].studs->found)
+    found.height = Height{inches(50), false, {}};
+  const DrillAnswer elsewhere = bench.drilled(1 - 1e-12);
+  for (const Hole& h : elsewhere.walls[0].holes) {
+    CHECK(h.hit_chance >= .999);
     CHECK(h.probe_first);
   }
 }
@@ -417,4 +423,27 @@ TEST_CASE("holes: ends of pieces that are told alike are one mark of the story p
   std::set<std::string> told;
   const Saying say{Unit::inch};
   for (const auto& mark : answer.poles[0].marks) CHECK(told.insert(say.length(mark.at_mm)).second);
+}
+
+TEST_CASE("holes: where nails found both edges at its height, no probe is asked for again") {
+  Bench bench = two_studs();  // nailed 38 up
+  Fastening& f = bench.design.fastenings[0];
+  f.screw.gauge = 14, f.per_stud = 1;  // 2.5 D leave 0.15 in on each side of the middle
+  const DrillAnswer answer = bench.drilled();
+  REQUIRE(answer.walls[0].holes.size() == 2);
+  for (const Hole& h : answer.walls[0].holes) {
+    CHECK(h.hit_chance < .999);
+    CHECK_FALSE(h.sure);
+    CHECK(h.proved);
+    CHECK_FALSE(h.probe_first);
+    CHECK(warns(h, "thinner"));
+    CHECK_FALSE(warns(h, "probe first"));
+  }
+  CHECK(answer.verdict == Verdict::cannot_tell);
+  CHECK(answer.probes.empty());
+  for (StudFound& found : bench.survey.walls[0].studs->found)
+    found.height = Height{inches(50), false, {}};
+  const DrillAnswer elsewhere = bench.drilled();
+  for (const Hole& h : elsewhere.walls[0].holes) CHECK(h.probe_first);
+  CHECK(elsewhere.probes.size() == 2);
 }

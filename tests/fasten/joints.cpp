@@ -82,7 +82,9 @@ TEST_CASE("joints: pieces that do not meet are said so") {
   bench.design.parts[1].place_in_room.at.z = inches(50).mm;
   const DrillAnswer answer = bench.drilled();
   REQUIRE(answer.unreachable.size() == 1);
-  CHECK(answer.unreachable[0].reason.find("no face of it lies on ledger") != std::string::npos);
+  CHECK(answer.unreachable[0].reason.find("no face of it lies on ledger: ") == 0);
+  bench.design.parts[1].place_in_room.at.z = inches(41).mm;
+  CHECK(bench.drilled().unreachable[0].reason.find("no face of it lies on ledger, 1\" away") == 0);
 }
 
 TEST_CASE("joints: into the edge of thin plywood the screw keeps to its middle, with a caution") {

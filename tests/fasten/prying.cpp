@@ -95,6 +95,10 @@ TEST_CASE("prying: one screw near the top edge is pried about that edge") {
   // screw e from it: the edge bears, 20 x 1.5 / e.
   Bench bench = cleat(20, 4);
   bench.design.fastenings[0].per_stud = 1;
+  Cutout below;  // leaves no room for it but near the top
+  for (Vec2 p : {Vec2{2, .2}, Vec2{6, .2}, Vec2{6, 1.8}, Vec2{2, 1.8}})
+    below.outline.push_back(kMillimetresPerInch * p);
+  bench.design.parts[0].cutouts.push_back(below);
   const DrillAnswer answer = bench.drilled();
   REQUIRE(answer.walls[0].holes.size() == 1);
   const double e = answer.walls[0].holes[0].from_edge_mm / inches(1).mm;

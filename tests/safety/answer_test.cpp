@@ -4,7 +4,9 @@
 #include <random>
 #include <set>
 
+#include "fit/find_floor.h"
 #include "limit_rows.h"
+#include "safety/scene.h"
 
 namespace nook::test {
 namespace {
@@ -168,6 +170,22 @@ TEST_CASE("safety: every caution is of the table and has a source") {
       CHECK_FALSE(caution.source.empty());
       CHECK_FALSE(caution.where.empty());
     }
+}
+
+TEST_CASE("safety: a foot of which no load is known sinks as the fit lets it") {
+  Loft loft = platform(42, 38);
+  loft.survey.floor.covering = Covering{"carpet", inches(0.625), {}};
+  loft.survey.floor.squash.push_back({800, {inches(3), inches(1.25)}, inches(0.375), {}});
+  loft.design.feet.push_back({"front", {}, {}});
+  const auto pieces = pieces_of(loft.design);
+  std::vector<Frame> frames;
+  for (const Piece& piece : pieces) frames.push_back(piece.frame);
+  const SafetyInput input{loft.survey, loft.design, loft.room, {}, pieces, frames};
+  const Measured sunk = safe::scene_of(input).sink[1];
+  const SquashRange range = squash_untold(loft.survey.floor);
+  CHECK(range.most > range.likely);
+  CHECK(sunk.value == range.likely);
+  CHECK_THAT(sunk.sd, Catch::WithinAbs((range.most - range.least) / std::sqrt(12.0), 1e-9));
 }
 
 }  // namespace nook::test

@@ -2,6 +2,7 @@
 #include <catch2/catch.hpp>
 #include <set>
 
+#include "fasten/drill.h"
 #include "loft.h"
 
 namespace nook::test {

@@ -267,3 +267,14 @@ TEST_CASE("drill page: the same finding of several pieces is told once, with the
   CHECK(told[0].where == "rail 1 at the rung; rail 2 at the rung");
   CHECK(told[1].where == weak.where);
 }
+
+TEST_CASE("drill page: a hole in a proved stud wants a thinner screw, another one a probe") {
+  DrillAnswer answer = small_answer(true);
+  answer.walls[0].holes[0].sure = false;
+  answer.walls[0].holes[0].proved = true;
+  const auto findings = drill_findings(answer, inch_style());
+  REQUIRE(findings.size() == 2);
+  CHECK(findings[0].what == "hole 2 may miss");
+  CHECK(findings[1].what.find("hole 1 may come near the edge of the stud") == 0);
+  CHECK(findings[1].next.find("thinner") != std::string::npos);
+}
