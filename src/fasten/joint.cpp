@@ -109,7 +109,7 @@ class JointMaker {
 
   void warn(Hole& h, const JointRow& row) const {
     if (row.tight)
-      h.warnings.push_back(fastening_.prebored ? "near an edge or end: it may split, pre-bored too"
+      h.warnings.push_back(fastening_.prebored ? "near an edge or end: it may split even pre-bored"
                                                : "near an edge or end: pre-bore, it may split");
     if (h.embedment_mm < least_hold_)
       h.warnings.push_back(fmt::format("only {} in the wood, short of the {} that count{}",

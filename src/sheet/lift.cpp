@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <optional>
 
 #include "fasten/said.h"
 #include "safety/holding.h"
@@ -30,8 +31,8 @@ std::string weight_words(double newtons, Unit unit) {
   return newtons < 0.5 * one ? "under " + saying.load(one) : saying.load(newtons);
 }
 
-}  // namespace
-
+// Kilograms as drawn, cutouts taken out; nothing where the stock states neither density nor
+// gravity.
 std::optional<double> weight_kg(const Design& design, const Piece& piece) {
   const Stock& stock = design.stock[piece.drawn->stock];
   double density = 0;
@@ -46,13 +47,15 @@ std::optional<double> weight_kg(const Design& design, const Piece& piece) {
   return area * piece.thickness * 1e-9 * density;
 }
 
+}  // namespace
+
 std::string lift_words(const Design& design, const Piece& piece, Unit unit) {
   const std::optional<double> kg = weight_kg(design, piece);
   const bool is_long = longest_side(piece.drawn->outline) > kLongForOne;
   if (!kg) return is_long ? "weight not known, two people" : "weight not known";
-  const bool heavy = *kg * kStandardGravity > newtons(Of::one_person);
-  return weight_words(*kg * kStandardGravity, unit) +
-         (heavy || is_long ? ", two people" : ", one person");
+  const double weight = *kg * kNewtonsPerKilogram;
+  const bool heavy = weight > newtons(Of::one_person);
+  return weight_words(weight, unit) + (heavy || is_long ? ", two people" : ", one person");
 }
 
 }  // namespace nook

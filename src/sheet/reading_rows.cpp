@@ -5,7 +5,7 @@
 
 #include <cmath>
 
-#include "sheet/lift.h"
+#include "fasten/said.h"
 
 namespace nook {
 namespace {
@@ -66,11 +66,7 @@ class Rows {
           fmt::format("{} on a block of {} by {}", load(s.load_n), said(s.on[0]), said(s.on[1])),
           said(s.by));
   }
-  std::string load(double newtons) const {
-    if (rounding_.unit == Unit::inch)
-      return fmt::format("{:.0f} lb", newtons / (kStandardGravity * kKilogramsPerPound));
-    return fmt::format("{:.0f} kg", newtons / kStandardGravity);
-  }
+  std::string load(double newtons) const { return Saying{rounding_.unit}.load(newtons); }
 
   void at(const Corner& corner) {
     group(fmt::format("Corner of the {} and the {}", wall_name(corner.walls[0]),

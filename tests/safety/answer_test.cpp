@@ -1,6 +1,7 @@
 // The answer as a whole: order, verdict, mirror image, what is not known.
 #include <algorithm>
 #include <catch2/catch.hpp>
+#include <cmath>
 #include <random>
 #include <set>
 

@@ -6,6 +6,7 @@
 #include "fasten/said.h"
 #include "job/job.h"
 #include "sheet/alike.h"
+#include "sheet/check_text.h"
 #include "sheet/cut_text.h"
 #include "sheet/drill_json.h"
 #include "sheet/drill_text.h"
@@ -251,6 +252,10 @@ TEST_CASE("drill page: copies bored alike are told in one line, with what to min
   CHECK(text.find("3/4\" in the wood") != std::string::npos);  // never more than it is
   CHECK(bench_warnings(answer.parts) ==
         std::vector<std::string>{"slat 1 to 10 into rail: it may split"});
+  CheckAnswer check;
+  check.drill = answer;
+  CHECK(check_text(check, inch_style()).find("slat 1 to 10 into rail: it may split") !=
+        std::string::npos);
   answer.parts[1].holes[0].warnings.clear();
   CHECK(bench_warnings(answer.parts) ==
         std::vector<std::string>{"slat 1, slat 3 to 10 into rail: it may split"});

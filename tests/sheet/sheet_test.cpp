@@ -11,6 +11,7 @@
 
 #include "sheet/assembly.h"
 #include "sheet/cutting_sheet.h"
+#include "sheet/drill_text.h"
 #include "sheet/elevation.h"
 #include "sheet/installing_sheet.h"
 #include "sheet/measuring_sheet.h"
@@ -318,4 +319,38 @@ TEST_CASE("sheets: file names hold letters, digits and hyphens only") {
   CHECK(file_name("../../etc/passwd") == "etc-passwd");
   CHECK(file_name("Gro\xC3\x9F & Klein!") == "gro-klein");
   CHECK(file_name("///") == "unnamed");
+}
+
+TEST_CASE("sheets: what to mind at holes bored on the bench stands on both sheets") {
+  const SampleJob& sample = sample_of("corner-desk");
+  std::vector<std::string> installing, cutting;
+  for (const SheetSection& section : installing_sheet(sample.job()).sections)
+    for (const std::string& words : words_of(section)) installing.push_back(words);
+  for (const SheetSection& section : cutting_sheet(sample.job()).sections)
+    for (const std::string& words : words_of(section)) cutting.push_back(words);
+  const auto stands = [](const std::vector<std::string>& all, const std::string& words) {
+    return std::any_of(all.begin(), all.end(), [&](const std::string& line) {
+      return line.find(words) != std::string::npos;
+    });
+  };
+  const auto lines = bench_warnings(sample.job().drill().parts);
+  REQUIRE_FALSE(lines.empty());
+  for (const std::string& line : lines) {
+    INFO(line);
+    CHECK(stands(installing, line));
+    CHECK(stands(cutting, line.substr(line.find(": "))));
+  }
+}
+
+TEST_CASE("sheets: pieces bored alike share one table of their screws") {
+  int tables = 0;
+  for (const SheetSection& section : installing_sheet(sample_of("lookout").job()).sections)
+    for (const SheetBlock& block : section.blocks)
+      if (const auto* table = std::get_if<SheetTable>(&block))
+        if (table->caption.find("flag it") != std::string::npos &&
+            table->caption.find("ladder rail") == 0) {
+          ++tables;
+          CHECK(table->caption.find("ladder rail 1, ladder rail 2: bit") == 0);
+        }
+  CHECK(tables == 1);
 }
