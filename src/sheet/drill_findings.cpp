@@ -159,8 +159,18 @@ std::string joints_said(const std::vector<const JointDrill*>& joints) {
     else
       known->second.push_back(joint->part);
   }
+  std::vector<std::pair<std::string, std::vector<std::string>>> by_parts;  // and what they go into
+  for (const auto& [to, parts] : into) {
+    const std::string all = names_said(parts);
+    const auto known = std::find_if(by_parts.begin(), by_parts.end(),
+                                    [&](const auto& b) { return b.first == all; });
+    if (known == by_parts.end())
+      by_parts.push_back({all, {to}});
+    else
+      known->second.push_back(to);
+  }
   std::vector<std::string> said;
-  for (const auto& [to, parts] : into) said.push_back(names_said(parts) + " into " + to);
+  for (const auto& [parts, to] : by_parts) said.push_back(parts + " into " + names_said(to));
   return fmt::format("{}", fmt::join(said, "; "));
 }
 
