@@ -51,23 +51,31 @@ Mesh mesh_of(const ObstacleSolid& solid) {
 // are seen from outside where those do not meet.
 struct Nearest {
   const CellSolid *a, *b;
-  Apart axis;
+  Apart axis, held_otherwise;  // the axis turns with one of them, or with the other
 
-  // How far apart they are in a draw, `along` the axis there and `exact` in the adjusted room.
-  double drawn(double exact, double along) const {
+  // How far apart they are in a draw, where the first one has these corners; `exact`: in the
+  // adjusted room. Of a short block beside a long piece only the piece's way over it counts, not
+  // the block's beyond it: the axis that parts them more is the nearer one.
+  double drawn(double exact, std::span<const Vec3> first, const Frame& frame_a,
+               const Frame& frame_b) const {
+    const double along = std::max(apart_along(axis, first, frame_a, b->corners, frame_b),
+                                  apart_along(held_otherwise, first, frame_a, b->corners, frame_b));
     return std::max(0.0, axis.distance < 0 ? along : exact + along - axis.distance);
   }
 };
 
 Nearest nearest(const PieceSolid& a, const Frame& frame_a, const PieceSolid& b,
                 const Frame& frame_b) {
-  Nearest best{&a.hull, &b.hull, apart(a.hull, frame_a, b.hull, frame_b)};
-  if (best.axis.distance >= 0) return best;
-  best.axis.distance = kReach;
-  for (const CellSolid& ca : a.cells)
-    for (const CellSolid& cb : b.cells)
-      if (const Apart cells = apart(ca, frame_a, cb, frame_b); cells.distance < best.axis.distance)
-        best = {&ca, &cb, cells};
+  Nearest best{&a.hull, &b.hull, apart(a.hull, frame_a, b.hull, frame_b), {}};
+  if (best.axis.distance < 0) {
+    best.axis.distance = kReach;
+    for (const CellSolid& ca : a.cells)
+      for (const CellSolid& cb : b.cells)
+        if (const Apart cells = apart(ca, frame_a, cb, frame_b);
+            cells.distance < best.axis.distance)
+          best = {&ca, &cb, cells, {}};
+  }
+  best.held_otherwise = held_by_other(best.axis, frame_a, frame_b);
   return best;
 }
 
@@ -122,8 +130,7 @@ class DistanceFinder {
     tally.adjusted = distance(meshes_[a], meshes_[b]);
     for (int r = 1; r < trials_.rooms(); ++r) {
       const auto& there = trials_.placings[r].frames;
-      tally.add(r, cells.drawn(tally.adjusted, apart_along(cells.axis, cells.a->corners, there[a],
-                                                           cells.b->corners, there[b])));
+      tally.add(r, cells.drawn(tally.adjusted, cells.a->corners, there[a], there[b]));
     }
     return tally;
   }
@@ -188,9 +195,7 @@ class DistanceFinder {
     tally = {exact, {}};
     for (int r = 1; r < trials_.rooms(); ++r) {
       const ObstacleSolid there = trials_.obstacle(r, b);
-      tally.add(r,
-                cells.drawn(exact, apart_along(cells.axis, there.corners, there.frame,
-                                               cells.b->corners, trials_.placings[r].frames[p])));
+      tally.add(r, cells.drawn(exact, there.corners, there.frame, trials_.placings[r].frames[p]));
     }
   }
 

@@ -13,6 +13,10 @@ struct JointBuilder {
   const Frame& frame;                // of the joint's own piece
 };
 
+/// Mm inside the end of a block where it is looked at too: it is still met there in a room where it
+/// ends a little lower. Chosen.
+inline constexpr double kInsideBlock = 4;
+
 constexpr Vec3 at_face(Vec2 uv, double w) {
   return {uv.x, uv.y, w};
 }

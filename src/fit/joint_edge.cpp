@@ -147,7 +147,10 @@ std::vector<double> breaks_of(const JointBuilder& b, const Joint& joint,
     for (const Segment& s : segments)
       for (double w : {0.0, thickness}) {
         const Stretch t = facing(b, joint.meets.wall, here, s, {w, 0});
-        if (t.from < t.to) add({s.t + t.from, s.t + t.to});
+        if (t.from >= t.to) continue;
+        add({s.t + t.from, s.t + t.to});
+        if (t.to - t.from > 2 * kInsideBlock)
+          breaks.insert(breaks.end(), {s.t + t.from + kInsideBlock, s.t + t.to - kInsideBlock});
       }
   return breaks;
 }

@@ -69,11 +69,11 @@ Stretch along_wall(const JointBuilder& b, const Joint& joint) {
   return along;
 }
 
-// A block's front as a box on the face, grown by the notch's clearance; of a block that runs on
-// past the piece as much as lies beside it.
-Box2 block_box(const JointBuilder& b, const Joint& joint, const BlockHere& here) {
+// A block's front as a box on the face, grown by a clearance; of a block that runs on past the
+// piece as much as lies beside it.
+Box2 block_box(const JointBuilder& b, const Joint& joint, const BlockHere& here, double c) {
   const WallShape& wall = b.view.shape().walls[joint.meets.wall];
-  const double out = wall.wall_from_room(plan(b.frame.at)).y, c = joint.how->clearance.mm;
+  const double out = wall.wall_from_room(plan(b.frame.at)).y;
   const Stretch own = along_wall(b, joint);
   Polygon corners;
   for (double a : {std::max(here.a_from, own.from - 2 * c), std::min(here.a_to, own.to + 2 * c)})
@@ -98,7 +98,7 @@ std::vector<NotchZone> face_zones(const JointBuilder& b, const Joint& joint) {
   const Stretch along = along_wall(b, joint);
   for (int k = 0; k < static_cast<int>(blocks.size()); ++k) {
     if (!beside(blocks[k], along, joint.how->clearance.mm)) continue;
-    const Box2 box = block_box(b, joint, blocks[k]);
+    const Box2 box = block_box(b, joint, blocks[k], joint.how->clearance.mm);
     if (!empty(common(own, box))) zones.push_back({{}, box, {k}});
   }
   return zones;
@@ -109,15 +109,39 @@ bool in_box(Vec2 p, const NotchZone& zone) {
          p.y < zone.box.high.y;
 }
 
-std::vector<double> ticks(double low, double high) {
+// A line of spots across the face, and whether the draws look at it.
+struct Tick {
+  double at;
+  bool coarse;
+};
+
+// Evenly, every other one coarse, and at the ends that blocks have on the face: what stands out of
+// a wall that leans is met first at its rim.
+std::vector<Tick> ticks(double low, double high, const std::vector<double>& rims) {
   const int n = std::max(2, static_cast<int>(std::ceil((high - low) / kFaceStep)));
-  std::vector<double> at;
-  for (int i = 0; i <= n; ++i) at.push_back(low + (high - low) * i / n);
-  return at;
+  std::vector<Tick> all;
+  for (int i = 0; i <= n; ++i) all.push_back({low + (high - low) * i / n, i % 2 == 0 || i == n});
+  for (double rim : rims)
+    if (rim > low && rim < high) all.push_back({rim, true});
+  std::sort(all.begin(), all.end(), [](const Tick& a, const Tick& b) { return a.at < b.at; });
+  return all;
 }
 
-bool coarse(std::size_t i, std::size_t count) {
-  return i % 2 == 0 || i + 1 == count;
+// Just inside the blocks that the face looks at, in u and in v.
+struct Rims {
+  std::vector<double> u, v;
+};
+Rims rims_of(const JointBuilder& b, const Joint& joint) {
+  Rims rims;
+  if (joint.how->notch || joint.meets.kind != Surface::Kind::wall) return rims;
+  const Stretch along = along_wall(b, joint);
+  for (const BlockHere& here : b.view.blocks(joint.meets.wall)) {
+    if (!beside(here, along, 0)) continue;
+    const Box2 box = block_box(b, joint, here, 0);
+    rims.u.insert(rims.u.end(), {box.low.x + kInsideBlock, box.high.x - kInsideBlock});
+    rims.v.insert(rims.v.end(), {box.low.y + kInsideBlock, box.high.y - kInsideBlock});
+  }
+  return rims;
 }
 
 void add_face_spot(const JointBuilder& b, Joint& joint, JointSpot spot) {
@@ -135,16 +159,16 @@ void add_face_spot(const JointBuilder& b, Joint& joint, JointSpot spot) {
 
 void build_face(const JointBuilder& b, Joint& joint) {
   joint.zones = face_zones(b, joint);
+  const Rims rims = rims_of(b, joint);
   for (const Box2& box : boxes_of(b, joint)) {
-    const auto us = ticks(box.low.x, box.high.x), vs = ticks(box.low.y, box.high.y);
+    const auto us = ticks(box.low.x, box.high.x, rims.u), vs = ticks(box.low.y, box.high.y, rims.v);
     const bool lying = box.high.x - box.low.x >= box.high.y - box.low.y;
-    for (std::size_t k = 0; k < vs.size(); ++k)
-      for (std::size_t i = 0; i < us.size(); ++i) {
-        const Vec2 uv{us[i], vs[k]};
+    for (const Tick& v : vs)
+      for (const Tick& u : us) {
+        const Vec2 uv{u.at, v.at};
         if (!contains(b.scene.bodies[joint.piece].region, uv)) continue;
         add_face_spot(b, joint,
-                      {uv, lying ? uv.y : uv.x, lying ? uv.x : uv.y,
-                       coarse(i, us.size()) && coarse(k, vs.size()), false});
+                      {uv, lying ? uv.y : uv.x, lying ? uv.x : uv.y, u.coarse && v.coarse, false});
       }
   }
 }

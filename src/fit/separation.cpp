@@ -140,6 +140,11 @@ double apart_along(const Apart& before, std::span<const Vec3> a, const Frame& fr
   return reach_of(b, frame_b, axis).low - reach_of(a, frame_a, axis).high;
 }
 
+Apart held_by_other(const Apart& apart, const Frame& frame_a, const Frame& frame_b) {
+  const Vec3 axis = in_room(apart.of_b ? frame_b : frame_a, apart.axis);
+  return {apart.distance, in_frame(apart.of_b ? frame_a : frame_b, axis), !apart.of_b};
+}
+
 RoomBox box_of(std::span<const Vec3> corners, const Frame& frame) {
   constexpr double kFar = std::numeric_limits<double>::infinity();
   RoomBox box{{kFar, kFar, kFar}, {-kFar, -kFar, -kFar}};

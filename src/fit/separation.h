@@ -39,6 +39,8 @@ Apart apart(const CellSolid& a, const Frame& frame_a, const CellSolid& b, const 
 /// Corners as those of a CellSolid.
 double apart_along(const Apart& before, std::span<const Vec3> a, const Frame& frame_a,
                    std::span<const Vec3> b, const Frame& frame_b);
+/// The same axis, turning with the other one of the two.
+Apart held_by_other(const Apart& apart, const Frame& frame_a, const Frame& frame_b);
 
 /// The upright box round a solid where it stands, and how far two such boxes are apart (0 where
 /// they touch or cross): never more than the solids are.

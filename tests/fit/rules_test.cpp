@@ -345,6 +345,36 @@ TEST_CASE("placement: between walls that are not parallel the order of contacts 
   CHECK_THAT(norm(moves[1] - moves[0]), WithinAbs(0, 1e-6));
 }
 
+TEST_CASE("placement: a board is met at its rim in the draws too, wherever the spots begin") {
+  // The wall leans in: a rail along it and a panel square to it meet the top of the board first. In
+  // the draws the floor lies up to 3 lower, and the board with it.
+  Found c = corner(90, 0.02);
+  add_board(c.survey.walls[0], 130, 15);
+  std::vector<RoomShape> draws(30, c.room);
+  for (std::size_t r = 0; r < draws.size(); ++r) draws[r].floor.offset = -0.1 * (r + 1.0);
+  for (const bool turned : {false, true})
+    for (const bool face : {false, true}) {
+      INFO("drawn upside down " << turned << ", by its face " << face);
+      const double far = face ? 60 : 300, up = 430;
+      const Vec3 u = face ? kZ : kY, v = face ? kX : kZ, at{500, 40, 0};
+      const Vec2 size = face ? Vec2{up, far} : Vec2{far, up};
+      Design d = empty_design(18);
+      d.parts.push_back(turned ? panel("piece", size, at + size.x * u + size.y * v, -u, -v)
+                               : panel("piece", size, at, u, v));
+      const EdgeSide side = turned ? EdgeSide::right : EdgeSide::left;
+      d.contacts.push_back(meet("piece", face ? EdgeChoice{PieceFace::back} : side, "left wall"));
+      d.groups.push_back(standing_still("piece"));
+      d.groups[0].height_from = HeightFrom::level_line;
+      const FitAnswer f = fit_in(c, d, draws);
+      REQUIRE(f.frames_in_draws.size() == draws.size());
+      for (std::size_t r = 0; r < draws.size(); ++r) {
+        const double rim = 15 + 0.02 * (130 + draws[r].floor.offset);
+        const Vec3 drawn = turned ? at + size.x * u + size.y * v : at;
+        CHECK_THAT(f.frames_in_draws[r][0].at.y - (drawn.y - at.y), WithinAbs(rim, 0.1));
+      }
+    }
+}
+
 TEST_CASE("placement: a frame of one group stays square in a corner that is not", "[reference]") {
   // Tight to its main wall, the wedge at the other; nothing in it racks.
   Design d = empty_design(30);
