@@ -86,9 +86,10 @@ std::string cut_back_words(const ContactWords& w) {
 std::string scribe_words(const ContactWords& w) {
   if (w.contact.gap.least < -w.half_step()) return cut_back_words(w);
   if (w.contact.scribe_mm < w.half_step()) return "push it home; nothing to scribe";
-  std::string text = fmt::format("{}, touching at {}, set the scribers to {}",
-                                 w.upright() ? "hold it plumb" : "push it home",
-                                 w.length(w.contact.touches_at), w.length(w.contact.scribe_mm));
+  std::string text =
+      fmt::format("{}, touching at {}, set the scribers to {} for the piece as drawn",
+                  w.upright() ? "hold it plumb" : "push it home", w.length(w.contact.touches_at),
+                  w.length(w.contact.scribe_mm));
   text += bevel_words(w);
   const ContactFit* other = across_from(w.fit, w.contact);
   if (other && wood_missing(*other) >= w.half_step() && !missing_words(w).empty())
