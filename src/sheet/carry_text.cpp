@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "sheet/cut_words.h"
 #include "sheet/wrap.h"
 
 namespace nook {
@@ -104,13 +105,6 @@ std::string askew(const std::vector<Pass>& passes, Rounding rounding) {
   return {};
 }
 
-Finding passes_all(const PieceCarry& piece, Rounding rounding) {
-  std::string text;
-  for (const Pass& pass : piece.passes)
-    text += (text.empty() ? "" : "; ") + passing(pass, rounding);
-  return {Verdict::fits, 0, piece.of, text, askew(piece.passes, rounding)};
-}
-
 bool alike(const PieceCarry& a, const PieceCarry& b) {
   return a.of == b.of && a.verdict == b.verdict &&
          std::equal(a.passes.begin(), a.passes.end(), b.passes.begin(), b.passes.end(),
@@ -118,6 +112,24 @@ bool alike(const PieceCarry& a, const PieceCarry& b) {
                       return x.verdict == y.verdict && x.hold == y.hold &&
                              x.in_the_way == y.in_the_way;
                     });
+}
+
+// The part where all its copies pass alike, else those that do.
+std::string called(const CarryAnswer& carry, const PieceCarry& piece) {
+  std::vector<std::string> names;
+  bool all = true;
+  for (const PieceCarry& other : carry.pieces) {
+    if (alike(other, piece)) names.push_back(other.part);
+    all = all && (other.of != piece.of || alike(other, piece));
+  }
+  return all ? piece.of : copies_named(names);
+}
+
+Finding passes_all(const CarryAnswer& carry, const PieceCarry& piece, Rounding rounding) {
+  std::string text;
+  for (const Pass& pass : piece.passes)
+    text += (text.empty() ? "" : "; ") + passing(pass, rounding);
+  return {Verdict::fits, 0, called(carry, piece), text, askew(piece.passes, rounding)};
 }
 
 // Copies of one part that pass alike are told once.
@@ -212,7 +224,7 @@ std::vector<Finding> carry_findings(const CarryAnswer& carry, const Style& style
     for (const Pass& pass : piece.passes)
       if (pass.verdict != Verdict::fits) findings.push_back(stopped(piece, pass, style.rounding));
     if (piece.verdict == Verdict::fits && !piece.passes.empty())
-      findings.push_back(passes_all(piece, style.rounding));
+      findings.push_back(passes_all(carry, piece, style.rounding));
   }
   sort(findings);
   return findings;

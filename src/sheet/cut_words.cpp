@@ -330,12 +330,15 @@ std::vector<std::string> sides_words(const CutPiece& piece, Rounding rounding) {
   return words;
 }
 
-std::string called(const CutPiece& piece) {
-  if (piece.part != piece.names.front()) return piece.part;
-  std::string text = piece.part;
-  for (size_t k = 1; k < piece.names.size(); ++k)
-    text += (k + 1 < piece.names.size() ? ", " : " and ") + stem_and_number(piece.names[k]).second;
+std::string copies_named(const std::vector<std::string>& names) {
+  std::string text = names.front();
+  for (size_t k = 1; k < names.size(); ++k)
+    text += (k + 1 < names.size() ? ", " : " and ") + stem_and_number(names[k]).second;
   return text;
+}
+
+std::string called(const CutPiece& piece) {
+  return piece.part == piece.names.front() ? copies_named(piece.names) : piece.part;
 }
 
 std::string past_wild(const CutNotch& notch, bool across, Rounding rounding) {

@@ -9,6 +9,9 @@
 
 namespace nook {
 
+/// Copies of one part: "rung 1, 2 and 4".
+std::string copies_named(const std::vector<std::string>& names);
+
 /// What the pieces cut alike are called: "rung" where all copies of it are, else "rung 1, 2 and 4".
 std::string called(const CutPiece& piece);
 

@@ -29,7 +29,7 @@ struct BoardPlan {
   double waste() const;
 };
 
-/// 1. Every stick lies on one board, with a kerf between neighbours; none overlap.
+/// 1. Every stick lies on one board, with a kerf between neighbors; none overlap.
 /// 2. First fit decreasing on the longest boards; each board is then taken as short as is sold.
 /// 3. Without lengths for sale every stick is too long.
 BoardPlan lay_on_boards(std::vector<Stick> sticks, std::vector<double> for_sale);

@@ -6,6 +6,7 @@
 #include <limits>
 
 #include "base/invariant.h"
+#include "solid/cells.h"
 
 namespace nook {
 namespace {
@@ -19,28 +20,6 @@ struct Extent {
   void take(double x) { low = std::min(low, x), high = std::max(high, x); }
   double span() const { return high - low; }
 };
-
-// Half of the hull by Andrew's monotone chain; points sorted one way, its last point left off.
-void add_chain(const std::vector<Vec2>& sorted, std::vector<Vec2>& hull) {
-  const size_t start = hull.size();
-  for (const Vec2 p : sorted) {
-    while (hull.size() >= start + 2 &&
-           cross(hull.back() - hull[hull.size() - 2], p - hull.back()) <= 0)
-      hull.pop_back();
-    hull.push_back(p);
-  }
-  hull.pop_back();
-}
-
-std::vector<Vec2> hull_of(std::vector<Vec2> points) {
-  const auto before = [](Vec2 a, Vec2 b) { return a.x < b.x || (a.x == b.x && a.y < b.y); };
-  std::sort(points.begin(), points.end(), before);
-  std::vector<Vec2> hull;
-  add_chain(points, hull);
-  std::reverse(points.begin(), points.end());
-  add_chain(points, hull);
-  return hull;
-}
 
 Rectangle along(const std::vector<Vec2>& hull, Vec2 direction) {
   Extent length, width;

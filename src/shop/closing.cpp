@@ -38,6 +38,14 @@ bool is_cut_to_room(const Piece& piece, const Design& design, EdgeSide side) {
 
 }  // namespace
 
+std::vector<double> sizes_of(const Stock& stock) {
+  std::vector<double> sizes;
+  for (const auto& side : stock.sheet)
+    if (side) sizes.push_back(side->mm);
+  for (const Length length : stock.lengths) sizes.push_back(length.mm);
+  return sizes;
+}
+
 bool cut_to_room(const Contact& contact) {
   return contact.by == Fitting::taper || contact.by == Fitting::scribe;
 }
@@ -47,7 +55,7 @@ bool means(const std::string& part, const Piece& piece) {
 }
 
 double wood_beyond(const Piece& piece, const Design& design, EdgeSide side) {
-  const Bounds b = bounds_of(piece.drawn->outline);
+  const Box2 b = box_of(piece.drawn->outline);
   const Vec2 size = b.high - b.low;
   const double own = upright(side) ? size.x : size.y, other = upright(side) ? size.y : size.x;
   const double most = limit(design.stock[piece.drawn->stock], upright(side), other);

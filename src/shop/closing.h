@@ -18,6 +18,9 @@ double widest_open(const ContactFit& found);
 /// stands off its drawn place, then by what the stock lacks beyond the edge.
 double closing(const Piece& piece, const Design& design, const ContactFit& found);
 
+/// The lengths, and of sheets the widths, that a stock is sold in, mm.
+std::vector<double> sizes_of(const Stock& stock);
+
 /// Whether a contact is tapered or scribed.
 bool cut_to_room(const Contact& contact);
 

@@ -22,7 +22,7 @@ bool upright(const Polygon& outline, const EdgeChoice& edge) {
 // What a tape reads from side to side along the bottom of the blank and along its top, however the
 // piece's own bottom and top lie.
 std::pair<double, double> at_ends(const Polygon& outline) {
-  const Bounds b = bounds_of(outline);
+  const Box2 b = box_of(outline);
   return {LevelTape(outline, b.low.y - kPast).read(outline, 0),
           LevelTape(outline, b.high.y + kPast).read(outline, b.high.y - b.low.y)};
 }
@@ -32,7 +32,7 @@ std::pair<double, double> off_blank(const Polygon& outline, const EdgeChoice& ed
   const auto side = side_meant(outline, edge);
   if (!side) return {};
   const EdgeRun run = side_of(outline, *side);
-  const Bounds b = bounds_of(outline);
+  const Box2 b = box_of(outline);
   const auto in = [&](Vec2 p) {
     return *side == EdgeSide::left     ? p.x - b.low.x
            : *side == EdgeSide::right  ? b.high.x - p.x

@@ -4,6 +4,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "shop/closing.h"
+
 namespace nook {
 namespace {
 
@@ -43,10 +45,7 @@ CutFault fault(Kind kind, CutFault::Of of, const CutFigure& figure) {
 
 // The name of the stock where a size is one of its own, uncut.
 bool is_stock_size(const Stock& stock, double size) {
-  std::vector<double> sizes;
-  for (const auto& side : stock.sheet)
-    if (side) sizes.push_back(side->mm);
-  for (const Length length : stock.lengths) sizes.push_back(length.mm);
+  const std::vector<double> sizes = sizes_of(stock);
   return std::any_of(sizes.begin(), sizes.end(),
                      [&](double s) { return std::abs(s - size) < kNearStock; });
 }
@@ -222,13 +221,10 @@ void add_least_sure(std::vector<CutFault>& faults, const Judged& judged) {
 
 // "the second diagonal".
 std::string name_of(const CutDisagreement& disagreement) {
-  static constexpr const char* kOrder[] = {"first", "second", "third", "fourth"};
   const char* what = disagreement.of == CutDisagreement::Of::width    ? "width"
                      : disagreement.of == CutDisagreement::Of::height ? "height"
                                                                       : "diagonal";
-  const int last = static_cast<int>(std::size(kOrder)) - 1;
-  const std::string which = disagreement.index <= last ? kOrder[disagreement.index] : "last";
-  return "the " + which + " " + what;
+  return in_order(static_cast<std::size_t>(disagreement.index), what);
 }
 
 CutFault disagreeing(const CutDisagreement& disagreement) {
@@ -243,6 +239,11 @@ CutFault disagreeing(const CutDisagreement& disagreement) {
 }
 
 }  // namespace
+
+std::string in_order(std::size_t index, const std::string& what) {
+  static constexpr const char* kOrder[] = {"first", "second", "third", "fourth"};
+  return std::string("the ") + (index < std::size(kOrder) ? kOrder[index] : "last") + " " + what;
+}
 
 std::vector<CutFault> faults_of(const Judged& judged, double sure) {
   std::vector<CutFault> faults;

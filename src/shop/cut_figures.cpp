@@ -16,7 +16,6 @@ constexpr double kDiagonals =
 constexpr double kMostLean = 6.35;   // 1/4 in of lean, however narrow a piece is. Chosen
 constexpr double kOfWild = 0.5;      // of the wood left wild, that may lean. Chosen
 constexpr double kNotchOver = 6.35;  // 1/4 in wider than needed. Chosen
-constexpr double kNotchLeast = 0.79375;  // 1/32 in that a notch may always fall short. Chosen
 
 constexpr double kApart = 0.25;   // of a piece: two readings nearer than that are one. Chosen
 constexpr double kUnknown = 1e3;  // mm, sd of what was not measured
@@ -208,7 +207,7 @@ CutFigure notch_figure(const NeededNotch& notch, bool across, const WildWood& wi
   made.of = across ? Of::notch_width : Of::notch_height;
   made.corner = notch.corner;
   made.wanted = (across ? notch.width_mm : notch.height_mm) + wild.there;
-  made.low = -std::max(notch.clearance_mm / 2, kNotchLeast);
+  made.low = -std::max(notch.clearance_mm / 2, kNotchShort);
   made.high = kNotchOver + wild.most - wild.there;
   made.off = {0, kUnknown};
   return made;

@@ -11,12 +11,11 @@ namespace nook {
 namespace {
 
 constexpr double kBeyond = 50;     // mm that a notch is carried out beyond its edge. Chosen
-constexpr double kAtEdge = 0.5;    // mm; a notch this near a side opens to it. Chosen
 constexpr double kNotSquare = 50;  // mm^2 that a notch may lack of a square one. Chosen
 constexpr double kFollows = 0.4;   // mm, 1/64 in, that a listed outline may stray. Chosen
 
 // The way out of the piece where a point lies on a side of it, or on two; 0 inside.
-Vec2 way_out(Vec2 p, const Bounds& drawn) {
+Vec2 way_out(Vec2 p, const Box2& drawn) {
   const auto at = [](double x, double low, double high) {
     return x < low + kAtEdge ? -kBeyond : x > high - kAtEdge ? kBeyond : 0;
   };
@@ -25,7 +24,7 @@ Vec2 way_out(Vec2 p, const Bounds& drawn) {
 
 // A notch, and strips that carry it beyond the edges it opens to: the finished
 // edge may lie further out than the drawn one.
-void add_to_cut_out(std::vector<Polygon>& rings, const NotchFit& notch, const Bounds& drawn) {
+void add_to_cut_out(std::vector<Polygon>& rings, const NotchFit& notch, const Box2& drawn) {
   const size_t n = notch.polygon.size();
   rings.push_back(notch.polygon);
   for (size_t i = 0; i < n; ++i) {
@@ -49,7 +48,7 @@ Polygon largest(const Regions& regions) {
 
 // Whether it fills its own bounds.
 bool is_square(const Polygon& polygon) {
-  const Bounds b = bounds_of(polygon);
+  const Box2 b = box_of(polygon);
   const Vec2 size = b.high - b.low;
   return std::abs(signed_area(polygon)) > size.x * size.y - kNotSquare;
 }
@@ -66,19 +65,19 @@ double sign(double x) {
 }
 
 // From the sides the notch opens to into the wood; both ways along a side it opens to alone.
-Vec2 into_wood(Vec2 p, const Polygon& notch, const Bounds& drawn) {
+Vec2 into_wood(Vec2 p, const Polygon& notch, const Box2& drawn) {
   const Vec2 out = way_out(p, drawn);
   Vec2 opens;
   for (const Vec2 q : notch) opens = opens + way_out(q, drawn);
-  const Bounds b = bounds_of(notch);
+  const Box2 b = box_of(notch);
   const Vec2 from_middle = p - 0.5 * (b.low + b.high);
   return {out.x != 0 ? 0 : sign(opens.x != 0 ? -opens.x : from_middle.x),
           out.y != 0 ? 0 : sign(opens.y != 0 ? -opens.y : from_middle.y)};
 }
 
 // Fewer points, each moved into the wood by what leaving the others out may cost.
-CutNotch outlined(const NotchFit& notch, const Bounds& drawn) {
-  const Bounds b = bounds_of(notch.polygon);
+CutNotch outlined(const NotchFit& notch, const Box2& drawn) {
+  const Box2 b = box_of(notch.polygon);
   CutNotch made{"", b.high.x - b.low.x, b.high.y - b.low.y,    {},
                 {}, notch.around,       notch.follows_profile, 0,
                 0};
@@ -93,7 +92,7 @@ CutNotch outlined(const NotchFit& notch, const Bounds& drawn) {
 
 // What is left of the fitted outline.
 Polygon notched(const CutInput& input, int k, const NeededPiece& needed) {
-  const Bounds drawn = bounds_of(needed.drawn->outline);
+  const Box2 drawn = box_of(needed.drawn->outline);
   std::vector<Polygon> rings;
   for (const NotchFit& notch : input.fit.notches)
     if (notch.piece == k && !notch.polygon.empty()) add_to_cut_out(rings, notch, drawn);
@@ -119,7 +118,7 @@ void add_notches(CutPiece& cut, const CutInput& input, int k, const NeededPiece&
                              corner->wild_up_mm});
       continue;
     }
-    cut.notches.push_back(outlined(notch, bounds_of(needed.drawn->outline)));
+    cut.notches.push_back(outlined(notch, box_of(needed.drawn->outline)));
   }
 }
 

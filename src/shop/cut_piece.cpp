@@ -18,7 +18,7 @@ constexpr double kInLine = 1;    // mm that a point may stand off the line of it
 constexpr double kInset = 50.8;  // mm from an end at which a check is taken: 2 in. Chosen
 
 CutSize size_of(const Polygon& outline) {
-  const Bounds b = bounds_of(outline);
+  const Box2 b = box_of(outline);
   return {b.high.x - b.low.x, b.high.y - b.low.y};
 }
 
@@ -30,7 +30,7 @@ Vec2 nearest_vertex(const Polygon& outline, Vec2 to) {
 // Where from left to right a blank of four corners at most has a bottom under its top; all of it
 // where it has no such stretch, or more corners.
 Chord flat_stretch(const Polygon& blank) {
-  const Bounds b = bounds_of(blank);
+  const Box2 b = box_of(blank);
   Chord flat{b.low.x, b.high.x};
   if (simplified(blank, kInLine).size() > 4) return flat;
   Chord under{b.high.x, b.low.x}, over = under;
@@ -53,7 +53,7 @@ std::array<double, 2> near_ends(Chord stretch, Chord whole) {
 }
 
 CutChecks checks_of(const Polygon& blank) {
-  const Bounds b = bounds_of(blank);
+  const Box2 b = box_of(blank);
   CutChecks checks;
   Polygon turned = on_its_side(blank);
   std::reverse(turned.begin(), turned.end());
@@ -85,7 +85,7 @@ struct Layoff {
 };
 
 CutHole hole_of(const Cutout& cutout, const Layoff& layoff) {
-  const Bounds b = bounds_of(cutout.outline);
+  const Box2 b = box_of(cutout.outline);
   CutHole hole{cutout.name, layoff.from.across, layoff.from.up,     0,
                0,           std::nullopt,       b.high.x - b.low.x, b.high.y - b.low.y};
   Vec2 point{layoff.from.across == EdgeSide::left ? b.low.x : b.high.x,
@@ -154,7 +154,7 @@ CutPiece cut_piece(const CutInput& input, int k, const NeededPiece& needed) {
   cut.exact_across = exact(needed, EdgeSide::left, EdgeSide::right);
   cut.exact_up = exact(needed, EdgeSide::bottom, EdgeSide::top);
   cut.checks = checks_of(blank);
-  cut.corner = bounds_of(blank).low;
+  cut.corner = box_of(blank).low;
   add_slants(cut, input, needed, blank);
   cut.outline = notched(input, k, needed);
   add_notches(cut, input, k, needed);

@@ -28,7 +28,7 @@ constexpr Corner kDiagonals[2][2] = {{lower_left, upper_right}, {lower_right, up
 
 // The vertex nearest to a corner of the outline's bounds.
 size_t vertex_at(const Polygon& outline, Corner corner) {
-  const Bounds b = bounds_of(outline);
+  const Box2 b = box_of(outline);
   const Vec2 ends[] = {b.low, {b.high.x, b.low.y}, b.high, {b.low.x, b.high.y}};
   size_t best = 0;
   for (size_t i = 1; i < outline.size(); ++i)
@@ -49,7 +49,7 @@ struct Taped {
 // What a tape reads at a height, or at a distance from the left, held where it is on the needed
 // outline.
 Reads width_at(const Polygon& needed, double at) {
-  const LevelTape tape(needed, bounds_of(needed).low.y + at);
+  const LevelTape tape(needed, box_of(needed).low.y + at);
   return [tape, at](const Polygon& p) { return tape.read(p, at); };
 }
 Reads height_at(const Polygon& needed, double at) {
@@ -129,7 +129,7 @@ struct Kept {
   double sd;  // mm
 };
 std::array<Kept, 3> kept(const Polygon& outline) {
-  const Vec2 size = bounds_of(outline).high - bounds_of(outline).low;
+  const Vec2 size = box_of(outline).high - box_of(outline).low;
   const double up = std::min(kShape, kSlant * size.y), across = std::min(kShape, kSlant * size.x);
   return {{{{-1, 0, 0, 0, 0, 0, 1, 0}, up},
            {{1, 0, -1, 0, 1, 0, -1, 0}, up},
@@ -203,7 +203,7 @@ CutStation crossing(const Polygon& outline, const CornerVector& off) {
 
 // From the corners of an outline's bounds to those of another.
 CornerVector corners_between(const Polygon& from, const Polygon& to) {
-  const Bounds a = bounds_of(from), b = bounds_of(to);
+  const Box2 a = box_of(from), b = box_of(to);
   const Vec2 low = b.low - a.low, high = b.high - a.high;
   return {low.x, low.y, high.x, low.y, high.x, high.y, low.x, high.y};
 }
@@ -226,7 +226,7 @@ double chi_limit(double dof) {
 CornerVector within_reach(CornerVector off, const Polygon& outline) {
   constexpr double kLeast = 0.1;     // of the piece. Chosen
   constexpr double kOutward = 6000;  // mm. Chosen
-  const Vec2 size = bounds_of(outline).high - bounds_of(outline).low;
+  const Vec2 size = box_of(outline).high - box_of(outline).low;
   for (double& x : off) x = std::clamp(x, -kOutward, kOutward);
   const auto keep_apart = [&](Corner near, Corner far, int axis) {
     const double most = (axis == 0 ? size.x : size.y) * (1 - kLeast);
@@ -332,7 +332,7 @@ std::optional<CutDisagreement> disagreement(const std::vector<Taped>& readings,
 
 bool is_shaped(const Polygon& outline) {
   constexpr double kFar = 0.1;  // of the piece's lesser size. Chosen
-  const Bounds b = bounds_of(outline);
+  const Box2 b = box_of(outline);
   const Vec2 size = b.high - b.low;
   const Vec2 ends[] = {b.low, {b.high.x, b.low.y}, b.high, {b.low.x, b.high.y}};
   return std::any_of(std::begin(kAround), std::end(kAround), [&](Corner corner) {
@@ -342,7 +342,7 @@ bool is_shaped(const Polygon& outline) {
 }
 
 Polygon with_corners(const Polygon& outline, const CornerVector& off) {
-  const Bounds b = bounds_of(outline);
+  const Box2 b = box_of(outline);
   Polygon moved = outline;
   for (Vec2& p : moved) {
     const double s = (p.x - b.low.x) / (b.high.x - b.low.x);
@@ -356,7 +356,7 @@ Polygon with_corners(const Polygon& outline, const CornerVector& off) {
 CutShape cut_shape(const PieceAsCut& piece, const NeededPiece& needed, double sd) {
   const MeasuredOn on = measured_on(piece, needed);
   const std::vector<Taped> readings = taped(piece, on.outline, sd);
-  const Bounds b = bounds_of(needed.outline);
+  const Box2 b = box_of(needed.outline);
   CutShape shape{
       NormalEquations(kOpen), {}, b.high.x - b.low.x, b.high.y - b.low.y, {}, {}, {}, {}};
   const Solved all = solved(readings, on.outline);

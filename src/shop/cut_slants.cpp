@@ -34,7 +34,7 @@ FacingEdge facing(Vec2 a, Vec2 b, double rise) {
 
 // The ends of a stick are what crosses it, however slanted.
 std::vector<FacingEdge> edges_of(const Polygon& outline, bool stick) {
-  const Bounds box = bounds_of(outline);
+  const Box2 box = box_of(outline);
   std::vector<FacingEdge> edges;
   for (size_t i = 0; i < outline.size(); ++i) {
     const Vec2 a = outline[i], b = outline[(i + 1) % outline.size()];

@@ -38,7 +38,7 @@ Judged judge_seen(PieceAsCut piece, const NeededPiece& needed, CutScale scale) {
 }
 
 Vec2 size_of(const NeededPiece& needed) {
-  const Bounds b = bounds_of(needed.outline);
+  const Box2 b = box_of(needed.outline);
   return b.high - b.low;
 }
 

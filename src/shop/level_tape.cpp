@@ -17,7 +17,7 @@ constexpr double kQuarter =
     0.25;  // of the height: a corner further down is none of the top. Chosen
 
 // The lowest of the corners at the top of an outline: the vertices nearest to its box's corners.
-double top_corner(const Polygon& outline, const Bounds& box) {
+double top_corner(const Polygon& outline, const Box2& box) {
   double lowest = box.high.y;
   for (const Vec2 corner : {Vec2{box.low.x, box.high.y}, box.high}) {
     const Vec2 nearest = *std::min_element(outline.begin(), outline.end(), [&](Vec2 a, Vec2 b) {
@@ -36,7 +36,7 @@ Polygon upside_down(Polygon outline) {
 
 // The level at which the sides are met that a tape at v touches at the top.
 double below_top(const Polygon& outline, double v) {
-  const Bounds box = bounds_of(outline);
+  const Box2 box = box_of(outline);
   const double corner = top_corner(outline, box);
   const bool at_corner = v > corner - kInside && (v <= corner + kPast || v > box.high.y);
   return at_corner ? corner - kInside : v;
@@ -66,7 +66,7 @@ LevelTape::LevelTape(const Polygon& outline, double v) {
 }
 
 double LevelTape::read(const Polygon& outline, double at) const {
-  const Bounds box = bounds_of(outline);
+  const Box2 box = box_of(outline);
   const double v = std::clamp(box.low.y + at, box.low.y - kPast, box.high.y + kPast);
   return on_line(outline, to_, v) - on_line(outline, from_, v);
 }

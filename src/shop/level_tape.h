@@ -9,9 +9,8 @@ namespace nook {
 class LevelTape {
  public:
   /// 1. It touches the outermost edges that cross the level.
-  /// 2. At the piece's end, or up to 1/4 in past a corner, those are the edges that run into that
-  /// end:
-  ///    a tape along the top reads from side to side, however the top lies.
+  /// 2. At the piece's end, or up to 1/4 in past a corner, those are the edges that run into it: a
+  ///    tape along the top reads from side to side, however the top lies.
   LevelTape(const Polygon& outline, double v);
 
   /// What it reads `at` above the lowest point of an outline with the same edges, its corners

@@ -18,7 +18,7 @@ double over(const std::vector<CheckedAt>& sizes, const Polygon& outline) {
   int count = 0;
   for (const CheckedAt& size : sizes)
     for (const Length measured : size.measured) {
-      const LevelTape tape(outline, bounds_of(outline).low.y + size.at.mm);
+      const LevelTape tape(outline, box_of(outline).low.y + size.at.mm);
       sum += measured.mm - tape.read(outline, size.at.mm);
       ++count;
     }

@@ -4,6 +4,8 @@
 #include <algorithm>
 #include <utility>
 
+#include "shop/closing.h"
+#include "shop/cut_faults.h"
 #include "shop/outline.h"
 
 namespace nook {
@@ -22,29 +24,21 @@ double largest(const std::vector<CheckedAt>& sizes, double least) {
   return least;
 }
 
-// The largest that a piece of that stock may still be.
-double stock_size(const Stock& stock) {
-  double most = 0;
-  for (const auto& side : stock.sheet)
-    if (side) most = std::max(most, side->mm);
-  for (const Length length : stock.lengths) most = std::max(most, length.mm);
-  return most;
-}
-
 // How far a piece may go one way: as its sizes that way say, or else as its stock lets it.
 double reach(const std::vector<CheckedAt>& sizes, double needed, const Stock& stock) {
-  return sizes.empty() ? std::max(needed, stock_size(stock)) : largest(sizes, needed);
+  if (!sizes.empty()) return largest(sizes, needed);
+  for (const double size : sizes_of(stock)) needed = std::max(needed, size);
+  return needed;
 }
 
 std::optional<CutFault> beyond(const std::vector<CheckedAt>& sizes, double end, const char* what) {
-  static constexpr const char* kOrder[] = {"first", "second", "third", "fourth"};
   for (std::size_t i = 0; i < sizes.size(); ++i) {
     if (sizes[i].at.mm <= end + kHair) continue;
     CutFault fault;
     fault.kind = CutFault::Kind::taken_beyond;
     fault.of = what[0] == 'w' ? CutFault::Of::width : CutFault::Of::height;
     fault.verdict = Verdict::cannot_tell;
-    fault.where = std::string("the ") + (i < std::size(kOrder) ? kOrder[i] : "last") + " " + what;
+    fault.where = in_order(i, what);
     fault.measured_mm = sizes[i].at.mm, fault.wanted_mm = end;
     return fault;
   }
@@ -71,7 +65,7 @@ PieceAsCut with_notches_turned(PieceAsCut piece) {
 
 std::optional<CutFault> taken_beyond(const PieceAsCut& piece, const NeededPiece& needed) {
   if (needed.stock->kind == StockKind::lumber) return {};  // its section is even all along
-  const Bounds box = bounds_of(needed.outline);
+  const Box2 box = box_of(needed.outline);
   const double wide = reach(piece.widths, box.high.x - box.low.x, *needed.stock);
   const double high = reach(piece.heights, box.high.y - box.low.y, *needed.stock);
   const auto width = beyond(piece.widths, high, "width");

@@ -10,8 +10,6 @@
 namespace nook {
 namespace {
 
-constexpr double kAtEdge = 0.5;  // mm; a notch this near a side opens to it. Chosen
-
 bool upright_side(const EdgeChoice& edge) {
   const EdgeSide* side = std::get_if<EdgeSide>(&edge);
   return side && (*side == EdgeSide::left || *side == EdgeSide::right);
@@ -153,8 +151,8 @@ std::array<SideAllowance, 4> allowances(const Design& design, const FitAnswer& f
 
 // The corner of the outline that a notch opens; nothing where it opens to one side only.
 std::optional<NeededNotch> in_corner(const NeededPiece& piece, const NotchFit& notch) {
-  const Bounds drawn = bounds_of(piece.drawn->outline);
-  Bounds cut = bounds_of(notch.polygon);
+  const Box2 drawn = box_of(piece.drawn->outline);
+  Box2 cut = box_of(notch.polygon);
   const bool left = cut.low.x<drawn.low.x + kAtEdge, right = cut.high.x> drawn.high.x - kAtEdge;
   const bool low = cut.low.y<drawn.low.y + kAtEdge, high = cut.high.y> drawn.high.y - kAtEdge;
   if (left == right || low == high) return std::nullopt;

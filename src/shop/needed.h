@@ -52,6 +52,11 @@ inline constexpr double kSawStrays = 2.38125;  // 3/32 in
 /// What it may be too large where one side at least is free: it can be trimmed. Chosen.
 inline constexpr double kMayBeOver = 3.175;  // 1/8 in
 
+/// What a notch may always fall short, mm: 1/32 in. Chosen.
+inline constexpr double kNotchShort = 0.79375;
+/// How near to a side a notch opens to it, mm. Chosen.
+inline constexpr double kAtEdge = 0.5;
+
 /// The sides that cutouts and holes are laid off from: left and bottom, else the opposite side
 /// where only they are cut to the room.
 struct LaidFrom {
@@ -60,10 +65,9 @@ struct LaidFrom {
 LaidFrom laid_from(const NeededPiece& piece);
 
 /// Every piece of a fit, in its order.
-/// 1. A tapered edge lies on the straight line that fits the gap best and is nowhere in the wall;
-/// an
-///    edge scribed in the shop follows the gap itself; all others are as drawn. Wood that the piece
-///    stands off its drawn place is used first, then wood is left beyond the drawn edge.
+/// 1. A tapered edge lies on the straight line that fits the gap best and is nowhere in the wall; a
+///    shop-scribed edge follows the gap itself; all others are as drawn. Wood that the piece stands
+///    off its drawn place is used first, then wood is left beyond the drawn edge.
 /// 2. A side may stray by kMayBeOver and kSawStrays, less where its contact accepts less.
 /// 3. Notches in one corner are one: as wide and as high as the largest, the least clearance in it.
 std::vector<NeededPiece> needed_pieces(const Design& design, const FitAnswer& fit);

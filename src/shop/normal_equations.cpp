@@ -5,19 +5,18 @@
 #include <numbers>
 
 #include "base/invariant.h"
+#include "base/splitmix.h"
 
 namespace nook {
 namespace {
 
-// Steele, Lea and Flood 2014, Fast splittable pseudorandom number generators, figure 17.
 struct SplitMix {
   std::uint64_t state;
 
   std::uint64_t next() {
-    std::uint64_t z = state += 0x9e3779b97f4a7c15u;
-    z = (z ^ (z >> 30)) * 0xbf58476d1ce4e5b9u;
-    z = (z ^ (z >> 27)) * 0x94d049bb133111ebu;
-    return z ^ (z >> 31);
+    const std::uint64_t mixed = split_mixed(state);
+    state += kSplitMixStep;
+    return mixed;
   }
   double uniform() { return (static_cast<double>(next() >> 11) + 0.5) * 0x1p-53; }
   double normal() {

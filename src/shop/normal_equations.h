@@ -12,7 +12,7 @@ inline constexpr int kCorners = 8;
 using CornerVector = std::array<double, kCorners>;
 
 /// sum of ((row . x - value) / sd)^2, with a prior N(0, prior_sd^2) on each unknown.
-/// 1. `solution` is its least; `covariance_of` and `draws` are those of the normal posterior.
+/// 1. `solution` is its least; `variance` and `draws` are those of the normal posterior.
 /// 2. Requires: prior_sd > 0 and every sd > 0, so that the matrix is positive definite.
 class NormalEquations {
  public:

@@ -4,8 +4,6 @@
 #include <algorithm>
 #include <cmath>
 
-#include "base/invariant.h"
-
 namespace nook {
 namespace {
 
@@ -60,18 +58,8 @@ std::optional<EdgeSide> side_meant(const Polygon& outline, const EdgeChoice& edg
   return std::nullopt;
 }
 
-Bounds bounds_of(const Polygon& outline) {
-  require(!outline.empty(), "an outline has points");
-  Bounds b{outline[0], outline[0]};
-  for (const Vec2 p : outline) {
-    b.low = {std::min(b.low.x, p.x), std::min(b.low.y, p.y)};
-    b.high = {std::max(b.high.x, p.x), std::max(b.high.y, p.y)};
-  }
-  return b;
-}
-
 Chord chord_level(const Polygon& outline, double v) {
-  const Bounds bounds = bounds_of(outline);
+  const Box2 bounds = box_of(outline);
   const double hair = 1e-9 * (bounds.high.y - bounds.low.y);  // just inside, where edges are level
   v = std::clamp(v, bounds.low.y + hair, bounds.high.y - hair);
   Chord chord{bounds.high.x, bounds.low.x};

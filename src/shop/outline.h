@@ -3,6 +3,7 @@
 
 #include "base/vector.h"
 #include "design/piece.h"
+#include "solid/polygon.h"
 
 namespace nook {
 
@@ -12,8 +13,8 @@ struct EdgeMove {
   double first = 0, last = 0;
 };
 
-/// The outline with a run of edges moved. The neighbours keep their lines and the run's ends slide
-/// along them; where a neighbour is within 12 degrees of the run, its end moves square to the run.
+/// The outline with a run of edges moved. The neighbors keep their lines and the run's ends slide
+/// along them; where a neighbor is within 12 degrees of the run, its end moves square to the run.
 /// Requires: an anticlockwise outline.
 Polygon moved(const Polygon& outline, EdgeRun run, EdgeMove by);
 
@@ -26,12 +27,6 @@ std::optional<EdgeSide> side_meant(const Polygon& outline, const EdgeChoice& edg
 /// The outline with u and v changed, so that what is measured across it is measured up it. It then
 /// runs the other way round.
 Polygon on_its_side(Polygon outline);
-
-/// Least and greatest u and v of an outline.
-struct Bounds {
-  Vec2 low, high;
-};
-Bounds bounds_of(const Polygon& outline);
 
 /// Where the outline begins and ends along a level line at v, or along an upright one at u: its
 /// outermost crossings. A line outside it is taken to its nearest edge.

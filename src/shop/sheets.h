@@ -27,9 +27,8 @@ struct SheetPlan {
   double waste() const;
 };
 
-/// 1. Every panel lies on one sheet, a kerf away from its neighbours, and can be freed by cuts that
-/// go
-///    right through what is left.
+/// 1. Every panel lies on one sheet, a kerf away from its neighbors, and can be freed by cuts right
+///    through what is left.
 /// 2. Grain runs along the sheet; a panel is turned only where it does not go on otherwise.
 SheetPlan lay_on_sheets(std::vector<Panel> panels, double width, double length);
 

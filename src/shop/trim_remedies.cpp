@@ -15,9 +15,8 @@ namespace {
 
 using Of = CutFigure::Of;
 
-constexpr double kLeastWood = 25.4;      // mm beside a cutout. Chosen
-constexpr double kNotchShort = 0.79375;  // mm, 1/32 in that a notch may fall short. Chosen
-constexpr double kSame = 0.01;           // mm; two sides so alike are symmetric. Chosen
+constexpr double kLeastWood = 25.4;  // mm beside a cutout. Chosen
+constexpr double kSame = 0.01;       // mm; two sides so alike are symmetric. Chosen
 
 // A trim of the side that cutouts are laid off from moves them.
 bool reference(const NeededPiece& piece, EdgeSide side) {
@@ -27,7 +26,7 @@ bool reference(const NeededPiece& piece, EdgeSide side) {
 
 // A region seen so that the trimmed side's direction is x: u for left and right, v for the others.
 Chord across(const Polygon& outline, EdgeSide side) {
-  const Bounds b = bounds_of(outline);
+  const Box2 b = box_of(outline);
   return upright(side) ? Chord{b.low.x, b.high.x} : Chord{b.low.y, b.high.y};
 }
 

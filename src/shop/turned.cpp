@@ -24,13 +24,13 @@ void exchange(std::string& name, const std::string& one, const std::string& othe
     }
 }
 
-Vec2 turned_point(Vec2 p, Turn turn, const Bounds& around) {
+Vec2 turned_point(Vec2 p, Turn turn, const Box2& around) {
   if (left_and_right(turn)) p.x = around.low.x + around.high.x - p.x;
   if (top_and_bottom(turn)) p.y = around.low.y + around.high.y - p.y;
   return p;
 }
 
-bool lies_on(const Cutout& cutout, Turn turn, const Bounds& around, const Cutout& other) {
+bool lies_on(const Cutout& cutout, Turn turn, const Box2& around, const Cutout& other) {
   const auto met = [&](Vec2 p) {
     const Vec2 there = turned_point(p, turn, around);
     return std::any_of(other.outline.begin(), other.outline.end(),
@@ -64,7 +64,7 @@ PieceAsCut turned(PieceAsCut piece, Turn turn, Vec2 size) {
 }
 
 bool may_turn(const NeededPiece& needed, Turn turn) {
-  const Bounds around = bounds_of(needed.outline);
+  const Box2 around = box_of(needed.outline);
   const auto& cutouts = needed.drawn->cutouts;
   return !needed.notched_between &&
          std::all_of(cutouts.begin(), cutouts.end(), [&](const Cutout& cutout) {

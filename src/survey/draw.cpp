@@ -4,6 +4,7 @@
 #include <Eigen/Dense>
 #include <map>
 
+#include "base/splitmix.h"
 #include "survey/quantiles.h"
 
 namespace nook {
@@ -22,21 +23,13 @@ struct Seat {
   double sign = 1;
 };
 
-std::uint64_t mixed(std::uint64_t x) {
-  // Steele, Lea and Flood 2014, Fast splittable pseudorandom number generators (SplitMix64).
-  x += 0x9e3779b97f4a7c15;
-  x = (x ^ (x >> 30)) * 0xbf58476d1ce4e5b9;
-  x = (x ^ (x >> 27)) * 0x94d049bb133111eb;
-  return x ^ (x >> 31);
-}
-
 std::uint64_t place_of(const Key& key) {
-  return mixed(key.block << 48 ^ key.of << 40 ^ key.x << 20 ^ key.y);
+  return split_mixed(key.block << 48 ^ key.of << 40 ^ key.x << 20 ^ key.y);
 }
 
 // N(0, 1), the same on every machine.
 double normal(std::uint64_t stream, std::uint64_t place) {
-  const std::uint64_t bits = mixed(stream ^ place);
+  const std::uint64_t bits = split_mixed(stream ^ place);
   return normal_quantile((static_cast<double>(bits >> 11) + 0.5) * 0x1p-53);
 }
 
@@ -137,7 +130,7 @@ Matrix normals(const std::vector<Seat>& seats, int draws, std::uint64_t seed) {
   const auto count = static_cast<Eigen::Index>(seats.size());
   Matrix out(count, 2 * draws);
   for (int d = 0; d < draws; ++d) {
-    const std::uint64_t stream = mixed(mixed(seed) + static_cast<std::uint64_t>(d));
+    const std::uint64_t stream = split_mixed(split_mixed(seed) + static_cast<std::uint64_t>(d));
     auto own = out.col(2 * d), mirrored = out.col(2 * d + 1);
     for (Eigen::Index i = 0; i < count; ++i) own[i] = normal(stream, from[i].own);
     for (Eigen::Index i = 0; i < count; ++i)

@@ -90,7 +90,7 @@ TEST_CASE("cut: tapers on both sides - each is told by what comes off it") {
   list.found(1, 0, {{0, 0, 0}, {300, -6, 0}});
   const CutPiece piece = list.answer().pieces.at(0);
   REQUIRE(piece.tapers.size() == 2);
-  const double low = bounds_of(piece.outline).low.x, more = piece.tapers[0].off_last_mm;
+  const double low = box_of(piece.outline).low.x, more = piece.tapers[0].off_last_mm;
   CHECK_THAT(piece.tapers[0].off_first_mm - more, WithinAbs(3, 0.01));
   CHECK_THAT(piece.tapers[1].off_last_mm - piece.tapers[1].off_first_mm, WithinAbs(6, 0.01));
   CHECK(low >= -1e-9);

@@ -13,7 +13,7 @@ using Catch::WithinAbs;
 namespace {
 
 double read(const Polygon& outline, double at) {
-  return LevelTape(outline, bounds_of(outline).low.y + at).read(outline, at);
+  return LevelTape(outline, box_of(outline).low.y + at).read(outline, at);
 }
 
 const Polygon kSlantedTop{{0, 0}, {460, 0}, {460, 370}, {0, 360}};
@@ -64,7 +64,7 @@ TEST_CASE("level tape: away from the corners it is the chord", "[property]") {
   for (int i = 0; i < 200; ++i) {
     Polygon quad = sample::rectangle(400, 600);
     for (Vec2& p : quad) p = p + Vec2{strays(random), strays(random)};
-    const double low = bounds_of(quad).low.y;
+    const double low = box_of(quad).low.y;
     for (const double v : {100.0, 250.0, 500.0}) {
       INFO("seed 5, quadrilateral " << i << ", level " << v);
       CHECK_THAT(read(quad, v - low), WithinAbs(chord_level(quad, v).length(), 1e-6));

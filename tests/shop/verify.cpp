@@ -650,7 +650,7 @@ struct Shape {
 PieceAsCut checked(const Shape& shape, const Polygon& cut) {
   PieceAsCut piece;
   piece.part = "piece";
-  const Bounds box = bounds_of(cut);
+  const Box2 box = box_of(cut);
   const Vec2 size = box.high - box.low;
   const auto to = [](double at, double mm) {
     const double mark = in(1. / 16);
