@@ -6,7 +6,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include "sheet/cut_words.h"
+#include "sheet/copy_names.h"
 #include "sheet/wrap.h"
 
 namespace nook {
@@ -89,12 +89,6 @@ std::string advice(const Pass& pass, Rounding rounding) {
   return "make it in two parts to join in the room, or find another way in";
 }
 
-Finding stopped(const PieceCarry& piece, const Pass& pass, Rounding rounding) {
-  return {pass.verdict, pass.spare ? std::abs(pass.spare->value) : 0,
-          fmt::format("{} {}", piece.part, place_of(pass)), wrong(pass, rounding),
-          advice(pass, rounding)};
-}
-
 // A tight piece that cannot slide in, but gets in askew: said although all is well.
 std::string askew(const std::vector<Pass>& passes, Rounding rounding) {
   for (const Pass& pass : passes)
@@ -123,6 +117,12 @@ std::string called(const CarryAnswer& carry, const PieceCarry& piece) {
     all = all && (other.of != piece.of || alike(other, piece));
   }
   return all ? piece.of : copies_named(names);
+}
+
+Finding stopped(const std::string& called, const Pass& pass, Rounding rounding) {
+  return {pass.verdict, pass.spare ? std::abs(pass.spare->value) : 0,
+          fmt::format("{} {}", called, place_of(pass)), wrong(pass, rounding),
+          advice(pass, rounding)};
 }
 
 Finding passes_all(const CarryAnswer& carry, const PieceCarry& piece, Rounding rounding) {
@@ -222,7 +222,8 @@ std::vector<Finding> carry_findings(const CarryAnswer& carry, const Style& style
   for (const PieceCarry& piece : carry.pieces) {
     if (told_before(carry, piece)) continue;
     for (const Pass& pass : piece.passes)
-      if (pass.verdict != Verdict::fits) findings.push_back(stopped(piece, pass, style.rounding));
+      if (pass.verdict != Verdict::fits)
+        findings.push_back(stopped(called(carry, piece), pass, style.rounding));
     if (piece.verdict == Verdict::fits && !piece.passes.empty())
       findings.push_back(passes_all(carry, piece, style.rounding));
   }

@@ -7,6 +7,7 @@
 
 #include "fasten/said.h"
 #include "sheet/cut_words.h"
+#include "sheet/layout_words.h"
 #include "sheet/wrap.h"
 
 namespace nook {

@@ -7,7 +7,9 @@
 #include <cmath>
 
 #include "design/side.h"
+#include "sheet/copy_names.h"
 #include "sheet/cut_text.h"
+#include "sheet/pilot_words.h"
 #include "sheet/wrap.h"
 #include "shop/needed.h"
 
@@ -183,72 +185,6 @@ std::string hole_lines(const CutPiece& piece, Rounding rounding) {
   return text;
 }
 
-// "left 3" -> "left " and "3".
-std::pair<std::string, std::string> stem_and_number(const std::string& id) {
-  const size_t digits = id.find_last_not_of("0123456789") + 1;
-  return {id.substr(0, digits), id.substr(digits)};
-}
-
-// Holes of one row: numbers, distance from the edge, running distances from one end.
-struct PilotRow {
-  std::string stem, edge, end;
-  std::vector<std::string> numbers, distances, probe, twins_probe;
-  std::vector<std::vector<std::string>> twins;  // their numbers on each further piece
-};
-
-PilotRow& row_of(std::vector<PilotRow>& rows, const CutPilot& pilot, Rounding rounding) {
-  const std::string stem = stem_and_number(pilot.id).first;
-  const std::string edge =
-      fmt::format("{} from the {} edge", size(pilot.from_edge_mm, rounding), pilot.edge);
-  for (PilotRow& row : rows)
-    if (row.stem == stem && row.edge == edge && row.end == pilot.end) return row;
-  rows.push_back({stem, edge, pilot.end, {}, {}, {}, {}, {}});
-  return rows.back();
-}
-
-// Holes in walls have numbers of their own on each piece; those from piece to piece are called
-// after the pieces.
-void add_to_row(PilotRow& row, const CutPilot& pilot, Rounding rounding) {
-  const auto called = [&](const std::string& id) {
-    const auto [stem, number] = stem_and_number(id);
-    return stem == row.stem ? number : id;
-  };
-  row.numbers.push_back(called(pilot.id));
-  row.distances.push_back(bare(pilot.from_end_mm, rounding));
-  if (pilot.probe_first) row.probe.push_back(row.numbers.back());
-  if (pilot.id.find(" to ") != std::string::npos) return;
-  row.twins.resize(pilot.twins.size());
-  for (size_t k = 0; k < pilot.twins.size(); ++k) {
-    row.twins[k].push_back(called(pilot.twins[k].id));
-    if (pilot.twins[k].probe_first) row.twins_probe.push_back(row.twins[k].back());
-  }
-}
-
-// "1, 2, 3 (on the other 4, 5, 6)".
-std::string numbers_of(const PilotRow& row) {
-  std::string text = fmt::format("{}", fmt::join(row.numbers, ", "));
-  if (row.twins.empty()) return text;
-  text += row.twins.size() == 1 ? " (on the other " : " (on the others ";
-  for (size_t k = 0; k < row.twins.size(); ++k)
-    text += fmt::format("{}{}", k == 0 ? "" : "; ", fmt::join(row.twins[k], ", "));
-  return text + ")";
-}
-
-std::string pilot_lines(const CutPiece& piece, Rounding rounding) {
-  std::vector<PilotRow> rows;
-  for (const CutPilot& pilot : piece.pilots)
-    add_to_row(row_of(rows, pilot, rounding), pilot, rounding);
-  for (PilotRow& row : rows)
-    row.probe.insert(row.probe.end(), row.twins_probe.begin(), row.twins_probe.end());
-  std::string text;
-  for (const PilotRow& row : rows)
-    text += line(fmt::format("bore {}{}: {}; from the {} end {}{}{}", row.stem, numbers_of(row),
-                             row.edge, row.end, fmt::join(row.distances, ", "),
-                             row.probe.empty() ? "" : "; probe the wall first at ",
-                             fmt::join(row.probe, ", ")));
-  return text;
-}
-
 std::string check_words(const std::vector<CutCheck>& checks, Rounding rounding) {
   std::string text;
   for (const CutCheck& check : checks)
@@ -267,42 +203,6 @@ std::string checks_line(const CutPiece& piece, Rounding rounding) {
   return line(fmt::format("check before notching: width {}; height {}; diagonals {} and {}",
                           check_words(piece.checks.widths, rounding),
                           check_words(piece.checks.heights, rounding), diagonal(0), diagonal(1)));
-}
-
-std::string waste_words(double waste) {
-  return fmt::format("{:.0f} in 100 is waste", 100 * waste);
-}
-
-std::string board_lines(const BoardPlan& plan, Rounding rounding) {
-  std::string text;
-  for (const BoardCut& board : plan.boards) {
-    std::string parts;
-    for (const Stick& stick : board.sticks)
-      parts += fmt::format("{}{} {}", parts.empty() ? "" : ", ", stick.part,
-                           bare(stick.length, rounding));
-    text += line(fmt::format("a board of {}: {}", size(board.length, rounding), parts));
-  }
-  for (const Stick& stick : plan.too_long)
-    text += line(fmt::format("no board is long enough for {}: {}", stick.part,
-                             size(stick.length, rounding)));
-  return plan.boards.empty() ? text : text + line(waste_words(plan.waste()));
-}
-
-std::string sheet_lines(const SheetPlan& plan, Rounding rounding) {
-  std::string text;
-  for (const auto& sheet : plan.sheets) {
-    std::string parts;
-    for (const LaidPanel& panel : sheet)
-      parts += fmt::format("{}{} {} x {}{}", parts.empty() ? "" : ", ", panel.part,
-                           bare(panel.width, rounding), bare(panel.length, rounding),
-                           panel.turned ? " (across the grain)" : "");
-    text += line(fmt::format("a sheet of {} x {}: {}", bare(plan.width, rounding),
-                             size(plan.length, rounding), parts));
-  }
-  for (const Panel& panel : plan.too_large)
-    text += line(fmt::format("no sheet is large enough for {}: {} x {}", panel.part,
-                             bare(panel.across, rounding), size(panel.along, rounding)));
-  return plan.sheets.empty() ? text : text + line(waste_words(plan.waste()));
 }
 
 }  // namespace
@@ -328,13 +228,6 @@ std::vector<std::string> sides_words(const CutPiece& piece, Rounding rounding) {
   if (any_slanted(piece, false))
     words.push_back(along_words(piece, EdgeSide::left, EdgeSide::right, rounding));
   return words;
-}
-
-std::string copies_named(const std::vector<std::string>& names) {
-  std::string text = names.front();
-  for (size_t k = 1; k < names.size(); ++k)
-    text += (k + 1 < names.size() ? ", " : " and ") + stem_and_number(names[k]).second;
-  return text;
 }
 
 std::string called(const CutPiece& piece) {
@@ -366,13 +259,6 @@ std::string piece_words(const CutPiece& piece, Rounding rounding) {
          taper_lines(piece, rounding) + scribe_lines(piece, rounding) +
          notch_lines(piece, rounding) + hole_lines(piece, rounding) + pilot_lines(piece, rounding) +
          checks_line(piece, rounding);
-}
-
-std::string layout_words(const StockCut& stock, Rounding rounding) {
-  if (stock.boards) return board_lines(*stock.boards, rounding);
-  if (stock.sheets) return sheet_lines(*stock.sheets, rounding);
-  return line(fmt::format("the design does not say what {} it is sold in",
-                          stock.width_mm ? "lengths" : "sheets"));
 }
 
 }  // namespace nook

@@ -9,9 +9,6 @@
 
 namespace nook {
 
-/// Copies of one part: "rung 1, 2 and 4".
-std::string copies_named(const std::vector<std::string>& names);
-
 /// What the pieces cut alike are called: "rung" where all copies of it are, else "rung 1, 2 and 4".
 std::string called(const CutPiece& piece);
 
@@ -33,8 +30,5 @@ std::string diagonal_words(const CutPiece& piece, size_t which, Rounding roundin
 /// What follows a notch's width (across) or height where the side it is measured from is left wild:
 /// " from the finished line, 27 mm from the wild edge". Else empty.
 std::string past_wild(const CutNotch& notch, bool across, Rounding rounding);
-
-/// Boards or sheets with what comes off each, and the waste.
-std::string layout_words(const StockCut& stock, Rounding rounding);
 
 }  // namespace nook

@@ -7,18 +7,22 @@
 
 #include "base/measured.h"
 #include "design/side.h"
+#include "solid/polygon.h"
 
 namespace nook {
 namespace {
 
 double drawn_size(const FitAnswer& fit, const ContactFit& contact, EdgeSide side) {
-  double low = 1e300, high = -1e300;
-  for (const Vec2 p : fit.pieces[contact.piece].drawn->outline) {
-    const double x = upright(side) ? p.x : p.y;
-    low = std::min(low, x);
-    high = std::max(high, x);
-  }
-  return high - low;
+  const Box2 box = box_of(fit.pieces[contact.piece].drawn->outline);
+  return upright(side) ? box.high.x - box.low.x : box.high.y - box.low.y;
+}
+
+// A stick is crosscut to length; what is no stick is ripped to size.
+const char* cut_word(const FitAnswer& fit, const ContactFit& contact, EdgeSide side) {
+  constexpr double kStick = 6;  // times as long as wide. Chosen
+  const EdgeSide beside = upright(side) ? EdgeSide::top : EdgeSide::right;
+  const bool end = drawn_size(fit, contact, side) > kStick * drawn_size(fit, contact, beside);
+  return end ? "crosscut" : "rip";
 }
 
 }  // namespace
@@ -53,7 +57,7 @@ std::string missing_wood(const FitAnswer& fit, const ContactFit& contact, const 
   const double there = other ? wood_missing(*other) : 0;
   const bool both = there >= least;
   if (both) text += fmt::format(", nor for {} at its {} edge", length(there), other->edge);
-  return text + fmt::format(": rip the blank {} and leave {} wild",
+  return text + fmt::format(": {} the blank {} and leave {} wild", cut_word(fit, contact, *side),
                             length(drawn_size(fit, contact, *side) + own + there),
                             both ? "both edges" : "the edge");
 }

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <limits>
 
+#include "design/fitting.h"
 #include "design/side.h"
 
 namespace nook {
@@ -31,7 +32,7 @@ double limit(const Stock& stock, bool along_u, double other) {
 
 bool is_cut_to_room(const Piece& piece, const Design& design, EdgeSide side) {
   return std::any_of(design.contacts.begin(), design.contacts.end(), [&](const Contact& contact) {
-    return cut_to_room(contact) && means(contact.part, piece) &&
+    return is_cut_to_fit(contact.by) && is_named(piece, contact.part) &&
            side_meant(piece.drawn->outline, contact.edge) == side;
   });
 }
@@ -44,14 +45,6 @@ std::vector<double> sizes_of(const Stock& stock) {
     if (side) sizes.push_back(side->mm);
   for (const Length length : stock.lengths) sizes.push_back(length.mm);
   return sizes;
-}
-
-bool cut_to_room(const Contact& contact) {
-  return contact.by == Fitting::taper || contact.by == Fitting::scribe;
-}
-
-bool means(const std::string& part, const Piece& piece) {
-  return part == piece.name || part == piece.drawn->name;
 }
 
 double wood_beyond(const Piece& piece, const Design& design, EdgeSide side) {

@@ -21,10 +21,4 @@ double closing(const Piece& piece, const Design& design, const ContactFit& found
 /// The lengths, and of sheets the widths, that a stock is sold in, mm.
 std::vector<double> sizes_of(const Stock& stock);
 
-/// Whether a contact is tapered or scribed.
-bool cut_to_room(const Contact& contact);
-
-/// Whether a contact or cover that names `part` means this piece.
-bool means(const std::string& part, const Piece& piece);
-
 }  // namespace nook

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "design/side.h"
 #include "shop/level_tape.h"
 #include "shop/wild.h"
 
@@ -16,7 +17,7 @@ constexpr double kRoughStep = 300;  // mm between figures for roughing out. Chos
 
 bool upright(const Polygon& outline, const EdgeChoice& edge) {
   const auto side = side_meant(outline, edge);
-  return !side || *side == EdgeSide::left || *side == EdgeSide::right;
+  return !side || nook::upright(*side);
 }
 
 // What a tape reads from side to side along the bottom of the blank and along its top, however the

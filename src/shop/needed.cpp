@@ -4,6 +4,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "design/fitting.h"
+#include "design/side.h"
 #include "fit/straight_cut.h"
 #include "shop/wild.h"
 
@@ -12,7 +14,7 @@ namespace {
 
 bool upright_side(const EdgeChoice& edge) {
   const EdgeSide* side = std::get_if<EdgeSide>(&edge);
-  return side && (*side == EdgeSide::left || *side == EdgeSide::right);
+  return side && upright(*side);
 }
 
 // Where a point of a run stands in the numbers of its gap line (see GapPoint::at).
@@ -75,8 +77,11 @@ Polygon scribed(const Polygon& outline, const CutLine& line) {
   return result;
 }
 
+bool is_cut(const Contact& contact) {
+  return is_cut_to_fit(contact.by);
+}
 bool is_forecut(const Contact& contact) {
-  return cut_to_room(contact) && (contact.by == Fitting::taper || contact.shop);
+  return is_cut(contact) && (contact.by == Fitting::taper || contact.shop);
 }
 
 std::vector<RoomCut> cuts(const Design& design, const FitAnswer& fit, int piece,
@@ -134,10 +139,10 @@ std::array<SideAllowance, 4> allowances(const Design& design, const FitAnswer& f
   };
   for (int c = 0; c < static_cast<int>(design.contacts.size()); ++c) {
     const Contact& contact = design.contacts[c];
-    SideAllowance* side = means(contact.part, piece) ? side_for(c) : nullptr;
+    SideAllowance* side = is_named(piece, contact.part) ? side_for(c) : nullptr;
     if (!side) continue;
     side->meets_wall = side->meets_wall || is_room(contact.meets);
-    side->to_room = side->to_room || cut_to_room(contact);
+    side->to_room = side->to_room || is_cut_to_fit(contact.by);
     side->met = true;
     side->exact = side->exact || contact.by == Fitting::clear;
     if (contact.allow && contact.by != Fitting::clear)
@@ -203,7 +208,7 @@ std::vector<NeededPiece> needed_pieces(const Design& design, const FitAnswer& fi
   for (int k = 0; k < static_cast<int>(fit.pieces.size()); ++k) {
     const Piece& piece = fit.pieces[k];
     const Polygon& drawn = piece.drawn->outline;
-    const std::vector<RoomCut> room_cuts = cuts(design, fit, k, cut_to_room);
+    const std::vector<RoomCut> room_cuts = cuts(design, fit, k, is_cut);
     NeededPiece next{piece.name,
                      piece.drawn,
                      &design.stock[piece.drawn->stock],

@@ -44,7 +44,7 @@ std::vector<WildEdge> wild_edges(const Piece& piece, const Design& design, const
   std::vector<WildEdge> wild;
   for (int c = 0; c < static_cast<int>(design.contacts.size()); ++c) {
     const Contact& contact = design.contacts[c];
-    if (contact.by != Fitting::scribe || contact.shop || !means(contact.part, piece)) continue;
+    if (contact.by != Fitting::scribe || contact.shop || !is_named(piece, contact.part)) continue;
     if (const auto run = run_of(piece.drawn->outline, contact.edge))
       wild.push_back({c, *run, contact.edge_given,
                       beyond(piece, design, found_for(fit, c, piece.name), contact.edge)});

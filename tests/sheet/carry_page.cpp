@@ -72,6 +72,23 @@ is not looked at unless it is written down as a turn.
 )");
 }
 
+TEST_CASE("carry page: copies that pass otherwise than the others are named") {
+  const Pass flat = pass(Pass::Kind::doorway, "door", Verdict::fits, Grip::flat);
+  const Pass askew = pass(Pass::Kind::doorway, "door", Verdict::fits, Grip::tilted);
+  const Pass stuck = pass(Pass::Kind::doorway, "door", Verdict::does_not_fit, Grip::flat);
+  CarryAnswer way = sample_way();
+  way.groups.clear();
+  way.pieces = {{"shelf 1", "shelf", Verdict::fits, {flat}},
+                {"shelf 2", "shelf", Verdict::fits, {askew}},
+                {"shelf 3", "shelf", Verdict::does_not_fit, {stuck}},
+                {"shelf 4", "shelf", Verdict::fits, {flat}},
+                {"shelf 5", "shelf", Verdict::does_not_fit, {stuck}}};
+  for (PieceCarry& piece : way.pieces) piece.passes[0].spare = Measured{10, 1};
+  const std::string text = carry_text(way, Style{});
+  for (const char* name : {"shelf 1 and 4: ", "shelf 2: ", "shelf 3 and 5 through door: "})
+    CHECK_THAT(text, Catch::Contains(name));
+}
+
 TEST_CASE("carry page: nothing measured - says what to measure") {
   CarryAnswer way;
   way.way_known = false;

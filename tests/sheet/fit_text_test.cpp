@@ -43,6 +43,12 @@ TEST_CASE("fit text: an open corner without wood says how wide to rip the blank"
                  Contains("gap 0\" to 7/8\"") && Contains("rip the blank 46 7/8\""));
 }
 
+TEST_CASE("fit text: a stick is crosscut to length, not ripped") {
+  Design d = deck(Fitting::taper);
+  d.parts[0] = panel("deck", {46 * in, 3 * in}, {0, 0, 40 * in}, kX, kY);
+  CHECK_THAT(text_of(corner(100), d), Contains("crosscut the blank"));
+}
+
 TEST_CASE("fit text: a leaning wall says where to touch and how to set the scribers") {
   Found c = corner(90, -0.375 / 96);
   add_board(c.survey.walls[0], 5.25 * in, 9.0 / 16 * in);
