@@ -1,5 +1,5 @@
 // Lengths and angles as types, so that a bare double never says inches to code that hears
-// millimetres.
+// millimeters.
 #pragma once
 
 #include <compare>
@@ -7,7 +7,7 @@
 
 namespace nook {
 
-/// A distance or a signed offset. Millimetres inside; every conversion is named.
+/// A distance or a signed offset. Millimeters inside; every conversion is named.
 struct Length {
   double mm = 0;
 

@@ -3,7 +3,7 @@
 
 namespace nook {
 
-/// A value with its standard deviation, both in the same unit (millimetres unless the name says
+/// A value with its standard deviation, both in the same unit (millimeters unless the name says
 /// else).
 struct Measured {
   double value = 0;

@@ -16,7 +16,7 @@ inline constexpr double kLongestMm = 1e8;
 
 enum class Unit { inch, mm, cm };
 
-/// Millimetres in one of the unit.
+/// Millimeters in one of the unit.
 constexpr double millimetres_in(Unit unit) {
   return unit == Unit::inch ? kMillimetresPerInch : unit == Unit::cm ? 10 : 1;
 }

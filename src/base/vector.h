@@ -1,4 +1,4 @@
-// Points and directions in plan and in space, in millimetres; plain values without a library.
+// Points and directions in plan and in space, in millimeters; plain values without a library.
 #pragma once
 
 #include <cmath>

@@ -65,7 +65,7 @@ struct Part {
   Polygon outline;               // anticlockwise in u, v, from (0, 0) up and to the right
   bool typed_clockwise = false;  // then edge n as typed is edge size - 1 - n of the outline
   bool rectangle = false;        // size = [...] or length
-  bool symmetric = false;        // to stay alike on both sides of its upright centre line
+  bool symmetric = false;        // to stay alike on both sides of its upright center line
   std::vector<Cutout> cutouts;
   Placement place_in_room;
   std::string group;  // its own name where left out

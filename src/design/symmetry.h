@@ -1,4 +1,4 @@
-// Whether an outline is alike on both sides of an upright centre line, and which edge is across
+// Whether an outline is alike on both sides of an upright center line, and which edge is across
 // from which.
 #pragma once
 
@@ -13,7 +13,7 @@ namespace nook {
 /// not.
 std::optional<int> across(const Polygon& a, const Polygon& b, double twice_centre);
 
-/// Whether a part's outline and all its cutouts are alike on both sides of its centre line.
+/// Whether a part's outline and all its cutouts are alike on both sides of its center line.
 bool alike_on_both_sides(const Part& part);
 
 /// The run of edges across from a run of a part that is alike on both sides. Requires: it is.

@@ -11,7 +11,7 @@
 #include "room/survey.h"
 #include "survey/report.h"
 
-// Everything in millimetres, newtons and chances from 0 to 1. `along` and `height` as in
+// Everything in millimeters, newtons and chances from 0 to 1. `along` and `height` as in
 // room/survey.h: along from the real corner at the hole's own height, height above the floor there.
 
 namespace nook {

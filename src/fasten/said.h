@@ -8,7 +8,7 @@
 
 namespace nook {
 
-/// What an answer speaks: inches and pounds, or millimetres and kilograms.
+/// What an answer speaks: inches and pounds, or millimeters and kilograms.
 struct Saying {
   Rounding rounding;
   Length grid;  // the step that holes are laid out to, on the tape in hand: 1/16 in or 1 mm
@@ -29,7 +29,7 @@ struct Saying {
   std::string screw(double mm) const;
   /// `363 lb`, `165 kg`: of a force in newtons.
   std::string load(double newtons) const;
-  /// `grid` in millimetres.
+  /// `grid` in millimeters.
   double step() const { return grid.mm; }
 };
 

@@ -9,7 +9,7 @@
 namespace nook {
 namespace {
 
-// The sd at every feeler; at spots that the draws skip straight between their neighbours.
+// The sd at every feeler; at spots that the draws skip straight between their neighbors.
 std::vector<double> spreads(const JointTrials& judge) {
   const Joint& joint = judge.joint;
   std::vector<double> sd(joint.feelers.size(), 0);

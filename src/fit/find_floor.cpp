@@ -37,7 +37,7 @@ bool on_strip(const Trials& trials, const FootSpot& foot) {
 }
 
 // Pieces that hang on a wall and are fastened to or met by this one.
-std::set<std::string> hung_neighbours(const Trials& trials, int p) {
+std::set<std::string> hung_neighbors(const Trials& trials, int p) {
   const Layout& layout = trials.layout;
   std::set<std::string> names;
   const auto look = [&](int a, int b) {
@@ -101,7 +101,7 @@ void fill_squash(const Trials& trials, int group, FloorFit& found) {
   for (const FootSpot& foot : trials.layout.feet[group])
     if (foot.piece == found.piece && on_strip(trials, foot)) found.on_tack_strip = true;
   if (!gives(floor)) return;
-  const std::set<std::string> hung = hung_neighbours(trials, found.piece);
+  const std::set<std::string> hung = hung_neighbors(trials, found.piece);
   if (named_foot(trials, found.piece)) {
     const SquashRange squash = load > 0 && standing_on > 0 ? squash_under(floor, load / standing_on)
                                                            : squash_untold(floor);

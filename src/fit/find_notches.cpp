@@ -15,7 +15,7 @@
 namespace nook {
 namespace {
 
-// mm; points that stray less from the line of their neighbours are left out. Chosen: half the grid
+// mm; points that stray less from the line of their neighbors are left out. Chosen: half the grid
 // that outlines are rounded to.
 constexpr double kInLine = kOutlineGrid / 2;
 constexpr double kFollows = 0.4;  // mm, 1/64 in, that steps to lay out may stray. Chosen

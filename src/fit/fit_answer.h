@@ -10,7 +10,7 @@
 #include "survey/report.h"
 #include "survey/undecided.h"
 
-// Room and piece frames: see room/survey.h and design/piece.h. Millimetres and degrees.
+// Room and piece frames: see room/survey.h and design/piece.h. Millimeters and degrees.
 // Signs: a gap is positive where there is air, negative where the piece would be inside.
 
 namespace nook {

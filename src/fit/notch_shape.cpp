@@ -14,7 +14,7 @@ namespace {
 
 constexpr double kOutside = 50;  // mm that a notch runs out beyond the edge before it is clipped
 
-// The profile as cells between neighbouring spots of the zone, each grown by the clearance.
+// The profile as cells between neighboring spots of the zone, each grown by the clearance.
 class Profile {
  public:
   Profile(const Joint& joint, const NotchZone& zone, const NotchDepth& depth)

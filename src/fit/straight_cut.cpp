@@ -1,4 +1,4 @@
-// The line runs through two neighbours on the lower hull, or is level through the lowest point.
+// The line runs through two neighbors on the lower hull, or is level through the lowest point.
 #include "fit/straight_cut.h"
 
 #include <algorithm>

@@ -84,6 +84,7 @@ std::optional<EdgeRead> read_edge_or_face(const Table& table, const Part* part) 
     return std::nullopt;
   }
   if (edge) return read_edge(source, *edge, part);
+  if (!face && (table.misspelt("edge") || table.misspelt("face"))) return std::nullopt;
   if (!face) {
     source.fault(table.place(), "neither 'edge' nor 'face' is there", "missing-key",
                  "edge = \"left\", an edge number or a run [3, 9]; or face = \"back\"");
@@ -122,21 +123,23 @@ void read_by(Source& source, const Node& node, Contact& contact) {
 
 void read_allowances(const Table& table, Contact& contact) {
   Source& source = table.source();
+  const std::size_t before = source.troubles();
   if (const Node* by = table.find({"by"})) read_by(source, *by, contact);
+  const bool by_known = source.sound_since(before) && !table.misspelt("by");
   contact.clearance = table.length({"clearance"}).value_or(contact.clearance);
-  if (table.has("clearance") && !contact.notch)
+  if (by_known && table.has("clearance") && !contact.notch)
     source.fault(table.place_of("clearance"), "the clearance of a notch that 'by' does not ask for",
                  "key-without-meaning",
                  "add \"notch\" to by; how wide a gap may be is said by gap and allow");
   using W = Word<bool>;
   const auto profile = table.word<bool>({"notch"}, {W{"square", false}, W{"profile", true}});
   contact.notch_profile = profile.value_or(false);
-  if (profile && !contact.notch)
+  if (by_known && profile && !contact.notch)
     source.fault(table.place_of("notch"), "a notch that 'by' does not ask for",
                  "key-without-meaning", "add \"notch\" to by");
   contact.shop = table.flag({"shop"}).value_or(false);
   const bool cut = contact.by == Fitting::taper || contact.by == Fitting::scribe;
-  if (contact.shop && !cut)
+  if (by_known && contact.shop && !cut)
     source.fault(table.place_of("shop"), "'shop' without a line to cut", "key-without-meaning",
                  "it goes with by = \"taper\" or \"scribe\"");
   contact.keep = table.flag({"keep"}).value_or(false);
@@ -144,7 +147,7 @@ void read_allowances(const Table& table, Contact& contact) {
   contact.allow = table.length({"allow"});
   const bool trim = contact.by == Fitting::trim;
   contact.trim = table.length({"trim", trim, Range::positive});
-  if (table.has("trim") && !trim)
+  if (by_known && table.has("trim") && !trim)
     source.fault(table.place_of("trim"), "a trim that 'by' does not ask for", "key-without-meaning",
                  "add \"trim\" to by");
 }
@@ -268,9 +271,12 @@ void read_groups(DesignFile& file, const Table& design) {
 }
 
 void read_contacts(DesignFile& file, const Table& design) {
+  const std::size_t before = file.source.troubles();
   for (const Node* entry : design.tables("contact")) read_contact(file, *entry);
+  const bool all_contacts = file.source.sound_since(before);
   for (const Node* entry : design.tables("covered")) read_covered(file, *entry);
-  for (const Group& group : file.design.groups) check_tight(file, group);
+  for (const Group& group : file.design.groups)
+    if (all_contacts && !group.name.empty()) check_tight(file, group);
 }
 
 }  // namespace nook

@@ -62,7 +62,8 @@ class SpanFile {
     for (int k = 0; ends && k < 2; ++k)
       span.between[k] = end((*ends)[k], fmt::format("{}.between[{}]", id, k));
     const Remarks remarks = table.remarks();
-    const Limit outdoors(file_.source, kLongestMm);  // survey networks are read as well as rooms
+    const LongestLength outdoors(file_.source,
+                                 kLongestMm);  // survey networks are read as well as rooms
     if (const Node* is = table.find({"is", needed}))
       span.is = readings_of(file_.source, *is, {"the span", {id, ".is"}, Range::positive}, remarks);
     if (!file_.source.sound_since(before)) return;

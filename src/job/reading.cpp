@@ -66,7 +66,7 @@ std::optional<Reading> one(Source& source, const Said& said, const ReadingAsk& a
 }  // namespace
 
 std::optional<Height> height_of(Source& source, const Node& value, std::string_view name) {
-  const Limit high(source, kHighestMm);
+  const LongestLength high(source, kHighestMm);
   if (!value.is(Node::Kind::table) || value.find("is")) {
     const auto length = source.length(value, name, Range::not_negative);
     return length ? std::optional(Height{*length, false, value.place}) : std::nullopt;
@@ -89,7 +89,7 @@ std::optional<Height> height_in(const Table& table) {
     return std::nullopt;
   }
   if (!line) return height_at(table, {"height"});
-  const Limit high(table.source(), kHighestMm);
+  const LongestLength high(table.source(), kHighestMm);
   const auto length = table.length({"from_line", false, Range::any});
   return length ? std::optional(Height{*length, true, table.place_of("from_line")}) : std::nullopt;
 }

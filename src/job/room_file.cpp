@@ -66,6 +66,7 @@ std::optional<int> RoomFile::wall(const Node& value, std::string_view name) {
   const auto text = source.text(value, name);
   if (!text) return std::nullopt;
   if (!text->empty() && walls.holds(*text)) return walls.number(*text);
+  if (walls.holds("")) return std::nullopt;  // a wall whose name has a fault of its own
   const auto& all = walls.all();
   const std::string named = all.empty() ? "the file has no [[wall]]"
                             : all.size() > 8
@@ -137,7 +138,7 @@ tl::expected<Survey, Diagnostics> parse_room(std::string_view text, const std::s
   survey.title = room.text({"title"}).value_or("");
   source.read_units(room.find({"units"}));
   survey.units = source.units();
-  const Limit walls(source, kLongestWallMm);
+  const LongestLength walls(source, kLongestWallMm);
   read_tools(file, room);
   read_walls(file, room);
   read_corners(file, room);

@@ -99,14 +99,14 @@ class Source {
 };
 
 /// While it lives, a length over `longest_mm` is a fault.
-class Limit {
+class LongestLength {
  public:
-  Limit(Source& source, double longest_mm) : source_(source), before_(source.longest_mm) {
+  LongestLength(Source& source, double longest_mm) : source_(source), before_(source.longest_mm) {
     source.longest_mm = longest_mm;
   }
-  ~Limit() { source_.longest_mm = before_; }
-  Limit(const Limit&) = delete;
-  Limit& operator=(const Limit&) = delete;
+  ~LongestLength() { source_.longest_mm = before_; }
+  LongestLength(const LongestLength&) = delete;
+  LongestLength& operator=(const LongestLength&) = delete;
 
  private:
   Source& source_;

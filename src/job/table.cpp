@@ -35,15 +35,16 @@ Place Table::place_of(std::string_view key) const {
   return value ? value->place : place();
 }
 
+bool Table::misspelt(std::string_view key) const {
+  return std::any_of(node_.entries.begin(), node_.entries.end(), [&](const Entry& entry) {
+    return !knows(entry.key) && nearest(entry.key, known_.keys) == key;
+  });
+}
+
 const Node* Table::find(Ask ask) const {
   const Node* value = at(ask.key);
   if (!value && ask.must) {
-    // A misspelt key is one fault, not two.
-    const bool misspelt =
-        std::any_of(node_.entries.begin(), node_.entries.end(), [&](const Entry& entry) {
-          return !knows(entry.key) && nearest(entry.key, known_.keys) == ask.key;
-        });
-    if (misspelt) return nullptr;
+    if (misspelt(ask.key)) return nullptr;
     source_.fault(place(), fmt::format("'{}' is missing", ask.key), "missing-key",
                   fmt::format("the keys here are: {}", fmt::join(known_.keys, ", ")));
   }

@@ -41,6 +41,8 @@ class Table {
 
   /// The value, or null; a missing needed one is a fault.
   const Node* find(Ask ask) const;
+  /// Whether a key is there that must mean this one: one fault is enough.
+  bool misspelt(std::string_view key) const;
   std::optional<std::string> text(Ask ask) const;
   std::optional<bool> flag(Ask ask) const;
   std::optional<int> whole(Ask ask) const;

@@ -9,7 +9,7 @@
 #include "base/vector.h"
 #include "room/field.h"
 
-// Frame: see room/survey.h. Everything in millimetres and radians, room frame.
+// Frame: see room/survey.h. Everything in millimeters and radians, room frame.
 
 namespace nook {
 

@@ -15,7 +15,7 @@ enum class Severity { note, caution, danger };
 /// "note", "caution", "danger".
 std::string_view words(Severity severity);
 
-/// Something to mind, with its source. Lengths in millimetres.
+/// Something to mind, with its source. Lengths in millimeters.
 struct Caution {
   std::string id;  // of its kind
   Severity severity = Severity::note;

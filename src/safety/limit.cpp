@@ -39,10 +39,10 @@ constexpr Limit kLimits[] = {
     {"neck-angle", 55, degree, "a V with less than this between its sides may trap a neck", kNecks,
      from_memory},
     {"neck-width", 1.875, inch, "a slot narrower than this lets no neck in", kNecks, from_memory},
-    {"finger-small", 7, millimetre, "a gap from this", kEuropean, from_memory},
-    {"finger-large", 12, millimetre, "to this may trap a finger", kEuropean, from_memory},
-    {"limb-small", 25, millimetre, "a gap over this", kEuropean, from_memory},
-    {"limb-large", 60, millimetre, "and under this may trap an arm or a leg", kEuropean,
+    {"finger-small", 7, millimeter, "a gap from this", kEuropean, from_memory},
+    {"finger-large", 12, millimeter, "to this may trap a finger", kEuropean, from_memory},
+    {"limb-small", 25, millimeter, "a gap over this", kEuropean, from_memory},
+    {"limb-large", 60, millimeter, "and under this may trap an arm or a leg", kEuropean,
      from_memory},
     {"toddler-end", 2, year, "toddlers are under this age", kPlayground, read},
     {"preschool-end", 5, year, "preschool children are up to this age", kPlayground, read},
@@ -68,14 +68,14 @@ constexpr Limit kLimits[] = {
     {"bed-end-gap", 15, inch, "widest gap beside the rail elsewhere", kBunks, read},
     {"bunk-age", 6, year, "nobody younger sleeps on an upper bunk", "16 CFR 1213/1513",
      from_memory},
-    {"bed-barrier", 160, millimetre, "least height of a barrier above the mattress", kEuropean,
+    {"bed-barrier", 160, millimeter, "least height of a barrier above the mattress", kEuropean,
      read},
-    {"bed-entry-small", 300, millimetre, "narrowest way in through the barrier", kEuropean, read},
-    {"bed-entry-large", 400, millimetre, "widest way in through the barrier", kEuropean, read},
-    {"bed-wall-small", 75, millimetre, "a gap between a high bed and the wall is up to this",
+    {"bed-entry-small", 300, millimeter, "narrowest way in through the barrier", kEuropean, read},
+    {"bed-entry-large", 400, millimeter, "widest way in through the barrier", kEuropean, read},
+    {"bed-wall-small", 75, millimeter, "a gap between a high bed and the wall is up to this",
      kEuropean, read},
-    {"bed-wall-large", 230, millimetre, "or over this", kEuropean, read},
-    {"bed-tread", 200, millimetre, "treads are at least this far apart", kEuropean, read},
+    {"bed-wall-large", 230, millimeter, "or over this", kEuropean, read},
+    {"bed-tread", 200, millimeter, "treads are at least this far apart", kEuropean, read},
     {"rung-thin", 0.95, inch, "least thickness of a rung across the grip", "CPSC 325, 5.2.1", read},
     {"rung-thick", 1.55, inch, "greatest thickness of a rung across the grip", "CPSC 325, 5.2.1",
      read},
@@ -102,9 +102,9 @@ constexpr Limit kLimits[] = {
      from_memory},
     {"stud-cable", kServiceDepth / kMillimetresPerInch, inch,
      "a screw deeper in a stud may reach a cable or a pipe", "NEC 300.4(A)(1), (D)", read},
-    {"cable-depth", 50, millimetre, "a cable less deep in the wall runs in known zones only",
+    {"cable-depth", 50, millimeter, "a cable less deep in the wall runs in known zones only",
      "BS 7671, 522.6.202", read},
-    {"cable-zone", kCableZone, millimetre,
+    {"cable-zone", kCableZone, millimeter,
      "such a zone reaches this far from a corner or the ceiling", "BS 7671, 522.6.202", read},
     {"deck-width", 10, inch, "a level surface at least this wide both ways can be stood on", kOurs,
      chosen},
@@ -127,7 +127,7 @@ std::string_view sign_of(LimitUnit unit) {
   switch (unit) {
     case inch:
       return "in";
-    case millimetre:
+    case millimeter:
       return "mm";
     case degree:
       return "degrees";
@@ -159,11 +159,11 @@ struct OwnFigure {
 };
 
 bool is_length(const Limit& limit) {
-  return limit.unit == inch || limit.unit == millimetre;
+  return limit.unit == inch || limit.unit == millimeter;
 }
 
 double millimetres_of(const Limit& limit) {
-  require(is_length(limit), "only a length has millimetres");
+  require(is_length(limit), "only a length has millimeters");
   return limit.unit == inch ? limit.value * kMillimetresPerInch : limit.value;
 }
 

@@ -15,7 +15,7 @@ enum class Known { read, partly_from_memory, from_memory, no_source, chosen };
 /// "read", "from memory", "common practice, no source", ...
 std::string_view words(Known known);
 
-enum class LimitUnit { inch, millimetre, degree, pound, psf, kg, year, percent };
+enum class LimitUnit { inch, millimeter, degree, pound, psf, kg, year, percent };
 
 struct Limit {
   std::string_view id;  // kebab-case, permanent
@@ -96,7 +96,7 @@ const Limit& limit(Of which);
 /// All of them, in the order of `Of`.
 std::span<const Limit> limits();
 
-/// A length's value in millimetres. Requires: a limit in inches or millimetres.
+/// A length's value in millimeters. Requires: a limit in inches or millimeters.
 double mm(Of which);
 /// A weight's value in newtons, or newtons for each square metre. Requires: pounds, psf or kg.
 double newtons(Of which);

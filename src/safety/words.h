@@ -1,4 +1,4 @@
-// Sentences with lengths in them, so that one caution can be said in inches or in millimetres.
+// Sentences with lengths in them, so that one caution can be said in inches or in millimeters.
 #pragma once
 
 #include <string>

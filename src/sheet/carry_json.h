@@ -8,7 +8,7 @@
 
 namespace nook {
 
-/// The answer `carry`; millimetres, not rounded; null where nothing is known. `how` is in words, in
+/// The answer `carry`; millimeters, not rounded; null where nothing is known. `how` is in words, in
 /// the job's units.
 Json carry_json(const CarryAnswer& carry, const std::string& job);
 /// The same as text, for those who do not see the library.

@@ -8,7 +8,7 @@
 
 namespace nook {
 
-/// The answer `cut`; millimetres, not rounded; outlines in the piece frame.
+/// The answer `cut`; millimeters, not rounded; outlines in the piece frame.
 Json cut_json(const CutAnswer& cut, const std::string& job);
 /// The same as text, for those who do not see the library.
 std::string cut_json_text(const CutAnswer& cut, const std::string& job);

@@ -9,7 +9,7 @@
 
 namespace nook {
 
-/// The room on paper or screen that a picture may take, and its text size. Millimetres of paper.
+/// The room on paper or screen that a picture may take, and its text size. Millimeters of paper.
 struct Canvas {
   double width = 180, height = 230;
   double text = 4;
@@ -20,9 +20,9 @@ struct Draft {
   Canvas canvas;
   Rounding rounding;
 
-  /// Real millimetres of so many on paper.
+  /// Real millimeters of so many on paper.
   double paper(double mm) const { return mm / drawing.scale; }
-  /// The size of the usual words, real millimetres.
+  /// The size of the usual words, real millimeters.
   double text() const { return paper(canvas.text); }
   /// `41 3/8"`.
   std::string said(double mm) const { return with_unit(millimetres(mm), rounding); }

@@ -1,4 +1,4 @@
-// What a picture is made of: plain shapes in real millimetres, in layers; writers only print them.
+// What a picture is made of: plain shapes in real millimeters, in layers; writers only print them.
 #pragma once
 
 #include <string>
@@ -7,8 +7,8 @@
 
 #include "base/vector.h"
 
-// Frame: x to the right, y up, millimetres of the real thing. `scale` says how many millimetres of
-// paper one of them takes; text sizes are real millimetres too, so that one factor prints all.
+// Frame: x to the right, y up, millimeters of the real thing. `scale` says how many millimeters of
+// paper one of them takes; text sizes are real millimeters too, so that one factor prints all.
 
 namespace nook {
 

@@ -8,7 +8,7 @@
 
 namespace nook {
 
-/// The answer `drill`: millimetres, newtons, chances; null where there is no figure.
+/// The answer `drill`: millimeters, newtons, chances; null where there is no figure.
 Json drill_json(const DrillAnswer& answer, const std::string& job);
 
 }  // namespace nook

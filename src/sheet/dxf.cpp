@@ -145,7 +145,7 @@ void tables(Writer& out, const Drawing& drawing) {
 }
 
 void header(Writer& out, const Drawing& drawing) {
-  out.pair(999, ascii(drawing.title) + "; millimetres");
+  out.pair(999, ascii(drawing.title) + "; millimeters");
   out.pair(0, "SECTION");
   out.pair(2, "HEADER");
   out.pair(9, "$ACADVER");

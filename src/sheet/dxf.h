@@ -7,7 +7,7 @@
 
 namespace nook {
 
-/// One drawing in real millimetres (DXF R12, version AC1009: the oldest, which everything reads).
+/// One drawing in real millimeters (DXF R12, version AC1009: the oldest, which everything reads).
 /// Coordinates are written to 1e-9 mm; each layer keeps its name, in capitals.
 std::string dxf(const Drawing& drawing);
 

@@ -8,7 +8,7 @@
 
 namespace nook {
 
-/// The answer `fit`; numbers in millimetres and degrees, not rounded; null where nothing is known.
+/// The answer `fit`; numbers in millimeters and degrees, not rounded; null where nothing is known.
 Json fit_json(const FitAnswer& fit, const std::string& job);
 
 }  // namespace nook

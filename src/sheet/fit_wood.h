@@ -18,8 +18,8 @@ const ContactFit* across_from(const FitAnswer& fit, const ContactFit& contact);
 double wood_missing(const ContactFit& contact);
 
 /// "the drawn piece has no wood for 1/2" of it, nor for 1/2" at its right edge: rip the blank 48"
-/// and leave both edges wild"; "crosscut" for the length of a stick. The blank covers what is missing at both ends of the piece. Empty
-/// where less than half a mark is missing.
+/// and leave both edges wild"; "crosscut" for the length of a stick. The blank covers what is
+/// missing at both ends of the piece. Empty where less than half a mark is missing.
 std::string missing_wood(const FitAnswer& fit, const ContactFit& contact, const Style& style);
 
 }  // namespace nook

@@ -60,7 +60,7 @@ FloorSpot high_spot(const JobScene& scene) {
 }
 
 std::string said(const FloorSpot& spot, const JobScene& scene) {
-  // A spot of a 50 mm grid is not known to a mark: whole inches or centimetres say it.
+  // A spot of a 50 mm grid is not known to a mark: whole inches or centimeters say it.
   const bool inch = scene.rounding.unit == Unit::inch;
   const Rounding coarse{scene.rounding.unit, inch ? inches(1) : millimetres(10)};
   const std::string out = with_unit(millimetres(spot.out), coarse);

@@ -63,7 +63,7 @@ Drawing outline_drawing(const PieceView& piece) {
   Drawing drawing;
   drawing.name = piece.name;
   drawing.title = piece.name;
-  drawing.description = "Outlines in millimetres, seen from the front.";
+  drawing.description = "Outlines in millimeters, seen from the front.";
   drawing.add("outline", Polyline{piece.outline, true, LineKind::normal}, piece.name);
   if (!piece.blank.empty())
     drawing.add("blank", Polyline{piece.blank, true, LineKind::dashed}, "blank");

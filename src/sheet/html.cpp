@@ -10,7 +10,7 @@
 namespace nook {
 namespace {
 
-// Canvases in CSS millimetres: a phone 390 px wide less its margins, and a sheet of paper.
+// Canvases in CSS millimeters: a phone 390 px wide less its margins, and a sheet of paper.
 constexpr Canvas kNarrow{94, 150, 3.4};
 constexpr Canvas kWide{180, 190, 4};
 constexpr Canvas kWideOnePage{180, 95, 4};

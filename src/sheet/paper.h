@@ -19,7 +19,7 @@ struct NoPaper : std::runtime_error {
 /// does not pay for it. Throws NoPaper.
 std::string pdf(const std::vector<Drawing>& pages, const std::string& title);
 
-/// A PNG on white, `dots` to a millimetre of paper. Throws NoPaper.
+/// A PNG on white, `dots` to a millimeter of paper. Throws NoPaper.
 std::string png(const Drawing& drawing, double dots);
 
 }  // namespace nook

@@ -17,7 +17,7 @@ Drawing piece_picture(const PieceView& piece, const Canvas& canvas, const Roundi
 /// The gaps along its edges, drawn large by the printed factor outside the outline they belong to.
 Drawing gap_drawing(const PieceView& piece, const Canvas& canvas, const Rounding& rounding);
 
-/// The outlines alone in real millimetres, as for DXF: layers "outline", "blank", "cutouts",
+/// The outlines alone in real millimeters, as for DXF: layers "outline", "blank", "cutouts",
 /// "holes".
 Drawing outline_drawing(const PieceView& piece);
 

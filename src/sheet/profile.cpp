@@ -91,7 +91,7 @@ void draw_stray(Draft& draft, const std::vector<Stray>& strays, const Axis& axis
   draft.drawing.add("found", Polyline{found, false, LineKind::heavy}, "as found");
 }
 
-// One, two or five times a power of ten, so that `most` millimetres of paper are not exceeded.
+// One, two or five times a power of ten, so that `most` millimeters of paper are not exceeded.
 int round_factor(double largest) {
   int best = 1;
   for (int factor : {1, 2, 5, 10, 20, 50, 100})

@@ -8,7 +8,7 @@
 
 namespace nook {
 
-/// The answer `room`; numbers in millimetres and degrees, not rounded; null where nothing is known.
+/// The answer `room`; numbers in millimeters and degrees, not rounded; null where nothing is known.
 Json room_json(const RoomReport& report, const std::string& job);
 
 }  // namespace nook

@@ -1,4 +1,4 @@
-// Readings in columns; residuals and statistics in millimetres.
+// Readings in columns; residuals and statistics in millimeters.
 #include "sheet/room_table.h"
 
 #include <fmt/format.h>

@@ -6,7 +6,7 @@
 namespace nook {
 namespace {
 
-/// Texts in JSON: tenths of a millimetre, which tell limits like 88.9 mm apart.
+/// Texts in JSON: tenths of a millimeter, which tell limits like 88.9 mm apart.
 Rounding rounding() {
   return {Unit::mm, millimetres(0.1)};
 }

@@ -8,7 +8,7 @@
 
 namespace nook {
 
-/// The answer `safety`; its texts give lengths in millimetres.
+/// The answer `safety`; its texts give lengths in millimeters.
 Json safety_json(const SafetyAnswer& answer, const std::string& job);
 /// The same as text, for those who do not see the library.
 std::string safety_json_text(const SafetyAnswer& answer, const std::string& job);

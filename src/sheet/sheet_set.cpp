@@ -26,7 +26,7 @@ namespace nook {
 namespace {
 
 constexpr Canvas kPicture{180, 200, 4};
-constexpr double kDots = 6;  // of a PNG to a millimetre: 150 to the inch
+constexpr double kDots = 6;  // of a PNG to a millimeter: 150 to the inch
 
 class Files {
  public:

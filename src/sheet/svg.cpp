@@ -22,7 +22,7 @@ const char* name_of(Paint paint) {
   return kPaintClass[static_cast<std::size_t>(paint)];
 }
 
-// To a thousandth of a millimetre of paper, without trailing zeros and without -0.
+// To a thousandth of a millimeter of paper, without trailing zeros and without -0.
 std::string number(double x) {
   std::string text = fmt::format("{:.3f}", x);
   text.erase(text.find_last_not_of('0') + 1);

@@ -334,7 +334,7 @@ Polygon polygon_of(const Ring& ring) {
 }
 
 Regions regions_of(const std::vector<Shape>& shapes) {
-  // The default, 1e-5, would lose a hundredth of a millimetre on a wall. The setting is per thread.
+  // The default, 1e-5, would lose a hundredth of a millimeter on a wall. The setting is per thread.
   Number::set_relative_precision_of_to_double(1e-15);
   Regions regions;
   for (const Shape& shape : shapes) {

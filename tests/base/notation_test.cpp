@@ -233,7 +233,7 @@ TEST_CASE("notation: each fault has its place in characters and its code") {
   }
 }
 
-TEST_CASE("notation: a fraction in a metric file is refused, not read as millimetres") {
+TEST_CASE("notation: a fraction in a metric file is refused, not read as millimeters") {
   CHECK(fault("41 3/8", Unit::mm).code == "fraction-in-metric");
   CHECK(mm("41 3/8 in", Unit::mm) == Approx(41.375 * kInch));
 }

@@ -17,7 +17,7 @@ def flat(text):
 
 
 def mm(text, unit):
-    """`41 3/8` or `1042` in millimetres."""
+    """`41 3/8` or `1042` in millimeters."""
     return float(sum(Fraction(part) for part in text.split())) * {"inch": 25.4, "mm": 1, "cm": 10}[unit]
 
 

@@ -81,7 +81,7 @@ class Units(unittest.TestCase):
     def test_texts_in_json_follow_and_figures_do_not(self):
         for job, unit, foreign in (("lookout", "mm", INCH), ("corner-desk", "mm", INCH), ("window-bench", "inch", METRIC)):
             for command, *options in COMMANDS:
-                if command in ("safety", "check", "survey"):  # cautions speak millimetres in JSON
+                if command in ("safety", "check", "survey"):  # cautions speak millimeters in JSON
                     continue
                 with self.subTest(job=job, command=command):
                     own = answer(command, f"rooms/{job}", *options)

@@ -212,7 +212,7 @@ TEST_CASE("holes: shims count into the depth and the strength") {
   CHECK(*longer.strength[0].capacity_n < *tight.strength[0].capacity_n);
 }
 
-TEST_CASE("holes: metric jobs stand on whole millimetres") {
+TEST_CASE("holes: metric jobs stand on whole millimeters") {
   Bench bench = two_studs();
   bench.survey.units = Unit::mm;
   const DrillAnswer drilled = bench.drilled();

@@ -77,7 +77,7 @@ TEST_CASE("withdrawal: AWC solved example E2.3 - 1/2 x 4 lag through 1.5 in hold
 
 TEST_CASE("ultimate withdrawal: USDA Wood Handbook (from memory) - both units say the same",
           "[reference]") {
-  // 15,700 G^2 D L in inches and pounds; 108.25 G^2 D L in millimetres and newtons.
+  // 15,700 G^2 D L in inches and pounds; 108.25 G^2 D L in millimeters and newtons.
   const double newtons_per_pound = 4.4482216;
   CHECK_THAT(15700 * newtons_per_pound / (25.4 * 25.4), Catch::WithinAbs(108.25, .005));
   // The design value is that over a factor between 5 and 6.

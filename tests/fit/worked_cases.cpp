@@ -1,4 +1,4 @@
-// Cases worked out by hand with ordinary geometry; inches in the words, millimetres in the code.
+// Cases worked out by hand with ordinary geometry; inches in the words, millimeters in the code.
 #include <catch2/catch.hpp>
 
 #include "fit/rooms_by_hand.h"

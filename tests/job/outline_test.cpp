@@ -68,7 +68,7 @@ TEST_CASE("outline: the sweep agrees with dense sampling on random rings", "[pro
   for (int round = 0; round < 60; ++round) {
     Polygon ring(4 + round % 3);
     for (Vec2& p : ring) p = {spot(random), spot(random)};
-    // Sampling every half millimetre sees a crossing as a distance below one, and no crossing
+    // Sampling every half millimeter sees a crossing as a distance below one, and no crossing
     // hides.
     const bool near = any_edges_near(ring, 0.8);
     const bool met = first_meeting({ring}).has_value();

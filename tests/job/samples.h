@@ -10,7 +10,7 @@ std::string test_file(const std::string& name);
 
 /// A corner with every kind of entry, inches.
 extern const std::string kRoom;
-/// Three walls, millimetres.
+/// Three walls, millimeters.
 extern const std::string kAlcove;
 /// The lookout, inches.
 extern const std::string kDesign;

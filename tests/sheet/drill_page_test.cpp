@@ -144,7 +144,7 @@ TEST_CASE("drill page: the mirrored wall swaps left and right and nothing else")
   CHECK(without_blanks(swapped) == without_blanks(right));
 }
 
-TEST_CASE("drill page: bits are the next size below, in 64ths or half millimetres") {
+TEST_CASE("drill page: bits are the next size below, in 64ths or half millimeters") {
   CHECK(bit_for(3.378, usual_rounding(Unit::inch)) == "1/8\"");
   CHECK(bit_for(inches(1.0 / 8).mm, usual_rounding(Unit::inch)) == "1/8\"");
   CHECK(bit_for(3.378, usual_rounding(Unit::mm)) == "3.0 mm");

@@ -13,7 +13,7 @@ struct Pixels {
   int width = 0, height = 0;
   std::vector<unsigned char> grey;
 
-  /// Millimetres of the page in one pixel.
+  /// Millimeters of the page in one pixel.
   static constexpr double kMillimetres = 25.4 / 300;
   bool dark(int x, int y) const { return grey[static_cast<std::size_t>(y) * width + x] < 128; }
 };

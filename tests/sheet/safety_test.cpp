@@ -68,7 +68,7 @@ TEST_CASE("safety page: verdict and counts, each caution with its source, who de
         "person decide.\n");
 }
 
-TEST_CASE("safety page: in millimetres limits keep their published figure") {
+TEST_CASE("safety page: in millimeters limits keep their published figure") {
   Style style;
   style.rounding = usual_rounding(Unit::mm);
   const std::string text = safety_text({Verdict::does_not_fit, {trap()}}, style);
@@ -141,7 +141,7 @@ TEST_CASE("safety page: the same of several pieces is said once") {
   CHECK(text.find("5 cautions") == std::string::npos);  // all six are counted
 }
 
-TEST_CASE("safety JSON: the opening, the keys of each caution, millimetres not rounded") {
+TEST_CASE("safety JSON: the opening, the keys of each caution, millimeters not rounded") {
   const Json json = safety_json(answer(), "rooms/lookout");
   CHECK(json["answer"] == "safety");
   CHECK(json["job"] == "rooms/lookout");

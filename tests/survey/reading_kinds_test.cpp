@@ -107,7 +107,7 @@ TEST_CASE("square: a gap at the tip is an open corner, at the heel a closed one"
   }
 }
 
-TEST_CASE("angle finder: 0.8 mm over its blade, shown as millimetres at the blade's end") {
+TEST_CASE("angle finder: 0.8 mm over its blade, shown as millimeters at the blade's end") {
   SurveyBuilder b;
   b.survey.flatness.sd = millimetres(0);
   b.angle(0, 91.3, 300);

@@ -9,7 +9,7 @@
 
 namespace nook::test {
 
-/// Millimetres throughout. Ids are those that a file would give.
+/// Millimeters throughout. Ids are those that a file would give.
 class SurveyBuilder {
  public:
   explicit SurveyBuilder(std::vector<std::string> walls = {"left", "right"});
