@@ -223,6 +223,30 @@ void add_cuts(const Asked& asked, List& list) {
     list.push_back(refitted(asked, Work::filler, Fitting::filler, "close it with a filler strip"));
 }
 
+std::string work_words(Fitting by, bool notch) {
+  const auto closing = [by] {
+    switch (by) {
+      case Fitting::filler:
+        return "close it with a filler strip";
+      case Fitting::trim:
+        return "cover it with trim";
+      case Fitting::taper:
+        return "taper it there";
+      case Fitting::scribe:
+        return "scribe it there";
+      case Fitting::shim:
+        return "shim it there";
+      case Fitting::caulk:
+        return "caulk it there";
+      case Fitting::butt:
+      case Fitting::clear:
+        break;
+    }
+    return "let it butt there";
+  };
+  return (notch ? "notch it there, then " : "") + std::string(closing());
+}
+
 }  // namespace
 
 std::vector<Ladder> refittings(const Flaw& flaw, const ContactFit& contact) {
@@ -238,7 +262,7 @@ std::vector<Ladder> refittings(const Flaw& flaw, const ContactFit& contact) {
                          {{contact.part,
                            fitting_words(by, notch),
                            flaw.text,
-                           fmt::format("{} it there", fitting_words(by, notch)),
+                           work_words(by, notch),
                            {ContactRefitted{contact.contact, by, notch}}}}});
   return found;
 }

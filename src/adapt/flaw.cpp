@@ -92,9 +92,10 @@ void add_clearances(Writer& w) {
   for (int i = 0; i < static_cast<int>(w.answer.clearances.size()); ++i) {
     const ClearanceFit& c = w.answer.clearances[i];
     const double spare = c.least_mm - c.needed_mm;
+    const bool into = c.least_mm < 0;
     const std::string words =
-        fmt::format("{}: {} from the {}{}, {} is the least", c.part, w.length(c.least_mm), c.from,
-                    w.give(c.sd_mm), w.length(c.needed_mm));
+        fmt::format("{}: {} {} the {}{}, {} is the least", c.part, w.length(std::abs(c.least_mm)),
+                    into ? "into" : "from", c.from, w.give(c.sd_mm), w.length(c.needed_mm));
     w.findings.push_back({Flaw::Kind::clearance, i, key_of("clearance", c.part, c.from, 0), words,
                           c.verdict, std::max(0.0, -spare), c.chance, c.sd_mm,
                           c.needed_mm > 0 ? spare + kTouching : kNoMeeting});

@@ -135,6 +135,8 @@ void fill_known(const FitInput& input, FitAnswer& answer) {
   answer.undecided = find_open(trials, *settled.site, answer.contacts);
   answer.chance = holds.chance();
   answer.verdict = holds.verdict(input.sure);
+  for (const NotchFit& n : answer.notches)
+    if (!n.ruins.empty()) answer.verdict = Verdict::does_not_fit;
   for (const GroupFit& g : answer.groups)
     if (g.still_moves_mm > 0) answer.verdict = worse(answer.verdict, Verdict::cannot_tell);
   for (const ContactFit& c : answer.contacts)

@@ -90,6 +90,7 @@ struct NotchFit {
   };
   std::vector<Step> steps;
   std::vector<std::string> warnings;  // too little wood left, reaches a cutout, cuts a corner off
+  std::string ruins;                  // the warning after which the piece is another one, or none
 };
 
 /// The least distance of a piece to something it must not, or does not, touch.

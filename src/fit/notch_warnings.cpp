@@ -1,6 +1,8 @@
 // Rays from the notch's inner sides into the wood, and pieces counted before and after.
 #include "fit/notch_warnings.h"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <cmath>
 
@@ -31,20 +33,31 @@ class Weakness {
     wide_ = grown(hull_of(notch.polygon), kLittleWood);
   }
 
+  // What makes another piece of it: the last of such words; empty where nothing does.
+  std::string ruins(const std::vector<std::string>& words) const {
+    std::string last;
+    for (const std::string& word : words)
+      if (word.starts_with(kLoses) || word.starts_with(kParts)) last = word;
+    return last;
+  }
+
   std::vector<std::string> words() const {
     std::vector<std::string> words;
     add_cutouts(words);
     add_lost_edges(words);
     if (parts_without(alone_, notch_.polygon) > alone_.size())
-      words.push_back("cuts the piece in two");
+      words.push_back(kParts);
     else if (others_ && parts_without(wood_, notch_.polygon) > wood_.size())
-      words.push_back("cuts the piece in two, together with its other notches");
+      words.push_back(std::string(kParts) + ", together with its other notches");
     else if (!add_thin_wood(words) && parts_without(alone_, wide_) > alone_.size())
       words.push_back("leaves a neck of less than " + little_);
     return words;
   }
 
  private:
+  static constexpr const char* kLoses = "takes the whole";
+  static constexpr const char* kParts = "cuts the piece in two";
+
   // A hole that the cut does not come near parts nothing: it is not looked at.
   static std::size_t parts_without(Regions wood, const Polygon& cut) {
     for (Region& region : wood)
@@ -72,7 +85,7 @@ class Weakness {
     if (left.empty()) return;
     const Box2 now = box_of(left);
     const auto look = [&](double lost, const char* edge) {
-      if (lost > kOnBorder) words.push_back(std::string("takes the whole ") + edge + " edge off");
+      if (lost > kOnBorder) words.push_back(fmt::format("{} {} edge off", kLoses, edge));
     };
     look(now.low.x - whole.low.x, "left");
     look(whole.high.x - now.high.x, "right");
@@ -121,9 +134,13 @@ class Weakness {
 }  // namespace
 
 void warn_of_notches(const Trials& trials, std::vector<NotchFit>& notches) {
-  std::vector<std::vector<std::string>> words;
-  for (const NotchFit& notch : notches) words.push_back(Weakness(trials, notches, notch).words());
-  for (std::size_t k = 0; k < notches.size(); ++k) notches[k].warnings = std::move(words[k]);
+  std::vector<NotchFit> told = notches;
+  for (NotchFit& notch : told) {
+    const Weakness weakness(trials, notches, notches[&notch - told.data()]);
+    notch.warnings = weakness.words();
+    notch.ruins = weakness.ruins(notch.warnings);
+  }
+  notches = std::move(told);
 }
 
 }  // namespace nook

@@ -66,7 +66,10 @@ std::optional<int> RoomFile::wall(const Node& value, std::string_view name) {
   const auto text = source.text(value, name);
   if (!text) return std::nullopt;
   if (!text->empty() && walls.holds(*text)) return walls.number(*text);
-  if (walls.holds("")) return std::nullopt;  // a wall whose name has a fault of its own
+  if (walls.holds("")) {  // a wall whose name has a fault of its own
+    source.leave_unread();
+    return std::nullopt;
+  }
   const auto& all = walls.all();
   const std::string named = all.empty() ? "the file has no [[wall]]"
                             : all.size() > 8

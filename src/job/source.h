@@ -45,6 +45,8 @@ class Source {
                     std::string otherwise) const;
   /// How many values have gone wrong so far: what was read while it grew is not sound.
   std::size_t troubles() const { return troubles_; }
+  /// What a fault told elsewhere leaves unread is no second fault, nor sound.
+  void leave_unread() { ++troubles_; }
   bool sound_since(std::size_t troubles) const { return troubles_ == troubles; }
   /// The faults, sorted; none when the file is sound.
   Diagnostics faults() &&;

@@ -170,12 +170,20 @@ class DrillPage {
     for (const Hole& x : joint.holes) places.push_back(length(x.from_end_mm));
     const std::string row = h.from_edge_mm == 0
                                 ? fmt::format("out of its {} end", h.edge)
-                                : fmt::format("{} from the {}", length(h.from_edge_mm), h.edge);
+                                : fmt::format("{} from the {}", edges_of(joint), h.edge);
     std::string words = fmt::format("{}, {}; from the {} {}; bit {}, {} in the wood",
                                     screws(joint.holes.size()), row, h.end, fmt::join(places, ", "),
                                     bit_for(h.pilot_mm, style_.rounding), at_most(h.embedment_mm));
     for (const std::string& warning : h.warnings) words += "; " + warning;
     return words;
+  }
+  // How far the row runs from its edge; hole by hole where it does not run along it.
+  std::string edges_of(const JointDrill& joint) const {
+    std::vector<std::string> all;
+    for (const Hole& x : joint.holes) all.push_back(length(x.from_edge_mm));
+    const bool alike = std::all_of(all.begin(), all.end(),
+                                   [&](const std::string& edge) { return edge == all.front(); });
+    return alike ? all.front() : fmt::format("{}", fmt::join(all, ", "));
   }
   static std::string screws(std::size_t count) {
     return count == 1 ? "1 screw" : fmt::format("{} screws", count);

@@ -241,6 +241,11 @@ Finding not_known(const FitAnswer& fit) {
           "'nookfit room' names what is missing"};
 }
 
+Finding finding_of(const NotchFit& n) {
+  return {Verdict::does_not_fit, 0, fmt::format("{}, its notch for the {}", n.part, n.around),
+          n.ruins, "end the piece short of it, move it away, or leave the notch out there"};
+}
+
 }  // namespace
 
 std::vector<Finding> fit_findings(const FitAnswer& fit, const Style& style) {
@@ -251,6 +256,8 @@ std::vector<Finding> fit_findings(const FitAnswer& fit, const Style& style) {
   for (const GroupFit& g : fit.groups)
     if (g.still_moves_mm > 0) findings.push_back(finding_of(g, style));
   for (const ContactFit& c : fit.contacts) findings.push_back(contact_finding(fit, c, style));
+  for (const NotchFit& n : fit.notches)
+    if (!n.ruins.empty()) findings.push_back(finding_of(n));
   for (const CoveredFit& c : fit.covered) findings.push_back(finding_of(c, style));
   for (const ClearanceFit& c : fit.clearances)
     if ((c.needed_mm > 0 || c.verdict != Verdict::fits) && !told_by_contact(fit, c))

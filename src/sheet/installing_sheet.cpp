@@ -134,17 +134,32 @@ std::vector<SheetTable> tables_once(const std::vector<BenchWork>& all) {
   return tables;
 }
 
+// The ends of a stick are its left and right, its edges bottom and top, however a row of holes in
+// it runs.
+Hole as_on_the_piece(Hole hole, const SheetJob& job, const std::string& part) {
+  const bool across = hole.end == "bottom" || hole.end == "top";
+  for (const Piece& piece : job.fit().pieces)
+    if (across && piece.name == part &&
+        job.scene.design->stock[piece.drawn->stock].kind == StockKind::lumber) {
+      std::swap(hole.end, hole.edge);
+      std::swap(hole.from_end_mm, hole.from_edge_mm);
+    }
+  return hole;
+}
+
 SheetSection joints_section(const SheetJob& job) {
   std::vector<BenchWork> all;
   std::map<std::string, std::size_t> lettered;
   for (const JointDrill& joint : job.drill().parts)
-    for (const Hole& hole : joint.holes)
+    for (const Hole& drilled : joint.holes) {
+      const Hole hole = as_on_the_piece(drilled, job, joint.part);
       table_for(all, joint.part,
                 fmt::format("bit {}, flag it {} from its tip",
                             bit_for(hole.pilot_mm, job.style.rounding), job.said(hole.depth_mm)))
           .rows.push_back({letter_of(lettered[joint.part]++), joint.to,
                            fmt::format("{} from the {}", job.bare(hole.from_end_mm), hole.end),
                            fmt::format("{} from the {}", job.bare(hole.from_edge_mm), hole.edge)});
+    }
   SheetSection section{"Screws from piece to piece, bored on the bench", {}};
   for (SheetTable& table : tables_once(all)) section.blocks.push_back(std::move(table));
   if (SheetList list{bench_warnings(job.drill().parts)}; !list.items.empty())

@@ -62,8 +62,11 @@ std::vector<Alike> gathered(const SafetyAnswer& answer, const Style& style) {
 std::string said(const Alike& group, const Style& style) {
   const std::string text = spoken(group.front()->text, style.rounding);
   std::vector<std::string> same, others;
-  for (const Caution* caution : group)
-    (spoken(caution->text, style.rounding) == text ? same : others).push_back(caution->where);
+  for (const Caution* caution : group) {
+    auto& places = spoken(caution->text, style.rounding) == text ? same : others;
+    if (std::find(places.begin(), places.end(), caution->where) == places.end())
+      places.push_back(caution->where);
+  }
   std::string words = fmt::format("{}: {}", names_said(same, "; "), text);
   if (!others.empty()) words += " As much: " + names_said(others, "; ") + ".";
   return words;

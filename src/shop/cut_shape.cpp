@@ -57,7 +57,7 @@ bool is_shaped(const Polygon& outline) {
   const Box2 b = box_of(outline);
   const Vec2 size = b.high - b.low;
   const Vec2 ends[] = {b.low, {b.high.x, b.low.y}, b.high, {b.low.x, b.high.y}};
-  return std::any_of(std::begin(kAround), std::end(kAround), [&](Corner corner) {
+  return std::any_of(std::begin(kAround), std::end(kAround), [&](PieceCorner corner) {
     return norm(outline[vertex_at(outline, corner)] - ends[corner]) >
            kFar * std::min(size.x, size.y);
   });
@@ -93,7 +93,7 @@ CutShape cut_shape(const PieceAsCut& piece, const NeededPiece& needed, double sd
 
 std::array<Vec2, 4> corners_of(const Polygon& outline, const Polygon& needed) {
   std::array<Vec2, 4> corners;
-  for (const Corner corner : kAround) corners[corner] = outline[vertex_at(needed, corner)];
+  for (const PieceCorner corner : kAround) corners[corner] = outline[vertex_at(needed, corner)];
   return corners;
 }
 

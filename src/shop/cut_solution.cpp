@@ -47,7 +47,7 @@ CornerVector within_reach(CornerVector off, const Polygon& outline) {
   constexpr double kOutward = 6000;  // mm. Chosen
   const Vec2 size = box_of(outline).high - box_of(outline).low;
   for (double& x : off) x = std::clamp(x, -kOutward, kOutward);
-  const auto keep_apart = [&](Corner near, Corner far, int axis) {
+  const auto keep_apart = [&](PieceCorner near, PieceCorner far, int axis) {
     const double most = (axis == 0 ? size.x : size.y) * (1 - kLeast);
     off[2 * far + axis] = std::max(off[2 * far + axis], off[2 * near + axis] - most);
   };

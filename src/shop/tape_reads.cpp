@@ -9,7 +9,7 @@ namespace nook {
 namespace {
 
 constexpr double kProbe = 0.01;  // mm, step of a numerical slope. Chosen
-constexpr Corner kDiagonals[2][2] = {{lower_left, upper_right}, {lower_right, upper_left}};
+constexpr PieceCorner kDiagonals[2][2] = {{lower_left, upper_right}, {lower_right, upper_left}};
 
 // `astray`: what it reads when it is taken kAstray aside, mm.
 void add(std::vector<Taped>& all, const CheckedAt& reading, const Taped& one, double astray) {
@@ -33,7 +33,7 @@ void add_chords(std::vector<Taped>& all, const std::vector<CheckedAt>& readings,
 
 }  // namespace
 
-size_t vertex_at(const Polygon& outline, Corner corner) {
+size_t vertex_at(const Polygon& outline, PieceCorner corner) {
   const Box2 b = box_of(outline);
   const Vec2 ends[] = {b.low, {b.high.x, b.low.y}, b.high, {b.low.x, b.high.y}};
   size_t best = 0;

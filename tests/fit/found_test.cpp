@@ -325,6 +325,8 @@ TEST_CASE("notch: one that takes a whole edge off is warned of") {
   REQUIRE_FALSE(f.notches.empty());
   const auto& words = f.notches[0].warnings;
   CHECK(std::count(words.begin(), words.end(), "takes the whole bottom edge off") == 1);
+  CHECK(f.notches[0].ruins == "takes the whole bottom edge off");
+  CHECK(f.verdict == Verdict::does_not_fit);
 }
 
 TEST_CASE("edge-cannot-meet: a beam that only lies along a post does not run into it",
