@@ -12,29 +12,43 @@
 namespace nook {
 namespace {
 
-// A panel's name and size in its middle, on one line or the size under the name, turned where it is
-// laid upright; beside it where none of these has room.
-void add_words(Draft& draft, const LaidPanel& panel, const PageBox& box,
-               std::vector<Label>& labels) {
-  const std::string size =
-      fmt::format("{} by {}", draft.bare(panel.width), draft.bare(panel.length));
-  const std::string both = panel.part + ", " + size, name = "label " + panel.part;
+// A panel's name and size.
+struct PanelWords {
+  std::string part, size;
+  std::string both() const { return part + ", " + size; }
+  std::string name() const { return "label " + part; }
+};
+
+// In its middle at a size of type, on one line or the size under the name, turned where it is laid
+// upright; false where none of these has room.
+bool put_inside(Draft& draft, const PanelWords& words, const PageBox& box, double em) {
   const Vec2 middle = 0.5 * (box.low + box.high);
-  const double across = box.high.x - box.low.x, up = box.high.y - box.low.y, em = draft.text();
-  const double wide = width_of(both, em);
-  const double wider = std::max(width_of(panel.part, em), width_of(size, em));
+  const double across = box.high.x - box.low.x, up = box.high.y - box.low.y;
+  const double wider = std::max(width_of(words.part, em), width_of(words.size, em));
   for (const bool turned : {false, true}) {
     const double along = turned ? up : across, room = turned ? across : up;
     const Vec2 half_line = 0.6 * em * (turned ? Vec2{-1, 0} : Vec2{0, 1});
-    const auto put = [&](Vec2 at, const std::string& words) {
-      draft.drawing.add("labels", Text{at, words, em, Align::middle, turned ? 90.0 : 0.0}, name);
+    const auto put = [&](Vec2 at, const std::string& text) {
+      draft.drawing.add("labels", Text{at, text, em, Align::middle, turned ? 90.0 : 0.0},
+                        words.name());
     };
-    if (wide < along && room > em) return put(middle, both);
+    if (width_of(words.both(), em) < along && room > em) return put(middle, words.both()), true;
     if (wider >= along || room <= 2.5 * em) continue;
-    put(middle + half_line, panel.part);
-    return put(middle - half_line, size);
+    put(middle + half_line, words.part);
+    return put(middle - half_line, words.size), true;
   }
-  labels.push_back({both, middle, 0, false, 0, name});
+  return false;
+}
+
+// Inside, in smaller type where it must be; else beside it.
+void add_words(Draft& draft, const LaidPanel& panel, const PageBox& box,
+               std::vector<Label>& labels) {
+  constexpr double kSmaller = 0.7;  // as in the notes of a drawing; chosen
+  const PanelWords words{
+      panel.part, fmt::format("{} by {}", draft.bare(panel.width), draft.bare(panel.length))};
+  for (const double em : {draft.text(), kSmaller * draft.text()})
+    if (put_inside(draft, words, box, em)) return;
+  labels.push_back({words.both(), 0.5 * (box.low + box.high), 0, false, 0, words.name()});
 }
 
 }  // namespace

@@ -56,3 +56,15 @@ TEST_CASE("layout: each panel's words lie on it, turned where it stands upright"
   CHECK(words["plug"].all == 1);  // told beside it
   CHECK(words["plug"].inside == 0);
 }
+
+TEST_CASE("layout: where the usual type has no room the words are smaller, not beside the panel") {
+  // A panel of 22 1/2 in on a page as wide as a phone.
+  SheetPlan laid;
+  laid.length = 2438.4, laid.width = 1219.2;
+  laid.sheets = {{{"shelf", 0, 0, 571.5, 577.85}}};
+  const Rounding inches = usual_rounding(Unit::inch);
+  const Drawing drawing = layout_drawing(laid, 0, "ply", {120, 230, 4}, inches);
+  auto words = words_on(laid, drawing);
+  CHECK(words["shelf"].all == 2);
+  CHECK(words["shelf"].inside == 2);
+}
