@@ -70,12 +70,12 @@ class JointMaker {
     out_.wood_depth = out_.drill.holes.empty() ? deep : std::min(out_.wood_depth, deep);
     if (sunk <= 0)
       refuse(fmt::format("a {} screw does not reach it", say_.length(length)),
-             fmt::format("use one of {}", say_.at_least(length - sunk + least_hold_)));
+             fmt::format("use one of {}", say_.screw(say_.sold_from(length - sunk + least_hold_))));
     else if (sunk >= deep)
-      refuse(
-          fmt::format("a {} screw comes out of the far side, {} deep in {} of wood",
-                      say_.length(length), say_.length(sunk), say_.length(deep)),
-          fmt::format("use one of {} at most", say_.at_most(length - (sunk - deep) - say_.step())));
+      refuse(fmt::format("a {} screw comes out of the far side, {} deep in {} of wood",
+                         say_.length(length), say_.length(sunk), say_.length(deep)),
+             fmt::format("use one of {} at most",
+                         say_.screw(say_.sold_up_to(length - (sunk - deep) - say_.step()))));
     return sunk > 0 && sunk < deep;
   }
 
@@ -122,8 +122,9 @@ class JointMaker {
   std::string instead(double sunk) const {
     const double length = fastening_.screw.length.mm;
     if (meeting_.by_edge) return {};
-    if (out_.wood_depth <= least_hold_ + say_.step()) return ": use a thinner one";
-    return fmt::format(": use one of {}", say_.at_least(length + least_hold_ - sunk));
+    const double longer = say_.sold_from(length + least_hold_ - sunk);
+    if (out_.wood_depth <= sunk + longer - length + say_.step()) return ": use a thinner one";
+    return ": use one of " + say_.screw(longer);
   }
 
   void measure(Hole& h, const RowPlace& place, const JointRow& row) const {

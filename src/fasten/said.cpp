@@ -37,4 +37,24 @@ std::string Saying::load(double newtons) const {
   return fmt::format("{:.0f} {}", value == 0 ? 0 : value, pounds ? "lb" : "kg");
 }
 
+namespace {
+
+// From one sold length to the next.
+double step_at(double mm, Unit unit) {
+  if (unit == Unit::inch) return kMillimetresPerInch / (mm <= 3 * kMillimetresPerInch ? 4 : 2);
+  return mm <= 60 ? 5 : 10;
+}
+
+}  // namespace
+
+double Saying::sold_from(double mm) const {
+  const double step = step_at(mm, rounding.unit);
+  return std::ceil(mm / step - 1e-9) * step;
+}
+
+double Saying::sold_up_to(double mm) const {
+  const double step = step_at(mm, rounding.unit);
+  return std::floor(mm / step + 1e-9) * step;
+}
+
 }  // namespace nook

@@ -27,6 +27,10 @@ struct Saying {
   /// Length or thickness of a screw: in millimeters where the job is in centimeters (common
   /// practice, no source).
   std::string screw(double mm) const;
+  /// The next screw that is sold, mm, no shorter or no longer: by quarter inches up to 3 in and
+  /// halves beyond, by 5 mm up to 60 and 10 beyond (common practice, no source).
+  double sold_from(double mm) const;
+  double sold_up_to(double mm) const;
   /// `363 lb`, `165 kg`: of a force in newtons.
   std::string load(double newtons) const;
   /// `grid` in millimeters.

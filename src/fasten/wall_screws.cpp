@@ -123,13 +123,15 @@ class ScrewSetter {
     if (s.embedment <= 0)
       return refuse(
           {h_.piece.name, fmt::format("a {} screw does not reach the stud", say_.length(length)),
-           "use one of " + say_.at_least(length - s.embedment + h_.distances.least_hold)});
+           "use one of " +
+               say_.screw(say_.sold_from(length - s.embedment + h_.distances.least_hold))});
     if (depth && s.embedment >= depth->mm)
       return refuse(
           {h_.piece.name,
            fmt::format("a {} screw comes out of the far side of the stud", say_.length(length)),
-           fmt::format("use one of {} at most",
-                       say_.at_most(length - s.embedment + depth->mm - say_.step()))});
+           fmt::format(
+               "use one of {} at most",
+               say_.screw(say_.sold_up_to(length - s.embedment + depth->mm - say_.step())))});
     return true;
   }
   bool refuse(Unreachable why) {

@@ -141,7 +141,7 @@ TEST_CASE("holes: screws too short or too long are refused with the length to us
   CHECK(answer.walls[0].holes.empty());
   REQUIRE(answer.unreachable.size() == 1);
   // 1 1/4 + 1/2 + 6 D: 2.89, to the next sixteenth.
-  CHECK(answer.unreachable[0].advice == "use one of 2 15/16\"");
+  CHECK(answer.unreachable[0].advice == "use one of 3\"");
   bench.design.fastenings[0].screw.length = inches(6);
   answer = bench.drilled();
   CHECK(answer.walls[0].holes.empty());
@@ -446,4 +446,14 @@ TEST_CASE("holes: where nails found both edges at its height, no probe is asked 
   const DrillAnswer elsewhere = bench.drilled();
   for (const Hole& h : elsewhere.walls[0].holes) CHECK(h.probe_first);
   CHECK(elsewhere.probes.size() == 2);
+}
+
+TEST_CASE("said: a screw that is advised is one that is sold") {
+  const Saying inch(Unit::inch), mm(Unit::mm);
+  CHECK_THAT(inch.sold_from(inches(2.9375).mm), Catch::WithinAbs(inches(3).mm, 1e-9));
+  CHECK_THAT(inch.sold_up_to(inches(3.6875).mm), Catch::WithinAbs(inches(3.5).mm, 1e-9));
+  CHECK_THAT(inch.sold_from(inches(2.25).mm), Catch::WithinAbs(inches(2.25).mm, 1e-9));
+  CHECK_THAT(mm.sold_from(43), Catch::WithinAbs(45, 1e-9));
+  CHECK_THAT(mm.sold_from(62), Catch::WithinAbs(70, 1e-9));
+  CHECK_THAT(mm.sold_up_to(62), Catch::WithinAbs(60, 1e-9));
 }
