@@ -44,10 +44,12 @@ void join_openings(const Job& job, RoomWorked& room) {
   const FitAnswer before = fit({job.survey, *job.design, room.adjustment.room(), room.draws});
   const auto openings = openings_read(job.survey, before, room.adjustment.room(), room.draws);
   if (openings.empty()) return;
-  for (const OpeningRead& opening : openings)
+  for (const OpeningRead& opening : openings) {
+    room.report.names[opening.id] = opening.name;
     if (std::abs(opening.w()) > w_limit())
       room.report.suspects.push_back(
           {{opening.id}, suspect_words(opening, job.survey.said()), opening.adjusted, 0});
+  }
   RoomDrawn built = as_built(room.adjustment.room(), room.draws, openings);
   room.built = std::move(built.room);
   room.draws = std::move(built.draws);

@@ -162,6 +162,8 @@ std::vector<OpeningRead> openings_read(const Survey& survey, const FitAnswer& fi
       const Opening& opening = survey.installed[i].openings[k];
       OpeningRead next;
       next.id = fmt::format("installed[{}].openings[{}]", i, k);
+      next.name = fmt::format("opening between {} and {} (line {})", opening.between[0],
+                              opening.between[1], opening.place.line);
       if (fill_read(survey, opening, next) && fill_foretold(opening, fit, room, draws, next))
         found.push_back(std::move(next));
     }

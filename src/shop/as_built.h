@@ -20,6 +20,7 @@ struct OpeningRead {
   double sd = 0;        // of the reading, and of where the parts at its ends stand
   double adjusted = 0;  // in the adjusted room
   std::vector<double> drawn;
+  std::string name = {};  // "opening between deck and left wall (line 12)"
 
   double foretold_sd() const;
   /// Reading less foretold, over its standard deviation.

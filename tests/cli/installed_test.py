@@ -40,6 +40,14 @@ class Installed(unittest.TestCase):
         self.assertEqual(len(opening), 1, suspects)
         return opening[0]["likely_mm"]
 
+    def test_an_opening_that_cannot_be_right_is_named_in_words(self):
+        self.answer("check", "out = '34', is = '60'")  # writes the job
+        said = subprocess.run([PROGRAM, "check", pathlib.Path(self.holder.name, "job")],
+                              capture_output=True, text=True, timeout=300).stdout
+        words = " ".join(said.split())
+        self.assertIn("opening between right ledger and front panel (line", words)
+        self.assertNotIn("openings[0]", words)
+
     def test_an_opening_moves_the_room_and_makes_it_surer(self):
         before = self.wedge(self.answer("fit"))
         mm = self.foretold()

@@ -139,6 +139,17 @@ TEST_CASE("room page: what the others call a slip is not among what they do not 
   CHECK(text.find("diagonal", from) == std::string::npos);
 }
 
+TEST_CASE("room page: a reading and its repeat are one reading to take again") {
+  RoomReport report = sample();
+  report.names["wall[1].length[0]"] = "right wall, length (line 9)";
+  report.names["wall[1].length[1]"] = "right wall, length, taken again (line 9)";
+  report.suspects = {{{"wall[1].length[0]", "wall[1].length[1]"}, "61\" each time", 1500, 9}};
+  const auto findings = room_findings(report);
+  REQUIRE(findings.size() == 1);
+  CHECK(findings[0].where == reading_name("wall[1].length[0]", report));
+  CHECK(findings[0].next.rfind("take it again", 0) == 0);
+}
+
 TEST_CASE("room page: what cannot be told apart is named together") {
   RoomReport report = sample();
   report.suspects = {{{"corner[0].diagonals[1][0]", "wall[1].length[1]"}, "61\"", 1500, 9}};
