@@ -16,7 +16,8 @@ namespace nook {
 namespace {
 
 constexpr double kNear = 2 * kMillimetresPerInch;  // what is further off is not told. Chosen
-constexpr double kApart = 0.05;                    // mm; nearer than this touches. Chosen
+constexpr double kNextNearest = 12;  // mm; cells further off by that come no nearer. Chosen
+constexpr double kApart = 0.05;      // mm; nearer than this touches. Chosen
 
 // One least distance in every room.
 using Distances = std::map<std::pair<int, std::string>, Tally>;
@@ -47,36 +48,47 @@ Mesh mesh_of(const ObstacleSolid& solid) {
   return prism({section}, solid.corners.back().z);
 }
 
-// The cells of two pieces that are nearest to each other, and what parts them; the pieces as they
-// are seen from outside where those do not meet.
-struct Nearest {
+// Two cells, and what parts them in the adjusted room.
+struct CellPair {
   const CellSolid *a, *b;
-  Apart axis, held_otherwise;  // the axis turns with one of them, or with the other
-
-  // How far apart they are in a draw, where the first one has these corners; `exact`: in the
-  // adjusted room. Of a short block beside a long piece only the piece's way over it counts, not
-  // the block's beyond it: the axis that parts them more is the nearer one.
-  double drawn(double exact, std::span<const Vec3> first, const Frame& frame_a,
-               const Frame& frame_b) const {
-    const double along = std::max(apart_along(axis, first, frame_a, b->corners, frame_b),
-                                  apart_along(held_otherwise, first, frame_a, b->corners, frame_b));
-    return std::max(0.0, axis.distance < 0 ? along : exact + along - axis.distance);
-  }
+  Apart adjusted;
 };
 
-Nearest nearest(const PieceSolid& a, const Frame& frame_a, const PieceSolid& b,
-                const Frame& frame_b) {
-  Nearest best{&a.hull, &b.hull, apart(a.hull, frame_a, b.hull, frame_b), {}};
-  if (best.axis.distance < 0) {
-    best.axis.distance = kReach;
-    for (const CellSolid& ca : a.cells)
-      for (const CellSolid& cb : b.cells)
-        if (const Apart cells = apart(ca, frame_a, cb, frame_b);
-            cells.distance < best.axis.distance)
-          best = {&ca, &cb, cells, {}};
+// The cells of two pieces that may be nearest to each other in some draw, the nearest first; the
+// pieces as they are seen from outside where those do not meet.
+std::vector<CellPair> nearest(const PieceSolid& a, const Frame& frame_a, const PieceSolid& b,
+                              const Frame& frame_b) {
+  const Apart hulls = apart(a.hull, frame_a, b.hull, frame_b);
+  if (hulls.distance >= 0) return {{&a.hull, &b.hull, hulls}};
+  std::vector<CellPair> pairs;
+  for (const CellSolid& ca : a.cells)
+    for (const CellSolid& cb : b.cells)
+      pairs.push_back({&ca, &cb, apart(ca, frame_a, cb, frame_b)});
+  std::sort(pairs.begin(), pairs.end(), [](const CellPair& x, const CellPair& y) {
+    return x.adjusted.distance < y.adjusted.distance;
+  });
+  const double far = pairs.front().adjusted.distance + kNextNearest;
+  std::erase_if(pairs, [&](const CellPair& p) { return p.adjusted.distance > far; });
+  return pairs;
+}
+
+// How far apart two pieces are in a draw that are `exact` apart in the adjusted room. Corners that
+// pass each other are further apart than along any axis, by as much as there. `a`: the first one's
+// cell of a pair, as it is in the draw.
+template <class Cell>
+double drawn(const std::vector<CellPair>& pairs, double exact, Cell a, const Frame& frame_a,
+             const Frame& frame_b) {
+  double least = kReach;
+  for (const CellPair& pair : pairs) {
+    const double before = pair.adjusted.distance;
+    const double past = before < 0 ? 0 : std::max(0.0, exact - before);
+    const CellSolid& there = a(pair);
+    const double enough = least - past;
+    // Along any axis they are never further apart than they are.
+    if (apart_along(pair.adjusted, there.corners, frame_a, pair.b->corners, frame_b) < enough)
+      least = std::min(least, past + apart(there, frame_a, *pair.b, frame_b, enough).distance);
   }
-  best.held_otherwise = held_by_other(best.axis, frame_a, frame_b);
-  return best;
+  return std::max(0.0, least);
 }
 
 class DistanceFinder {
@@ -124,13 +136,14 @@ class DistanceFinder {
   std::optional<Tally> between(int a, int b) const {
     if (!near(a, b)) return std::nullopt;
     const auto& frames = trials_.placings[0].frames;
-    const Nearest cells = nearest(solids_[a], frames[a], solids_[b], frames[b]);
-    if (cells.axis.distance > kNear) return std::nullopt;
+    const std::vector<CellPair> cells = nearest(solids_[a], frames[a], solids_[b], frames[b]);
+    if (cells.front().adjusted.distance > kNear) return std::nullopt;
     Tally tally;
     tally.adjusted = distance(meshes_[a], meshes_[b]);
+    const auto own = [](const CellPair& pair) -> const CellSolid& { return *pair.a; };
     for (int r = 1; r < trials_.rooms(); ++r) {
       const auto& there = trials_.placings[r].frames;
-      tally.add(r, cells.drawn(tally.adjusted, cells.a->corners, there[a], there[b]));
+      tally.add(r, drawn(cells, tally.adjusted, own, there[a], there[b]));
     }
     return tally;
   }
@@ -183,19 +196,21 @@ class DistanceFinder {
   void add_obstacle(int p, std::size_t b, const ObstacleSolid& block, Distances& found) const {
     const Frame& frame = trials_.placings[0].frames[p];
     const PieceSolid solid{block.cell(), {block.cell()}};
-    const Nearest cells = nearest(solid, block.frame, solids_[p], frame);
+    const std::vector<CellPair> cells = nearest(solid, block.frame, solids_[p], frame);
     const auto key = std::pair(p, trials_.layout.obstacles.name(trials_.layout.site, b));
     const auto so_far = found.find(key);
     // Along an axis they are never further apart than they are.
     const double least = so_far == found.end() ? kNear : so_far->second.adjusted;
-    if (cells.axis.distance > least) return;
+    if (cells.front().adjusted.distance > least) return;
     const double exact = distance(placed(mesh_of(block), block.frame), meshes_[p]);
     if (so_far != found.end() && so_far->second.adjusted <= exact) return;
     Tally& tally = found[key];
     tally = {exact, {}};
     for (int r = 1; r < trials_.rooms(); ++r) {
       const ObstacleSolid there = trials_.obstacle(r, b);
-      tally.add(r, cells.drawn(exact, there.corners, there.frame, trials_.placings[r].frames[p]));
+      const CellSolid cell = there.cell();
+      const auto own = [&](const CellPair&) -> const CellSolid& { return cell; };
+      tally.add(r, drawn(cells, exact, own, there.frame, trials_.placings[r].frames[p]));
     }
   }
 

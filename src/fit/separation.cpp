@@ -48,23 +48,25 @@ struct Axes {
   const Frame& frame_b;
 };
 
-// Both ways along every axis that may part two prisms: `look(distance, axis, owner)`, the owner 0
-// or 1 where the axis is square to a face of a or b, else 2.
+// Both ways along every axis that may part two prisms, until one ends it: `look(distance, axis,
+// owner)` says whether to look further; the owner 0 or 1 where the axis is square to a face of a
+// or b, else 2.
 template <class Look>
 void each_axis(const Axes& x, Look look) {
   const auto along = [&](Vec3 axis, int owner) {
     const Reach ra = reach_of(x.a.corners, x.frame_a, axis),
                 rb = reach_of(x.b.corners, x.frame_b, axis);
-    look(rb.low - ra.high, axis, owner);
-    look(ra.low - rb.high, -axis, owner);
+    return look(rb.low - ra.high, axis, owner) && look(ra.low - rb.high, -axis, owner);
   };
-  for (Vec3 n : x.a.normals) along(in_room(x.frame_a, n), 0);
-  for (Vec3 n : x.b.normals) along(in_room(x.frame_b, n), 1);
+  for (Vec3 n : x.a.normals)
+    if (!along(in_room(x.frame_a, n), 0)) return;
+  for (Vec3 n : x.b.normals)
+    if (!along(in_room(x.frame_b, n), 1)) return;
   for (Vec3 ea : x.a.edges)
     for (Vec3 eb : x.b.edges) {
       const Vec3 axis = cross(in_room(x.frame_a, ea), in_room(x.frame_b, eb));
       const double length = norm(axis);
-      if (length > 1e-6) along((1 / length) * axis, 2);
+      if (length > 1e-6 && !along((1 / length) * axis, 2)) return;
     }
 }
 
@@ -88,9 +90,10 @@ double add_parting(const Axes& x, std::vector<Parting>& partings) {
   double most = -std::numeric_limits<double>::infinity();
   each_axis(x, [&](double distance, Vec3 axis, int owner) {
     most = std::max(most, distance);
-    if (distance < -kDrawnOverlap || owner == 2) return;
+    if (distance < -kDrawnOverlap || owner == 2) return true;
     parting.planes.push_back(owner == 0 ? plane_along(x.a, x.frame_a, x.b, axis)
                                         : plane_along(x.b, x.frame_b, x.a, -axis));
+    return true;
   });
   if (most <= kPartingNear && !parting.planes.empty()) partings.push_back(std::move(parting));
   return most;
@@ -123,12 +126,14 @@ PieceSolid solid_of(const Body& body, int piece) {
   return solid;
 }
 
-Apart apart(const CellSolid& a, const Frame& frame_a, const CellSolid& b, const Frame& frame_b) {
+Apart apart(const CellSolid& a, const Frame& frame_a, const CellSolid& b, const Frame& frame_b,
+            double enough) {
   Apart best{-std::numeric_limits<double>::infinity(), {}, false};
   each_axis({a, frame_a, b, frame_b}, [&](double distance, Vec3 axis, int owner) {
     const bool along = distance < 0 && ((a.goes_on && std::abs(dot(axis, frame_a.w)) > kAlong) ||
                                         (b.goes_on && std::abs(dot(axis, frame_b.w)) > kAlong));
     if (!along && distance > best.distance + kSameAxis) best = {distance, axis, owner == 1};
+    return best.distance < enough;
   });
   best.axis = in_frame(best.of_b ? frame_b : frame_a, best.axis);
   return best;
@@ -138,11 +143,6 @@ double apart_along(const Apart& before, std::span<const Vec3> a, const Frame& fr
                    std::span<const Vec3> b, const Frame& frame_b) {
   const Vec3 axis = in_room(before.of_b ? frame_b : frame_a, before.axis);
   return reach_of(b, frame_b, axis).low - reach_of(a, frame_a, axis).high;
-}
-
-Apart held_by_other(const Apart& apart, const Frame& frame_a, const Frame& frame_b) {
-  const Vec3 axis = in_room(apart.of_b ? frame_b : frame_a, apart.axis);
-  return {apart.distance, in_frame(apart.of_b ? frame_a : frame_b, axis), !apart.of_b};
 }
 
 RoomBox box_of(std::span<const Vec3> corners, const Frame& frame) {

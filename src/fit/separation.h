@@ -1,6 +1,7 @@
 // Pieces kept apart: for each pair of convex cells the plane that parts them as drawn.
 #pragma once
 
+#include <limits>
 #include <optional>
 #include <span>
 #include <vector>
@@ -34,13 +35,13 @@ struct Apart {
   Vec3 axis;
   bool of_b = false;
 };
-Apart apart(const CellSolid& a, const Frame& frame_a, const CellSolid& b, const Frame& frame_b);
+/// Looks no further once they are `enough` apart.
+Apart apart(const CellSolid& a, const Frame& frame_a, const CellSolid& b, const Frame& frame_b,
+            double enough = std::numeric_limits<double>::infinity());
 /// How far apart they are along an axis found before; never more than `apart` finds.
 /// Corners as those of a CellSolid.
 double apart_along(const Apart& before, std::span<const Vec3> a, const Frame& frame_a,
                    std::span<const Vec3> b, const Frame& frame_b);
-/// The same axis, turning with the other one of the two.
-Apart held_by_other(const Apart& apart, const Frame& frame_a, const Frame& frame_b);
 
 /// The upright box round a solid where it stands, and how far two such boxes are apart (0 where
 /// they touch or cross): never more than the solids are.

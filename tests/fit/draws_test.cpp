@@ -1,7 +1,12 @@
 // Draws: what nobody can see of a room spreads nothing, what is not known of it does.
+#include <algorithm>
 #include <catch2/catch.hpp>
+#include <random>
 
+#include "fit/body.h"
 #include "fit/rooms_by_hand.h"
+#include "fit/tally.h"
+#include "solid/distance.h"
 
 using namespace nook;
 using namespace nook::by_hand;
@@ -32,7 +37,64 @@ Design short_ledger(double gap) {
   return d;
 }
 
+// Rooms like `c` whose left wall is turned and leans, and whose right wall leans.
+std::vector<RoomShape> turned_draws(const Found& c) {
+  std::vector<RoomShape> draws(200, c.room);
+  std::mt19937 random(7);
+  const auto about = [&](double most) {
+    return std::uniform_real_distribution<double>(-most, most)(random);
+  };
+  for (RoomShape& room : draws) {
+    const double turn = about(0.006);
+    room.walls[0].along = {std::cos(turn), std::sin(turn)};
+    room.walls[0].out = {-std::sin(turn), std::cos(turn)};
+    room.walls[0].lean = about(0.006);
+    room.walls[1].lean = about(0.01);
+  }
+  return draws;
+}
+
+Mesh standing(const FitAnswer& f, int piece, const Frame& frame) {
+  const Body body = body_of(f.pieces[piece]);
+  Mesh mesh = prism(body.cells, body.thickness);
+  for (Triangle& t : mesh)
+    for (Vec3& corner : t) corner = frame.room_from_piece(corner);
+  return mesh;
+}
+
+// Between pieces 0 and 1 in every draw.
+Tally distances(const FitAnswer& f, double adjusted) {
+  Tally all{adjusted, {}};
+  for (const auto& frames : f.frames_in_draws)
+    all.drawn.push_back(distance(standing(f, 0, frames[0]), standing(f, 1, frames[1])));
+  return all;
+}
+
 }  // namespace
+
+TEST_CASE("clearance: its give or take is that of the solids in the draws", "[property]") {
+  const Found c = corner(90);
+  const auto draws = turned_draws(c);
+  // A post in front of a long shelf, one beside its end, two through a hole in it.
+  for (const Vec2 at : {Vec2{1100, 290}, Vec2{270, 200}, Vec2{700, 150}, Vec2{703, 151}}) {
+    INFO("post at " << at.x << ", " << at.y);
+    Design d = empty_design(20);
+    d.parts.push_back(panel("shelf", {1000, 260}, {300, 0, 900}, kX, kY));
+    Cutout hole;
+    hole.outline = {{390, 120}, {430, 120}, {430, 160}, {390, 160}};
+    d.parts[0].cutouts.push_back(hole);
+    d.contacts.push_back(meet("shelf", EdgeSide::bottom, "left wall"));
+    d.parts.push_back(panel("post", {20, 2000}, {at.x, at.y, 0}, kX, kZ));
+    const FitAnswer f = fit({c.survey, d, c.room, draws, 0.95, true});
+    const auto between = std::find_if(f.clearances.begin(), f.clearances.end(), [](const auto& k) {
+      return k.part == "shelf" && k.from == "post";
+    });
+    REQUIRE(between != f.clearances.end());
+    const double slow = distances(f, between->least_mm).sd();
+    CHECK(slow > 0.5);
+    CHECK_THAT(between->sd_mm, WithinAbs(slow, 0.05 * slow));
+  }
+}
 
 TEST_CASE("draws: a piece is laid off from the real corner at its height, not from base lines") {
   const Found c = corner(90);
