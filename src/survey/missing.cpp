@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "room/counted.h"
 #include "survey/loose_marks.h"
 
 namespace nook {
@@ -130,9 +131,7 @@ namespace {
 
 int used(const std::vector<DropReading>& drops) {
   int count = 0;
-  for (const DropReading& d : drops)
-    count += std::any_of(d.drop.begin(), d.drop.end(),
-                         [](const Reading& reading) { return !reading.struck; });
+  for (const DropReading& d : drops) count += any_counts(d.drop);
   return count;
 }
 

@@ -100,9 +100,9 @@ bool near(const NextReading& a, const NextReading& b, double mm) {
          std::hypot(a.at_mm - b.at_mm, a.to_mm - b.to_mm) < mm;
 }
 
-std::vector<NextReading> drops_in(const Survey& survey) {
+std::vector<NextReading> taken_at(const std::vector<DropReading>& drops) {
   std::vector<NextReading> out;
-  for (const DropReading& d : survey.floor.down)
+  for (const DropReading& d : drops)
     out.push_back({"", 0, NextReading::Kind::drop, d.wall, d.along.mm, d.out.mm, 0, d.from_right});
   return out;
 }
@@ -110,7 +110,7 @@ std::vector<NextReading> drops_in(const Survey& survey) {
 // With heights of the floor in so many new places at least.
 std::vector<int> with_drops(Outlook outlook, const Survey& survey, std::vector<int> taken,
                             int places) {
-  std::vector<NextReading> known = drops_in(survey);
+  std::vector<NextReading> known = taken_at(survey.floor.down);
   const auto apart_by = [&](double mm, const NextReading& r) {
     return r.kind == NextReading::Kind::drop &&
            std::none_of(known.begin(), known.end(),
@@ -194,19 +194,31 @@ MeasuringPlan finished(Outlook outlook, const std::vector<int>& taken) {
   return plan;
 }
 
-// Up to the ceiling, at the near and far ends of the walls in turn.
+// Up to the ceiling, at the near ends of the walls and then at the far ones, where it was not
+// measured yet.
 void add_rises(View& view, int places, MeasuringPlan& plan) {
   const Taking on(view);
   const int walls = view.model().walls();
-  for (int i = 0; i < places && walls > 0; ++i) {
+  std::vector<NextReading> known = taken_at(view.model().survey->ceiling);
+  for (int i = 0; i < 2 * walls && static_cast<int>(plan.ceiling.size()) < places; ++i) {
     const int wall = i % walls;
     const double out = on.thirds(3), far = std::floor(on.room_on(wall) / on.feet(1)) * on.feet(1);
     const double along = i < walls ? std::min(on.feet(1), far) : far;
-    plan.ceiling.push_back(
-        {{fmt::format("measure from the level line up to the ceiling at the {} wall, {}, {} out",
-                      on.name(wall), on.said(TakingPlace{wall, along, false}), on.said(out)),
-          0, NextReading::Kind::other, wall, along, out, 0, false},
-         kRise});
+    const NextReading next{
+        fmt::format("measure from the level line up to the ceiling at the {} wall, {}, {} out",
+                    on.name(wall), on.said(TakingPlace{wall, along, false}), on.said(out)),
+        0,
+        NextReading::Kind::other,
+        wall,
+        along,
+        out,
+        0,
+        false};
+    if (std::any_of(known.begin(), known.end(),
+                    [&](const NextReading& k) { return near(k, next, kPlane); }))
+      continue;
+    known.push_back(next);
+    plan.ceiling.push_back({next, kRise});
     plan.minutes += kRise;
   }
 }

@@ -32,12 +32,14 @@ struct Missing {
   bool blocks = true;
 };
 
-/// Readings of which one is probably a slip. More than one id: they cannot be told apart.
+/// Readings of which one is probably a slip. More than one id: they cannot be told apart, unless
+/// they are one reading and its repeats.
 struct Suspect {
   std::vector<std::string> ids;
   std::string reason;
   double likely_mm = 0;
   double odds = 0;
+  bool repeats = false;  // one reading, taken more than once
 };
 
 /// A reading to take, in words and as numbers: mm, `at` from the real corner on the corner's first

@@ -106,8 +106,8 @@ void weigh(const Survey& survey, const Observation& reading, double now, Candida
 
 // -w^2 and the row of each reading that the others check, largest |w| first.
 using Squares = std::vector<std::pair<double, int>>;
-Squares squares_of(const RoomModel& model, const Solution& solution) {
-  const std::vector<double> redundancy = solution.linear->redundancy();
+Squares squares_of(const RoomModel& model, const Solution& solution,
+                   const std::vector<double>& redundancy) {
   Squares squares;
   for (std::size_t i = 0; i < redundancy.size(); ++i) {
     if (redundancy[i] < kNotChecked) continue;
@@ -121,7 +121,7 @@ Squares squares_of(const RoomModel& model, const Solution& solution) {
 
 // Whether the largest |w| is one that not one room in a thousand has among so many (Bonferroni).
 bool one_stands_out(const RoomModel& model, const Solution& solution) {
-  const Squares squares = squares_of(model, solution);
+  const Squares squares = squares_of(model, solution, solution.linear->redundancy());
   if (squares.empty()) return false;
   const double limit = normal_quantile(1 - kAlpha / (2 * static_cast<double>(squares.size())));
   return -squares.front().first > limit * limit;
@@ -154,8 +154,7 @@ std::vector<std::vector<int>> repeats(const RoomModel& model, const Solution& so
 // w^2 of the mean of repeats. What ties each to the rest, sd^2 (1 - r), is the same for all;
 // nothing where the others do not check them.
 double joint_square(const RoomModel& model, const Solution& solution,
-                    const std::vector<int>& group) {
-  const std::vector<double> redundancy = solution.linear->redundancy();
+                    const std::vector<double>& redundancy, const std::vector<int>& group) {
   const auto variance = [&](int i) {
     return std::pow(model.observations[solution.rows[i]].worth.sd, 2);
   };
@@ -170,10 +169,12 @@ double joint_square(const RoomModel& model, const Solution& solution,
 
 // What is worth trying: each reading by itself and repeats together, largest |w| first.
 std::vector<Rows> promising(const RoomModel& model, const Solution& solution) {
+  const std::vector<double> redundancy = solution.linear->redundancy();
   std::vector<std::pair<double, Rows>> tries;
-  for (const auto& [square, row] : squares_of(model, solution)) tries.push_back({square, {row}});
+  for (const auto& [square, row] : squares_of(model, solution, redundancy))
+    tries.push_back({square, {row}});
   for (const std::vector<int>& group : repeats(model, solution)) {
-    tries.push_back({-joint_square(model, solution, group), {}});
+    tries.push_back({-joint_square(model, solution, redundancy, group), {}});
     for (const int i : group) tries.back().second.push_back(solution.rows[i]);
   }
   std::stable_sort(tries.begin(), tries.end(),
@@ -250,7 +251,9 @@ Suspect suspect_of(const RoomModel& model, const std::vector<Candidate>& candida
   }
   const Candidate& likeliest = candidates.front();
   const Observation& first = model.observations[likeliest.rows.front()];
-  suspect.reason = reason(model, likeliest, suspect.ids.size() == likeliest.rows.size());
+  const bool alone = suspect.ids.size() == likeliest.rows.size();
+  suspect.repeats = alone && likeliest.rows.size() > 1;
+  suspect.reason = reason(model, likeliest, alone);
   suspect.likely_mm = candidates.front().likely * (first.blade > 0 ? first.blade : 1);
   suspect.odds = std::min(kMostOdds, named / (slip - named + std::exp(-most)));
   return suspect;

@@ -142,6 +142,12 @@ TEST_CASE("facts: an outlet clear of every stud") {
   b.survey.walls[0].obstacles[0].along[1] = millimetres(630);
   REQUIRE(adjust(b.survey).report().facts.size() == 1);
   CHECK(adjust(b.survey).report().facts[0].find("clear of every stud") != std::string::npos);
+  // A stud that is struck out is none: the box stays clear of every other.
+  StudFound struck;
+  struck.centre = {b.reading(595, "struck")};
+  struck.centre[0].struck = true;
+  b.survey.walls[0].studs->found.push_back(struck);
+  CHECK(adjust(b.survey).report().facts.size() == 1);
   for (const ObstacleKind kind :
        {ObstacleKind::switch_box, ObstacleKind::thermostat, ObstacleKind::alarm}) {
     b.survey.walls[0].obstacles[0].kind = kind;

@@ -224,6 +224,9 @@ TEST_CASE(
   wanted.heights.ceiling = true;
   CHECK(rises(bare()) == 3);
   SurveyBuilder b;
-  b.rise(0, 100, 100, 1400);
-  CHECK(rises(b.survey) == 2);
+  b.rise(0, 305, 305, 1400);  // where the plan goes first
+  const MeasuringPlan plan = measuring_plan(b.survey, 0, wanted);
+  CHECK(plan.ceiling.size() == 2);
+  for (const PlannedReading& planned : plan.ceiling)
+    CHECK((planned.reading.of != 0 || std::abs(planned.reading.at_mm - 305) > 400));
 }
