@@ -6,6 +6,7 @@
 #include <algorithm>
 
 #include "sheet/svg.h"
+#include "sheet/wrap.h"
 
 namespace nook {
 namespace {
@@ -14,6 +15,18 @@ namespace {
 constexpr Canvas kNarrow{94, 150, 3.4};
 constexpr Canvas kWide{180, 190, 4};
 constexpr Canvas kWideOnePage{180, 95, 4};
+
+// As it may stand in a page; numbers stay with their fractions and units.
+std::string text_of(std::string_view words) {
+  std::string kept;
+  while (!words.empty()) {
+    const std::size_t end = break_after(words, 0);
+    for (const char c : words.substr(0, end)) kept += c == ' ' ? "\xC2\xA0" : std::string(1, c);
+    if (end < words.size()) kept += ' ';
+    words.remove_prefix(std::min(end + 1, words.size()));
+  }
+  return escaped(kept);
+}
 
 std::string style(const Sheet& sheet) {
   const char* paper = sheet.paper == PaperSize::letter ? "letter" : "A4";
@@ -58,7 +71,7 @@ class Writer {
         "<meta name=\"color-scheme\" content=\"light dark\">\n<title>{0}</title>\n"
         "<link rel=\"icon\" href=\"data:,\">\n<style>\n{1}</style>\n</head>\n<body>\n<main>\n"
         "<h1>{0}</h1>\n",
-        escaped(sheet_.title), style(sheet_));
+        text_of(sheet_.title), style(sheet_));
     for (const SheetSection& section : sheet_.sections) put(section);
     return out_ + "</main>\n</body>\n</html>\n";
   }
@@ -69,7 +82,7 @@ class Writer {
     const int number = ++sections_;
     out_ += fmt::format("<section{} aria-labelledby=\"s{}\">\n<h2 id=\"s{}\">{}</h2>\n",
                         section.one_page ? " class=\"one-page\"" : "", number, number,
-                        escaped(section.heading));
+                        text_of(section.heading));
     for (std::size_t i = 0; i < section.blocks.size();) {
       const std::size_t together = abreast(section.blocks, i);
       const auto* figure = std::get_if<SheetFigure>(&section.blocks[i]);
@@ -83,21 +96,21 @@ class Writer {
   }
   void put(const SheetWords& words) {
     out_ +=
-        fmt::format("<p{}>{}</p>\n", words.strong ? " class=\"strong\"" : "", escaped(words.words));
+        fmt::format("<p{}>{}</p>\n", words.strong ? " class=\"strong\"" : "", text_of(words.words));
   }
   void put(const SheetList& list) {
     const char* tag = list.numbered ? "ol" : "ul";
     out_ += fmt::format("<{}>\n", tag);
-    for (const std::string& item : list.items) out_ += fmt::format("<li>{}</li>\n", escaped(item));
+    for (const std::string& item : list.items) out_ += fmt::format("<li>{}</li>\n", text_of(item));
     out_ += fmt::format("</{}>\n", tag);
   }
   void put(const SheetTable& table) {
     out_ += "<table>\n";
     if (!table.caption.empty())
-      out_ += fmt::format("<caption>{}</caption>\n", escaped(table.caption));
+      out_ += fmt::format("<caption>{}</caption>\n", text_of(table.caption));
     out_ += "<thead><tr>";
     for (const std::string& head : table.heads)
-      out_ += fmt::format("<th scope=\"col\">{}</th>", escaped(head));
+      out_ += fmt::format("<th scope=\"col\">{}</th>", text_of(head));
     out_ += "</tr></thead>\n<tbody>\n";
     for (const std::vector<std::string>& row : table.rows) put(row);
     out_ += "</tbody>\n</table>\n";
@@ -105,8 +118,8 @@ class Writer {
   void put(const std::vector<std::string>& row) {
     out_ += "<tr>";
     for (std::size_t i = 0; i < row.size(); ++i)
-      out_ += i == 0 ? fmt::format("<th scope=\"row\">{}</th>", escaped(row[i]))
-                     : fmt::format("<td>{}</td>", escaped(row[i]));
+      out_ += i == 0 ? fmt::format("<th scope=\"row\">{}</th>", text_of(row[i]))
+                     : fmt::format("<td>{}</td>", text_of(row[i]));
     out_ += "</tr>\n";
   }
   void put(const SheetFigure& figure) {
@@ -118,7 +131,7 @@ class Writer {
     const int number = ++figures_;
     out_ += "<figure>\n<div class=\"wide\">\n" + inline_svg(wide, fmt::format("w{}", number)) +
             "</div>\n<div class=\"narrow\">\n" + inline_svg(narrow, fmt::format("n{}", number)) +
-            fmt::format("</div>\n<figcaption>{}</figcaption>\n</figure>\n", escaped(wide.title));
+            fmt::format("</div>\n<figcaption>{}</figcaption>\n</figure>\n", text_of(wide.title));
   }
 
   const Sheet& sheet_;

@@ -3,6 +3,8 @@
 
 #include <algorithm>
 
+#include "sheet/wrap.h"
+
 namespace nook {
 namespace {
 
@@ -84,7 +86,7 @@ std::vector<std::string> lines_within(std::string_view words, double size, doubl
   std::vector<std::string> lines;
   std::string line;
   while (!words.empty()) {
-    const std::size_t end = std::min(words.find(' '), words.size());
+    const std::size_t end = break_after(words, 0);
     std::string_view word = words.substr(0, end);
     words.remove_prefix(std::min(end + 1, words.size()));
     const std::string longer = line.empty() ? std::string(word) : line + " " + std::string(word);
