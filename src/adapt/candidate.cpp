@@ -15,12 +15,15 @@
 namespace nook {
 namespace {
 
-// "its left side"; of lumber, which runs from left to right, "its left end".
-std::string edge_words(const EdgeChoice& edge, const Stock& stock) {
+bool is_end(const EdgeChoice& edge, const Piece& piece) {
   const EdgeSide* side = std::get_if<EdgeSide>(&edge);
-  if (!side) return "that edge";
-  const bool end = stock.kind == StockKind::lumber && upright(*side);
-  return fmt::format("its {} {}", name_of(*side), end ? "end" : "side");
+  return side && piece.stick && upright(*side);
+}
+
+// "its left side", "its left end".
+std::string edge_words(const EdgeChoice& edge, bool end) {
+  const EdgeSide* side = std::get_if<EdgeSide>(&edge);
+  return side ? fmt::format("its {} {}", name_of(*side), end ? "end" : "side") : "that edge";
 }
 
 Vec3 axis_near(Vec3 way) {
@@ -106,8 +109,12 @@ Candidate run_set_out(const Workbench& bench, const Flaw& flaw, int piece, const
   const Piece& of = bench.answer.pieces[piece];
   const EdgeRun run = run_of(edge, of.drawn->outline);
   const char* kind = ends.x != ends.y ? "taper" : ends.x < 0 ? "trim" : "lengthen";
-  const std::string words = edge_words(edge, bench.design.stock[of.drawn->stock]);
-  return {of.drawn->name, kind, flaw.text, "", {RunSetOut{of.part, run, ends, words}}};
+  const bool end = is_end(edge, of);
+  return {of.drawn->name,
+          kind,
+          flaw.text,
+          "",
+          {RunSetOut{of.part, run, ends, edge_words(edge, end), end}}};
 }
 
 Ladder edge_set_out(const Workbench& bench, const Flaw& flaw, int piece, const EdgeChoice& edge,

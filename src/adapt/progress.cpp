@@ -16,7 +16,7 @@ std::optional<Step> joined(const Step& a, const Step& b) {
   const auto *cut = std::get_if<RunSetOut>(&a), *more = std::get_if<RunSetOut>(&b);
   if (cut && more && cut->part == more->part && cut->run.first == more->run.first &&
       cut->run.last == more->run.last && cut->side == more->side)
-    return RunSetOut{cut->part, cut->run, cut->ends + more->ends, cut->side};
+    return RunSetOut{cut->part, cut->run, cut->ends + more->ends, cut->side, cut->end};
   return std::nullopt;
 }
 

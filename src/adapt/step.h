@@ -20,12 +20,14 @@ struct PartMoved {
   int part = 0;
   Vec3 by;
 };
-/// A part's run of edges set out by `ends` at its two ends, in where negative. `side` in words.
+/// A part's run of edges set out by `ends` at its two ends, in where negative. `side` in words;
+/// `end`: it is one of lumber, which has ends and no left and right sides.
 struct RunSetOut {
   int part = 0;
   EdgeRun run;
   Vec2 ends;
   std::string side;
+  bool end = false;
 };
 /// A contact that meets in another way.
 struct ContactRefitted {

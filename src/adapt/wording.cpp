@@ -120,13 +120,12 @@ struct Teller {
     if (x == y)
       return fmt::format(fmt::runtime(x < 0 ? "take {} off {}" : "leave {} more on {}"),
                          writer.length(std::abs(x)), s.side);
-    const bool end = s.side.ends_with(" end");
     const std::string taper =
-        fmt::format("taper that {} by {}", end ? "end" : "side", writer.length(std::abs(x - y)));
+        fmt::format("taper that {} by {}", s.end ? "end" : "side", writer.length(std::abs(x - y)));
     const double grows = std::max(x, y);
     if (grows <= 0) return taper;
     return fmt::format("{}, the blank {} {}", taper, writer.length(grows),
-                       end ? "longer" : "wider");
+                       s.end ? "longer" : "wider");
   }
 };
 

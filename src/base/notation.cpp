@@ -200,6 +200,9 @@ class LengthReader {
         "in", "inch",   "inches", "ft",   "foot", "feet",  "mm",    "cm",
         "m",  "strong", "heavy",  "full", "shy",  "light", "scant", "burned"};
     if (token.kind == Kind::word) {
+      if (std::find(kWords.begin(), kWords.end(), token.text) != kWords.end())
+        return fault_at(token, "'" + std::string(token.text) + "' does not belong here",
+                        "not-a-reading", "one unit, behind the number, then its remark");
       const std::string_view near = nearest(token.text, kWords);
       return fault_at(token, "'" + token.text + "' is no unit and no remark", "unknown-unit",
                       near.empty() ? "units are in, ft, mm, cm, m; remarks strong, shy, burned 1"

@@ -39,9 +39,9 @@ std::optional<Length> added(const PiecesAsCut& before, const PiecesAsCut& after)
 
 }  // namespace
 
-std::vector<PieceToMeasure> to_measure(const Design& design, const FitAnswer& fit) {
+std::vector<PieceToMeasure> to_measure(const Design& design, const FitAnswer& fit,
+                                       const std::vector<NeededPiece>& needed) {
   std::vector<PieceToMeasure> pieces;
-  const std::vector<NeededPiece> needed = needed_pieces(design, fit);
   for (int k = 0; k < static_cast<int>(needed.size()); ++k) {
     const CutPiece cut = cut_piece({design, fit}, k, needed[k]);
     PieceToMeasure found{needed[k].part, cut.stick, {}, {}, {}, {}};

@@ -9,7 +9,8 @@ namespace nook {
 
 /// What is to be measured on the pieces that the room needs: what the cutting list checks, wild
 /// wood on.
-std::vector<PieceToMeasure> to_measure(const Design& design, const FitAnswer& fit);
+std::vector<PieceToMeasure> to_measure(const Design& design, const FitAnswer& fit,
+                                       const std::vector<NeededPiece>& needed);
 
 /// A walk through one job's pieces.toml.
 class BenchEntry : public Dialogue {

@@ -11,16 +11,17 @@ namespace {
 
 // Whether something is so tall that the ceiling may be in the way of raising it.
 bool tips_up(const Design& design, const RoomShape& room) {
+  constexpr double kAnyShare = 0.5;  // without a ceiling nothing hangs on how sure one is to be
   std::map<std::string, std::vector<CarriedPiece>> groups;
   for (const Piece& piece : pieces_of(design))
-    groups[piece.drawn->group].push_back(
+    groups[group_of(piece)].push_back(
         {piece.name, piece.frame, piece.drawn->outline, piece.thickness});
   RoomShape open = room;
   open.ceiling.reset();
   const std::vector<RoomShape> none;
   return std::any_of(groups.begin(), groups.end(), [&](const auto& group) {
     const Stance stance = stance_of(group.first, group.second);
-    return tip_up(stance, {}, {open, none}, 0.5).has_value();
+    return tip_up(stance, {}, {open, none}, kAnyShare).has_value();
   });
 }
 

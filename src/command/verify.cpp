@@ -13,9 +13,9 @@ namespace nook {
 namespace {
 
 // Asks for what pieces.toml lacks, then reads the job again.
-tl::expected<Job, Faults> entered(const Request& request, const Job& job, const FitAnswer& fit) {
-  BenchEntry entry(request.job, to_measure(*job.design, fit), job.survey.units,
-                   request.has("--json"));
+tl::expected<Job, Faults> entered(const Request& request, const Job& job,
+                                  std::vector<PieceToMeasure> pieces) {
+  BenchEntry entry(request.job, std::move(pieces), job.survey.units, request.has("--json"));
   entry.walk();
   return designed_job(request.job);
 }
@@ -30,7 +30,7 @@ ExitStatus run_verify(const Request& request) {
   const std::vector<NeededPiece> needed = needed_pieces(*job->design, fit);
   std::optional<PiecesAsCut> pieces = job->pieces;
   if (request.has("--enter")) {
-    const auto after = entered(request, *job, fit);
+    const auto after = entered(request, *job, to_measure(*job->design, fit, needed));
     if (!after) return told(request, after.error());
     pieces = after->pieces;
   }

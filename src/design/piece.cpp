@@ -1,6 +1,8 @@
 // Repeats written out and sides of an outline found.
 #include "design/piece.h"
 
+#include <algorithm>
+
 #include "base/invariant.h"
 
 namespace nook {
@@ -46,6 +48,7 @@ std::vector<Piece> pieces_of(const Design& design) {
                   part.repeat ? copy : 0,
                   frame_of(part.place_in_room),
                   design.stock[part.stock].thickness.mm,
+                  design.stock[part.stock].kind == StockKind::lumber,
                   &part};
       if (part.repeat) {
         piece.name += " " + std::to_string(copy);
@@ -67,6 +70,19 @@ std::vector<int> pieces_named(const std::vector<Piece>& pieces, const Design& de
   for (int i = 0; i < static_cast<int>(pieces.size()); ++i)
     if (pieces[i].name == name || design.parts[pieces[i].part].name == name) found.push_back(i);
   return found;
+}
+
+std::string group_of(const Piece& piece) {
+  const Part& part = *piece.drawn;
+  return part.group == part.name ? piece.name : part.group;
+}
+
+double lowest(const Piece& piece, const Frame& frame) {
+  double least = 1e300;
+  for (Vec2 p : piece.drawn->outline)
+    for (double w : {0.0, piece.thickness})
+      least = std::min(least, frame.room_from_piece({p.x, p.y, w}).z);
+  return least;
 }
 
 EdgeRun side_of(const Polygon& outline, EdgeSide side) {

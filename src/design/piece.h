@@ -29,6 +29,7 @@ struct Piece {
   int copy = 0;                 // 1, 2, ... for copies; 0 for a part without repeat
   Frame frame;                  // nominal
   double thickness = 0;         // mm
+  bool stick = false;           // lumber: its left and right are its ends
   const Part* drawn = nullptr;  // outline, cutouts, group, show; lives in the Design
 };
 
@@ -41,6 +42,12 @@ bool is_named(const Piece& piece, const std::string& name);
 /// Indices into `pieces` that a name means: one piece, or every copy of a repeated part.
 std::vector<int> pieces_named(const std::vector<Piece>& pieces, const Design& design,
                               const std::string& name);
+
+/// The group that a piece goes in with: each copy of a repeated part without one by itself.
+std::string group_of(const Piece& piece);
+
+/// The lowest point of a piece at a frame, room z.
+double lowest(const Piece& piece, const Frame& frame);
 
 /// The edges of an outline that an EdgeSide means: the outermost stretch that faces that side;
 /// where none does, the edge that faces it most.

@@ -34,7 +34,8 @@ class DrillMap {
 
   DrillAnswer all() {
     if (!in_.complete) {
-      answer_.missing.push_back("the room is not determined yet: take what `room` asks for first");
+      answer_.missing.push_back(
+          {"the room is not determined yet", "take what `room` asks for first"});
       answer_.verdict = Verdict::cannot_tell;
       return std::move(answer_);
     }
@@ -96,12 +97,12 @@ class DrillMap {
         !studs || (studs->kind != StudKind::steel && studs->kind != StudKind::masonry &&
                    studs->found.empty() && studs->blocking.empty());
     if (!none) return false;
-    const std::string what = fmt::format(
-        "nothing says where the studs of the {} wall are: find them at the height of the "
-        "holes, both edges",
-        c.wall.name);
+    const Untold studs_untold{
+        fmt::format("nothing says where the studs of the {} wall are", c.wall.name),
+        "find them at the height of the holes, both edges"};
     auto& missing = answer_.missing;
-    if (std::find(missing.begin(), missing.end(), what) == missing.end()) missing.push_back(what);
+    if (std::find(missing.begin(), missing.end(), studs_untold) == missing.end())
+      missing.push_back(studs_untold);
     return true;
   }
 
@@ -230,6 +231,14 @@ std::vector<std::vector<StudReport>> studs_of(const Survey& survey, const RoomSh
   for (int w = 0; w < static_cast<int>(survey.walls.size()); ++w)
     all[w] = reports_of(studs_on(survey, room, w, 0), WallFrame(room, w));
   return all;
+}
+
+Hole in_a_stick(Hole hole) {
+  if (hole.end == "bottom" || hole.end == "top") {
+    std::swap(hole.end, hole.edge);
+    std::swap(hole.from_end_mm, hole.from_edge_mm);
+  }
+  return hole;
 }
 
 }  // namespace nook

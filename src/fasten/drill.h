@@ -54,6 +54,10 @@ struct Hole {
   std::vector<std::string> warnings;  // in the words of the trade, lengths as the file's units
 };
 
+/// The hole as a stick has it: its ends are left and right, its edges bottom and top, however the
+/// row runs that the hole is of.
+Hole in_a_stick(Hole hole);
+
 /// A piece as it hangs on a wall.
 struct HungPiece {
   std::string part;
@@ -76,6 +80,12 @@ struct WallDrill {
 struct JointDrill {
   std::string part, to;
   std::vector<Hole> holes;
+};
+
+/// What nothing says yet, and what to do about it.
+struct Untold {
+  std::string what, advice;
+  bool operator==(const Untold&) const = default;
 };
 
 /// What one fastening carries. A figure that cannot be had is missing and `mode` says why.
@@ -118,8 +128,8 @@ struct DrillAnswer {
   std::vector<Strength> strength;
   std::vector<Unreachable> unreachable;
   std::vector<StoryPole> poles;
-  std::vector<NextReading> probes;   // which probe would settle most, best first
-  std::vector<std::string> missing;  // what nothing says yet
+  std::vector<NextReading> probes;  // which probe would settle most, best first
+  std::vector<Untold> missing;
 };
 
 struct DrillInput {

@@ -20,12 +20,6 @@ const Group* group_named(const Design& design, const std::string& name) {
   return nullptr;
 }
 
-// A repeated part without a group of its own: each copy goes in by itself.
-std::string group_of(const Piece& piece) {
-  const Part& part = *piece.drawn;
-  return part.group == part.name ? piece.name : part.group;
-}
-
 const Group* settings_of(const Scene& scene, const Assembly& group) {
   if (const Group* named = group_named(scene.design, group.name)) return named;
   const Part& part = *scene.pieces[group.pieces.front()].drawn;
@@ -158,14 +152,6 @@ double drawn_facing(int wall, int first_wall) {
 }
 
 }  // namespace
-
-double lowest(const Piece& piece, const Frame& frame) {
-  double least = 1e300;
-  for (Vec2 p : piece.drawn->outline)
-    for (double w : {0.0, piece.thickness})
-      least = std::min(least, frame.room_from_piece({p.x, p.y, w}).z);
-  return least;
-}
 
 std::vector<Assembly> assemblies_of(const Scene& scene, const Site& site,
                                     const std::vector<Joint>& joints) {

@@ -37,7 +37,4 @@ double turn_of_wall(const RoomShape& room, int wall, int first_wall);
 /// corner that its readings count from. `first_wall`: that of the design's corner.
 Motion start_motion(const Assembly& group, const RoomShape& room, int first_wall);
 
-/// The lowest point of a piece at a frame, room z.
-double lowest(const Piece& piece, const Frame& frame);
-
 }  // namespace nook

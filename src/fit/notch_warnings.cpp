@@ -33,30 +33,23 @@ class Weakness {
     wide_ = grown(hull_of(notch.polygon), kLittleWood);
   }
 
-  // What makes another piece of it: the last of such words; empty where nothing does.
-  std::string ruins(const std::vector<std::string>& words) const {
-    std::string last;
-    for (const std::string& word : words)
-      if (word.starts_with(kLoses) || word.starts_with(kParts)) last = word;
-    return last;
-  }
-
-  std::vector<std::string> words() const {
-    std::vector<std::string> words;
-    add_cutouts(words);
-    add_lost_edges(words);
+  // Fills its warnings, and the one after which the piece is another one.
+  void tell(NotchFit& told) const {
+    add_cutouts(told.warnings);
+    add_lost_edges(told);
     if (parts_without(alone_, notch_.polygon) > alone_.size())
-      words.push_back(kParts);
+      add_ruin("cuts the piece in two", told);
     else if (others_ && parts_without(wood_, notch_.polygon) > wood_.size())
-      words.push_back(std::string(kParts) + ", together with its other notches");
-    else if (!add_thin_wood(words) && parts_without(alone_, wide_) > alone_.size())
-      words.push_back("leaves a neck of less than " + little_);
-    return words;
+      add_ruin("cuts the piece in two, together with its other notches", told);
+    else if (!add_thin_wood(told.warnings) && parts_without(alone_, wide_) > alone_.size())
+      told.warnings.push_back("leaves a neck of less than " + little_);
   }
 
  private:
-  static constexpr const char* kLoses = "takes the whole";
-  static constexpr const char* kParts = "cuts the piece in two";
+  static void add_ruin(const std::string& words, NotchFit& told) {
+    told.warnings.push_back(words);
+    told.ruins = words;
+  }
 
   // A hole that the cut does not come near parts nothing: it is not looked at.
   static std::size_t parts_without(Regions wood, const Polygon& cut) {
@@ -77,7 +70,7 @@ class Weakness {
   }
 
   // Edges that go altogether: what they met is not met any more.
-  void add_lost_edges(std::vector<std::string>& words) const {
+  void add_lost_edges(NotchFit& told) const {
     const Box2 whole = box_of(piece_.drawn->outline);
     Polygon left;
     for (const Region& region : subtract(alone_, Regions{{notch_.polygon, {}}}))
@@ -85,7 +78,7 @@ class Weakness {
     if (left.empty()) return;
     const Box2 now = box_of(left);
     const auto look = [&](double lost, const char* edge) {
-      if (lost > kOnBorder) words.push_back(fmt::format("{} {} edge off", kLoses, edge));
+      if (lost > kOnBorder) add_ruin(fmt::format("takes the whole {} edge off", edge), told);
     };
     look(now.low.x - whole.low.x, "left");
     look(whole.high.x - now.high.x, "right");
@@ -134,13 +127,8 @@ class Weakness {
 }  // namespace
 
 void warn_of_notches(const Trials& trials, std::vector<NotchFit>& notches) {
-  std::vector<NotchFit> told = notches;
-  for (NotchFit& notch : told) {
-    const Weakness weakness(trials, notches, notches[&notch - told.data()]);
-    notch.warnings = weakness.words();
-    notch.ruins = weakness.ruins(notch.warnings);
-  }
-  notches = std::move(told);
+  const std::vector<NotchFit> all = notches;
+  for (std::size_t k = 0; k < all.size(); ++k) Weakness(trials, all, all[k]).tell(notches[k]);
 }
 
 }  // namespace nook

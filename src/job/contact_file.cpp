@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "design/fitting.h"
 #include "job/design_file.h"
 
 namespace nook {
@@ -126,8 +127,9 @@ void read_allowances(const Table& table, Contact& contact) {
   const std::size_t before = source.troubles();
   if (const Node* by = table.find({"by"})) read_by(source, *by, contact);
   const bool by_known = source.sound_since(before) && !table.misspelt("by");
-  contact.clearance = table.length({"clearance"}).value_or(contact.clearance);
-  if (by_known && table.has("clearance") && !contact.notch)
+  const auto clearance = table.length({"clearance"});
+  contact.clearance = clearance.value_or(contact.clearance);
+  if (by_known && clearance && !contact.notch)
     source.fault(table.place_of("clearance"), "the clearance of a notch that 'by' does not ask for",
                  "key-without-meaning",
                  "add \"notch\" to by; how wide a gap may be is said by gap and allow");
@@ -138,8 +140,7 @@ void read_allowances(const Table& table, Contact& contact) {
     source.fault(table.place_of("notch"), "a notch that 'by' does not ask for",
                  "key-without-meaning", "add \"notch\" to by");
   contact.shop = table.flag({"shop"}).value_or(false);
-  const bool cut = contact.by == Fitting::taper || contact.by == Fitting::scribe;
-  if (by_known && contact.shop && !cut)
+  if (by_known && contact.shop && !is_cut_to_fit(contact.by))
     source.fault(table.place_of("shop"), "'shop' without a line to cut", "key-without-meaning",
                  "it goes with by = \"taper\" or \"scribe\"");
   contact.keep = table.flag({"keep"}).value_or(false);

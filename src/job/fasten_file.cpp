@@ -137,26 +137,19 @@ void read_fastening(DesignFile& file, const Node& node) {
   file.design.fastenings.push_back(std::move(fastening));
 }
 
-// How high the lowest copy of a part begins as drawn, mm; 0 where there is none.
-double lowest(const Design& design, const std::string& name) {
-  std::optional<double> least;
-  for (const Piece& piece : pieces_of(design))
-    for (Vec2 p : piece.drawn->outline)
-      for (double w : {0.0, piece.thickness}) {
-        const double z = piece.frame.room_from_piece({p.x, p.y, w}).z;
-        if (is_named(piece, name)) least = std::min(least.value_or(z), z);
-      }
-  return least.value_or(0);
-}
-
 // The load of what hangs is its fastenings'.
 void check_stands(DesignFile& file, const Table& table, const std::string& part) {
-  constexpr double kFootHigh = 150;  // mm; what begins higher does not stand on the floor. Chosen
-  const double up = lowest(file.design, part);
-  if (up <= kFootHigh) return;
+  constexpr double kFootHigh = 152.4;  // mm, 6 in; what begins higher does not stand. Chosen
+  std::optional<double> up;
+  for (const Piece& piece : pieces_of(file.design))
+    if (is_named(piece, part)) {
+      const double low = lowest(piece, piece.frame);
+      up = std::min(up.value_or(low), low);
+    }
+  if (!up || *up <= kFootHigh) return;
   file.source.fault(table.place_of("part"),
                     fmt::format("'{}' is drawn {} above the floor: it has no foot", part,
-                                with_unit(millimetres(up), usual_rounding(file.design.units))),
+                                with_unit(millimetres(*up), usual_rounding(file.design.units))),
                     "foot-in-the-air",
                     "what hangs on a wall is loaded by the 'load' of its [[fasten]]");
 }

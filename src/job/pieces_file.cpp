@@ -12,20 +12,14 @@ namespace {
 
 using namespace pieces_keys;
 
-// A piece has no baseboard.
-void refuse_on(Source& source, const Node& reading) {
-  for (const Node& item : reading.items) refuse_on(source, item);
-  if (const Entry* on = reading.find("on"))
-    source.fault(on->place, "'on' has no meaning here", "key-without-meaning",
-                 "it says what a reading to a wall was taken on");
-}
-
 // The figures of one check measurement that are not struck.
 CheckedAt checked(Source& source, const Node& node, std::string_view name) {
   CheckedAt found;
   found.place = node.place;
-  refuse_on(source, node);
   for (const Reading& reading : readings_of(source, node, {name, {""}, Range::positive})) {
+    if (reading.on_said)  // a piece has no baseboard
+      source.fault(reading.place, "'on' has no meaning here", "key-without-meaning",
+                   "it says what a reading to a wall was taken on");
     if (reading.struck) continue;
     found.measured.push_back(reading.value);
     found.sd.push_back(reading.sd);

@@ -3,9 +3,6 @@
 
 #include <algorithm>
 
-#include "fasten/said.h"
-#include "solid/polygon.h"
-
 namespace nook::safe {
 namespace {
 
@@ -39,15 +36,6 @@ Holding::Holding(const Scene& scene) {
     thing_[k] = static_cast<int>(at - firsts.begin());
     walled_[thing_[k]] |= on_wall[k];
   }
-}
-
-std::optional<double> weight_of(const Scene& scene, int piece) {
-  const Stock& stock = scene.stock(piece);
-  if (!stock.density && !stock.gravity) return {};
-  const double density = stock.density ? *stock.density : *stock.gravity * kDensityOfGravity;
-  const Body& body = scene.bodies[piece];
-  constexpr double kCubicMetre = 1e9;  // mm^3
-  return density * area({body.region}) * body.piece->thickness / kCubicMetre * kNewtonsPerKilogram;
 }
 
 }  // namespace nook::safe

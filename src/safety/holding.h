@@ -1,7 +1,6 @@
-// What is screwed to what, and what hangs on a wall in the end; weights.
+// What is screwed to what, and what hangs on a wall in the end.
 #pragma once
 
-#include <optional>
 #include <vector>
 
 #include "safety/scene.h"
@@ -24,13 +23,6 @@ class Holding {
   std::vector<char> walled_;
   int things_ = 0;
 };
-
-/// Kilograms of wood at room dryness for each of specific gravity, in a cubic metre. Specific
-/// gravity is oven-dry weight over volume at 12 % moisture: 12 % more (USDA Wood Handbook, from
-/// memory).
-inline constexpr double kDensityOfGravity = 1120;
-/// Weight of a piece, N; nothing where its stock states neither density nor gravity.
-std::optional<double> weight_of(const Scene& scene, int piece);
 
 /// The pieces that a fastening joins.
 std::vector<int> pieces_of(const Scene& scene, const Fastening& fastening);

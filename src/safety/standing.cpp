@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "safety/checks.h"
+#include "safety/lifting.h"
 #include "safety/look.h"
 #include "safety/source.h"
 
@@ -27,7 +28,7 @@ Thing thing_of(const Scene& scene, const Holding& holding, int number) {
   for (int k = 0; k < static_cast<int>(scene.bodies.size()); ++k) {
     if (holding.thing_of(k) != number) continue;
     thing.names.push_back(scene.piece(k).name);
-    const auto weight = weight_of(scene, k);
+    const auto weight = weight_of(scene.stock(k), scene.piece(k));
     thing.weight += weight.value_or(0);
     thing.weighed = thing.weighed && weight;
     const Body& body = scene.bodies[k];
@@ -89,17 +90,19 @@ void tell_weights(const Scene& scene, Cautions& cautions) {
   int heaviest = -1;
   std::vector<std::string> unknown;
   for (int k = 0; k < static_cast<int>(scene.bodies.size()); ++k) {
-    const auto weight = weight_of(scene, k);
+    const auto weight = weight_of(scene.stock(k), scene.piece(k));
     if (weight && *weight > most) most = *weight, heaviest = k;
     if (!weight) unknown.push_back(scene.piece(k).name);
   }
   if (heaviest >= 0) {
-    const double people = std::ceil(most / newtons(Of::one_person));
-    const std::string hands = people <= 1 ? "one person" : fmt::format("{:.0f} people", people);
+    const Piece& piece = scene.piece(heaviest);
+    const int people = hands_for(most, piece);
+    const std::string hands = people == 1 ? "one person" : fmt::format("{} people", people);
+    const std::string why = is_long(piece) ? ", as it is long" : "";
     cautions.say({"lifting",
-                  scene.piece(heaviest).name,
-                  {"The heaviest piece, {}: {} to lift it; {} a person.",
-                   {Load{most}, hands, Of::one_person}},
+                  piece.name,
+                  {"The heaviest piece, {}: {} to lift it{}; at most {} a person.",
+                   {Load{most}, hands, why, Of::one_person}},
                   {Of::one_person},
                   "",
                   {}},

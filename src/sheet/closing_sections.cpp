@@ -26,7 +26,8 @@ SheetList unsure(const std::vector<Finding>& findings, const std::string& else_s
 
 SheetSection fit_section(const SheetJob& job) {
   return {"What does not fit yet, or cannot be told",
-          {unsure(fit_findings(job.fit(), job.style), "Everything fits, and surely.")}};
+          {unsure(fit_findings(job.fit(), job.style),
+                  "As drawn everything fits, and surely. Pieces as cut: 'nookfit verify'.")}};
 }
 
 SheetSection caution_section(const SheetJob& job) {

@@ -9,23 +9,13 @@
 #include "design/side.h"
 #include "sheet/copy_names.h"
 #include "sheet/cut_text.h"
+#include "sheet/lengths.h"
 #include "sheet/pilot_words.h"
 #include "sheet/wrap.h"
 #include "shop/needed.h"
 
 namespace nook {
 namespace {
-
-std::string size(double mm, Rounding rounding) {
-  return with_unit(millimetres(mm), rounding);
-}
-std::string bare(double mm, Rounding rounding) {
-  return written(millimetres(mm), rounding);
-}
-
-std::string line(const std::string& text) {
-  return wrapped(text, kPageWidth, "  ");
-}
 
 std::string kept_exact(double mm, bool exact, Rounding rounding) {
   return exact ? rounded_down(mm, rounding) : size(mm, rounding);
@@ -42,14 +32,14 @@ std::string sizes_line(const CutPiece& piece, Rounding rounding) {
   const std::string finished = finished_words(piece, rounding);
   std::string text = piece.stick ? "cut " + blank + " long" : "cut " + blank;
   if (finished != blank) text += ", finished " + finished;
-  return line(text);
+  return indented(text);
 }
 
 std::string wild_lines(const CutPiece& piece, Rounding rounding) {
   std::string text;
   for (const LeftWild& edge : piece.wild)
-    text += line(fmt::format("leave wild: {} edge, {} beyond its finished line", edge.edge,
-                             size(edge.beyond_mm, rounding)));
+    text += indented(fmt::format("leave wild: {} edge, {} beyond its finished line", edge.edge,
+                                 size(edge.beyond_mm, rounding)));
   return text;
 }
 
@@ -58,13 +48,13 @@ std::string taper_lines(const CutPiece& piece, Rounding rounding) {
   for (const CutTaper& taper : piece.tapers) {
     const char *first = taper.widths ? "bottom" : "left", *last = taper.widths ? "top" : "right";
     const bool off = taper.off_first_mm + taper.off_last_mm > 0;
-    text += line(fmt::format("taper the {} edge: {} {} at the {}, {} at the {}{}", taper.edge,
-                             size(taper.first_mm, rounding), taper.widths ? "wide" : "high", first,
-                             size(taper.last_mm, rounding), last,
-                             off ? fmt::format("; off this edge {} at the {}, {} at the {}",
-                                               taken(taper.off_first_mm, rounding), first,
-                                               taken(taper.off_last_mm, rounding), last)
-                                 : ""));
+    text += indented(fmt::format("taper the {} edge: {} {} at the {}, {} at the {}{}", taper.edge,
+                                 size(taper.first_mm, rounding), taper.widths ? "wide" : "high",
+                                 first, size(taper.last_mm, rounding), last,
+                                 off ? fmt::format("; off this edge {} at the {}, {} at the {}",
+                                                   taken(taper.off_first_mm, rounding), first,
+                                                   taken(taper.off_last_mm, rounding), last)
+                                     : ""));
   }
   return text;
 }
@@ -91,10 +81,10 @@ std::string scribe_words(const CutScribe& scribe, Rounding rounding) {
 std::string scribe_lines(const CutPiece& piece, Rounding rounding) {
   std::string text;
   for (const CutScribe& scribe : piece.scribes) {
-    text += line(scribe_words(scribe, rounding));
+    text += indented(scribe_words(scribe, rounding));
     if (scribe.bevel_mm >= rounding.step.mm)
-      text += line(fmt::format("its faces differ by {} there: bevel it, the longer face first",
-                               size(scribe.bevel_mm, rounding)));
+      text += indented(fmt::format("its faces differ by {} there: bevel it, the longer face first",
+                                   size(scribe.bevel_mm, rounding)));
   }
   return text;
 }
@@ -107,7 +97,7 @@ std::string outline_line(const CutPiece& piece, Rounding rounding) {
   if (piece.contour.empty() || (piece.stick && !piece.slants.empty())) return {};
   std::string text = "outline, across and up from the lower left corner of the blank:";
   for (const Vec2 p : piece.contour) text += " " + point_words(p, rounding);
-  return line(text);
+  return indented(text);
 }
 
 // "72" along the bottom, 71 1/2" along the top"; to a point where there is no such edge.
@@ -127,8 +117,8 @@ bool any_slanted(const CutPiece& piece, bool sides) {
 
 std::string slant_lines(const CutPiece& piece, Rounding rounding) {
   std::string text;
-  for (const std::string& words : sides_words(piece, rounding)) text += line(words);
-  for (const CutSlant& slant : piece.slants) text += line(slant_words(piece, slant, rounding));
+  for (const std::string& words : sides_words(piece, rounding)) text += indented(words);
+  for (const CutSlant& slant : piece.slants) text += indented(slant_words(piece, slant, rounding));
   return text;
 }
 
@@ -154,13 +144,13 @@ std::string notch_lines(const CutPiece& piece, Rounding rounding) {
   std::string text;
   for (const CutNotch& notch : piece.notches) {
     if (notch.corner.empty())
-      text += line(fmt::format(
+      text += indented(fmt::format(
           "notch around {}{}, across and up from the lower left corner of the blank:{}{}",
           notch.around, notch.follows_profile ? ", following its profile" : "",
           notch_words(piece, notch, rounding),
           notch.follows_profile ? "; lay it out by the full-size template" : ""));
     else
-      text += line(fmt::format(
+      text += indented(fmt::format(
           "notch {}: {} wide{}, {} high{}, around {}", notch.corner,
           rounded_up(notch.width_mm, rounding), past_wild(notch, true, rounding),
           rounded_up(notch.height_mm, rounding), past_wild(notch, false, rounding), notch.around));
@@ -181,7 +171,7 @@ std::string hole_words(const CutHole& hole, Rounding rounding) {
 
 std::string hole_lines(const CutPiece& piece, Rounding rounding) {
   std::string text;
-  for (const CutHole& hole : piece.holes) text += line(hole_words(hole, rounding));
+  for (const CutHole& hole : piece.holes) text += indented(hole_words(hole, rounding));
   return text;
 }
 
@@ -200,9 +190,10 @@ std::string checks_line(const CutPiece& piece, Rounding rounding) {
         piece.contour.empty() ? "" : " from " + diagonal_words(piece, which, rounding);
     return size(piece.checks.diagonals[which], rounding) + ends;
   };
-  return line(fmt::format("check before notching: width {}; height {}; diagonals {} and {}",
-                          check_words(piece.checks.widths, rounding),
-                          check_words(piece.checks.heights, rounding), diagonal(0), diagonal(1)));
+  return indented(fmt::format("check before notching: width {}; height {}; diagonals {} and {}",
+                              check_words(piece.checks.widths, rounding),
+                              check_words(piece.checks.heights, rounding), diagonal(0),
+                              diagonal(1)));
 }
 
 }  // namespace

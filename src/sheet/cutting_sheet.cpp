@@ -126,18 +126,17 @@ class PieceSection {
   std::vector<std::string> pilot_warnings() const {
     std::vector<JointDrill> own;
     for (const JointDrill& joint : job_.drill().parts)
-      if (joint.part == piece_.names.front()) own.push_back(joint);
+      if (std::find(piece_.names.begin(), piece_.names.end(), joint.part) != piece_.names.end())
+        own.push_back(joint);
     return bench_warnings(own);
   }
   SheetTable pilots() const {
     SheetTable table{"Bore, flat on the bench", {"Hole", "From its end", "From its edge"}, {}};
     std::size_t into_pieces = 0;
     for (const CutPilot& pilot : piece_.pilots) {
-      const std::string own = piece_.names.front() + " to ";
-      const bool into_piece = pilot.id.rfind(own, 0) == 0;
-      const std::string id = into_piece ? letter_of(into_pieces++) + ", into " +
-                                              pilot.id.substr(own.size()) + probe(pilot.probe_first)
-                                        : on_each(pilot);
+      const std::string id = pilot.into.empty() ? on_each(pilot)
+                                                : letter_of(into_pieces++) + ", into " +
+                                                      pilot.into + probe(pilot.probe_first);
       table.rows.push_back({id, bare(pilot.from_end_mm) + " from the " + pilot.end,
                             bare(pilot.from_edge_mm) + " from the " + pilot.edge});
     }

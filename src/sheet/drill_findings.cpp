@@ -15,11 +15,8 @@ namespace {
 // Within one verdict: what cannot be screwed at all stands before what is weak, before doubts.
 constexpr double kUnreachable = 1e6, kWeak = 1e5, kMissing = 1e4, kNoFigure = 1e3;
 
-// What is not told yet ends in what to do: "nothing says ...: find them ...".
-Finding missing(const std::string& words) {
-  const auto colon = words.rfind(": ");
-  return {Verdict::cannot_tell, kMissing, "holes", words.substr(0, colon),
-          colon == std::string::npos ? "" : words.substr(colon + 2)};
+Finding missing(const Untold& untold) {
+  return {Verdict::cannot_tell, kMissing, "holes", untold.what, untold.advice};
 }
 
 std::string joint_name(const Strength& s) {
@@ -123,7 +120,7 @@ std::vector<Finding> drill_findings(const DrillAnswer& answer, const Style& styl
   std::vector<Finding> findings;
   for (const Unreachable& u : answer.unreachable)
     findings.push_back({Verdict::does_not_fit, kUnreachable, u.part, u.reason, u.advice});
-  for (const std::string& m : answer.missing) findings.push_back(missing(m));
+  for (const Untold& m : answer.missing) findings.push_back(missing(m));
   for (const Strength& s : answer.strength)
     if (judged(s, answer)) findings.push_back(of_strength(s, say));
   for (const WallDrill& wall : answer.walls) add_doubts(findings, wall.name + " wall", wall.holes);

@@ -121,7 +121,8 @@ Json drill_json(const DrillAnswer& answer, const std::string& job) {
   json["unreachable"] = listed(answer.unreachable);
   json["story_poles"] = listed(answer.poles);
   json["measure_next"] = listed(answer.probes);
-  json["missing"] = answer.missing;
+  json["missing"] = Json::array();
+  for (const Untold& m : answer.missing) json["missing"].push_back(m.what + ": " + m.advice);
   return json;
 }
 

@@ -7,6 +7,7 @@
 #include <cmath>
 #include <map>
 
+#include "sheet/cut_text.h"
 #include "sheet/wrap.h"
 
 namespace nook {
@@ -34,11 +35,7 @@ class DrillPage {
 
  private:
   std::string length(double mm) const { return with_unit(millimetres(mm), style_.rounding); }
-  std::string at_most(double mm) const {
-    constexpr double kExact = 1e-6;  // steps; a length on its mark stays there
-    const double step = style_.rounding.step.mm;
-    return length(std::floor(mm / step + kExact) * step);
-  }
+  std::string at_most(double mm) const { return rounded_down(mm, style_.rounding); }
   std::string bare(double mm) const { return written(millimetres(mm), style_.rounding); }
 
   void say(const std::string& words, const char* first = "  ") {

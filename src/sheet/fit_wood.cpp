@@ -6,6 +6,7 @@
 #include <algorithm>
 
 #include "base/measured.h"
+#include "design/fitting.h"
 #include "design/side.h"
 #include "solid/polygon.h"
 
@@ -17,12 +18,9 @@ double drawn_size(const FitAnswer& fit, const ContactFit& contact, EdgeSide side
   return upright(side) ? box.high.x - box.low.x : box.high.y - box.low.y;
 }
 
-// A stick is crosscut to length; what is no stick is ripped to size.
-const char* cut_word(const FitAnswer& fit, const ContactFit& contact, EdgeSide side) {
-  constexpr double kStick = 6;  // times as long as wide. Chosen
-  const EdgeSide beside = upright(side) ? EdgeSide::top : EdgeSide::right;
-  const bool end = drawn_size(fit, contact, side) > kStick * drawn_size(fit, contact, beside);
-  return end ? "crosscut" : "rip";
+// A stick is crosscut to length; all else is ripped to size.
+const char* cut_word(const Piece& piece, EdgeSide side) {
+  return piece.stick && upright(side) ? "crosscut" : "rip";
 }
 
 }  // namespace
@@ -41,8 +39,7 @@ const ContactFit* across_from(const FitAnswer& fit, const ContactFit& contact) {
 
 double wood_missing(const ContactFit& contact) {
   const Fitting by = contact.how->by;
-  const bool cut = by == Fitting::taper || by == Fitting::scribe;
-  if (!cut && contact.verdict == Verdict::fits) return 0;
+  if (!is_cut_to_fit(by) && contact.verdict == Verdict::fits) return 0;
   return std::max(0.0, contact.scribe_mm - contact.how->gap.mm - contact.wood_mm);
 }
 
@@ -57,7 +54,8 @@ std::string missing_wood(const FitAnswer& fit, const ContactFit& contact, const 
   const double there = other ? wood_missing(*other) : 0;
   const bool both = there >= least;
   if (both) text += fmt::format(", nor for {} at its {} edge", length(there), other->edge);
-  return text + fmt::format(": {} the blank {} and leave {} wild", cut_word(fit, contact, *side),
+  return text + fmt::format(": {} the blank {} and leave {} wild",
+                            cut_word(fit.pieces[contact.piece], *side),
                             length(drawn_size(fit, contact, *side) + own + there),
                             both ? "both edges" : "the edge");
 }

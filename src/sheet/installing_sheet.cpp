@@ -134,17 +134,10 @@ std::vector<SheetTable> tables_once(const std::vector<BenchWork>& all) {
   return tables;
 }
 
-// The ends of a stick are its left and right, its edges bottom and top, however a row of holes in
-// it runs.
-Hole as_on_the_piece(Hole hole, const SheetJob& job, const std::string& part) {
-  const bool across = hole.end == "bottom" || hole.end == "top";
-  for (const Piece& piece : job.fit().pieces)
-    if (across && piece.name == part &&
-        job.scene.design->stock[piece.drawn->stock].kind == StockKind::lumber) {
-      std::swap(hole.end, hole.edge);
-      std::swap(hole.from_end_mm, hole.from_edge_mm);
-    }
-  return hole;
+bool is_stick(const SheetJob& job, const std::string& name) {
+  const auto& pieces = job.fit().pieces;
+  return std::any_of(pieces.begin(), pieces.end(),
+                     [&](const Piece& piece) { return piece.name == name && piece.stick; });
 }
 
 SheetSection joints_section(const SheetJob& job) {
@@ -152,7 +145,7 @@ SheetSection joints_section(const SheetJob& job) {
   std::map<std::string, std::size_t> lettered;
   for (const JointDrill& joint : job.drill().parts)
     for (const Hole& drilled : joint.holes) {
-      const Hole hole = as_on_the_piece(drilled, job, joint.part);
+      const Hole hole = is_stick(job, joint.part) ? in_a_stick(drilled) : drilled;
       table_for(all, joint.part,
                 fmt::format("bit {}, flag it {} from its tip",
                             bit_for(hole.pilot_mm, job.style.rounding), job.said(hole.depth_mm)))

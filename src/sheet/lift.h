@@ -8,7 +8,7 @@
 namespace nook {
 
 /// `31 lb, one person`, `64 lb, two people`; `weight not known` where the stock does not say.
-/// One person lifts at most 51 lb (NIOSH lifting equation, 1994) and a piece up to 2.1 m (chosen).
+/// As the cautions count hands.
 std::string lift_words(const Design& design, const Piece& piece, Unit unit);
 
 }  // namespace nook

@@ -4,21 +4,11 @@
 #include <fmt/format.h>
 
 #include "sheet/copy_names.h"
+#include "sheet/lengths.h"
 #include "sheet/wrap.h"
 
 namespace nook {
 namespace {
-
-std::string size(double mm, Rounding rounding) {
-  return with_unit(millimetres(mm), rounding);
-}
-std::string bare(double mm, Rounding rounding) {
-  return written(millimetres(mm), rounding);
-}
-
-std::string line(const std::string& text) {
-  return wrapped(text, kPageWidth, "  ");
-}
 
 // Holes of one row: numbers, distance from the edge, running distances from one end.
 struct PilotRow {
@@ -47,7 +37,7 @@ void add_to_row(PilotRow& row, const CutPilot& pilot, Rounding rounding) {
   row.numbers.push_back(called(pilot.id));
   row.distances.push_back(bare(pilot.from_end_mm, rounding));
   if (pilot.probe_first) row.probe.push_back(row.numbers.back());
-  if (pilot.id.find(" to ") != std::string::npos) return;
+  if (!pilot.into.empty()) return;
   row.twins.resize(pilot.twins.size());
   for (size_t k = 0; k < pilot.twins.size(); ++k) {
     row.twins[k].push_back(called(pilot.twins[k].id));
@@ -75,10 +65,10 @@ std::string pilot_lines(const CutPiece& piece, Rounding rounding) {
     row.probe.insert(row.probe.end(), row.twins_probe.begin(), row.twins_probe.end());
   std::string text;
   for (const PilotRow& row : rows)
-    text += line(fmt::format("bore {}{}: {}; from the {} end {}{}{}", row.stem, numbers_of(row),
-                             row.edge, row.end, fmt::join(row.distances, ", "),
-                             row.probe.empty() ? "" : "; probe the wall first at ",
-                             fmt::join(row.probe, ", ")));
+    text += indented(fmt::format("bore {}{}: {}; from the {} end {}{}{}", row.stem, numbers_of(row),
+                                 row.edge, row.end, fmt::join(row.distances, ", "),
+                                 row.probe.empty() ? "" : "; probe the wall first at ",
+                                 fmt::join(row.probe, ", ")));
   return text;
 }
 

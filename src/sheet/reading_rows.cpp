@@ -144,7 +144,8 @@ class Rows {
           said(wall.baseboard->height) + " by " + said(wall.baseboard->thickness));
     for (const Obstacle& o : wall.obstacles)
       row(o.name, fmt::format("{} to {} along", said(o.along[0]), said(o.along[1])),
-          fmt::format("{} to {}", up(o.height[0]), up(o.height[1])));
+          fmt::format("{} to {}, {} to {} out", up(o.height[0]), up(o.height[1]), said(o.out[0]),
+                      said(o.out[1])));
   }
 
   std::string end_words(const SpanEnd& end) const {

@@ -141,12 +141,8 @@ Finding missing_finding(const Missing& missing) {
 }
 
 Finding suspect_finding(const Suspect& suspect, const RoomReport& report) {
-  // A reading taken again is the same reading.
   const std::string first = reading_name(suspect.ids.front(), report);
-  const std::string again_words = first.substr(0, first.find(" (line")) + ", taken again";
-  const bool one = std::all_of(
-      suspect.ids.begin() + 1, suspect.ids.end(),
-      [&](const std::string& id) { return reading_name(id, report).starts_with(again_words); });
+  const bool one = suspect.repeats || suspect.ids.size() == 1;
   const std::string names = one ? first : names_of(suspect.ids, report);
   const std::string again = one ? "take it again" : "take " + first + " again first";
   return {Verdict::cannot_tell, 1e3 + std::min(suspect.odds, 1e5), one ? names : "one of " + names,

@@ -138,7 +138,7 @@ std::string svg_style() {
          "--wall:#33373d;--shade:#4a4f57}}\n"
          "@media print{:root{--paper:#fff;--ink:#000;--wood:#ead9b5;--wall:#dcdcdc;"
          "--shade:#c4c4c4}}\n"
-         "svg path,svg circle{stroke:var(--ink);stroke-linejoin:round}\n"
+         "svg path,svg circle{stroke:var(--ink);stroke-linejoin:round}svg path{fill-rule:evenodd}\n"
          "svg .l0{stroke:none}svg .l-thin{stroke-width:.18}svg .l-normal{stroke-width:.35}"
          "svg .l-heavy{stroke-width:.75}svg .l-dashed{stroke-width:.3;stroke-dasharray:2.2 1.2}"
          "svg .l-dash-dot{stroke-width:.3;stroke-dasharray:5 1 .8 1}"

@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "sheet/cut_text.h"
 #include "sheet/dimension.h"
 #include "sheet/draft.h"
 #include "sheet/full_size.h"
@@ -80,13 +81,15 @@ void say_edges(NotchDraft& on, const PieceView& piece) {
 }
 
 void measure_width(NotchDraft& on, const PageBox& of, double off) {
-  draw(on.draft, Dimension{{of.high.x, of.low.y}, of.low, off, on.draft.said(of.width()), "width"});
+  draw(on.draft,
+       Dimension{
+           {of.high.x, of.low.y}, of.low, off, rounded_up(of.width(), on.draft.rounding), "width"});
 }
 void measure_height(NotchDraft& on, const PageBox& of, double off) {
   const Vec2 low{on.beside(0), of.low.y}, high{low.x, of.high.y};
   if (on.wood < 0) off += 7;  // the words stand to the left of their line, where the edge is named
   draw(on.draft, Dimension{on.wood > 0 ? low : high, on.wood > 0 ? high : low, off,
-                           on.draft.said(of.height()), "height"});
+                           rounded_up(of.height(), on.draft.rounding), "height"});
 }
 
 // Hatched: the notch in the finished piece, and beside it what is wild of the blank.

@@ -44,10 +44,10 @@ Rounding finely(Rounding rounding) {
 
 // "from 1/16" too small to 1/8" too large is accepted".
 std::string accepted_told(const CutFault& fault, Rounding rounding) {
-  if (fault.verdict != Verdict::cannot_tell || fault.least_mm == fault.most_mm) return "";
+  if (fault.verdict != Verdict::cannot_tell || !fault.accepted) return "";
   return fmt::format("; from {} too small to {} too large is accepted",
-                     rounded_down(-fault.least_mm, finely(rounding)),
-                     rounded_down(fault.most_mm, finely(rounding)));
+                     rounded_down(-fault.accepted->least, finely(rounding)),
+                     rounded_down(fault.accepted->most, finely(rounding)));
 }
 
 std::string size_told(const CutFault& fault, Rounding rounding) {
@@ -65,8 +65,8 @@ std::string stock_told(const CutFault& fault, Rounding rounding) {
 
 std::string square_told(const CutFault& fault, Rounding rounding) {
   const std::string accepted =
-      fault.verdict == Verdict::cannot_tell && fault.most_mm > 0
-          ? "; " + rounded_down(fault.most_mm, finely(rounding)) + " is accepted"
+      fault.verdict == Verdict::cannot_tell && fault.accepted
+          ? "; " + rounded_down(fault.accepted->most, finely(rounding)) + " is accepted"
           : "";
   return fmt::format("out of square: its top leans {} to the {}, {}{}",
                      size(fault.off.value, rounding), fault.off.value > 0 ? "right" : "left",

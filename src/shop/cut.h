@@ -91,7 +91,7 @@ struct CutPilot {
     std::string id;
     bool probe_first = false;
   };
-  std::string id, end, edge;
+  std::string id, into, end, edge;  // `into`: the piece it goes into; empty on a wall
   double from_end_mm = 0, from_edge_mm = 0, bore_mm = 0;
   bool probe_first = false;
   std::vector<Twin> twins;  // one a further piece, in the order of CutPiece::names

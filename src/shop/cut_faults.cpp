@@ -37,7 +37,7 @@ CutFault fault(Kind kind, CutFault::Of of, const CutFigure& figure) {
   made.kind = kind;
   made.of = of;
   made.off = figure.off;
-  made.least_mm = figure.low, made.most_mm = figure.high;
+  made.accepted = Accepted{figure.low, figure.high};
   made.wanted_mm = figure.wanted;
   made.measured_mm = figure.wanted + figure.off.value;
   return made;

@@ -22,11 +22,6 @@ CutSize size_of(const Polygon& outline) {
   return {b.high.x - b.low.x, b.high.y - b.low.y};
 }
 
-Vec2 nearest_vertex(const Polygon& outline, Vec2 to) {
-  return *std::min_element(outline.begin(), outline.end(),
-                           [&](Vec2 a, Vec2 b) { return norm(a - to) < norm(b - to); });
-}
-
 // Where from left to right a blank of four corners at most has a bottom under its top; all of it
 // where it has no such stretch, or more corners.
 Chord flat_stretch(const Polygon& blank) {
@@ -61,9 +56,8 @@ CutChecks checks_of(const Polygon& blank) {
     checks.widths.push_back({at, chord_level(blank, b.low.y + at).length()});
   for (const double at : near_ends(flat_stretch(blank), {b.low.x, b.high.x}))
     checks.heights.push_back({at, chord_upright(blank, b.low.x + at).length()});
-  const Vec2 ll = nearest_vertex(blank, b.low), ur = nearest_vertex(blank, b.high);
-  const Vec2 lr = nearest_vertex(blank, {b.high.x, b.low.y});
-  const Vec2 ul = nearest_vertex(blank, {b.low.x, b.high.y});
+  const auto at = [&](PieceCorner corner) { return blank[vertex_at(blank, corner)]; };
+  const Vec2 ll = at(lower_left), ur = at(upper_right), lr = at(lower_right), ul = at(upper_left);
   checks.diagonals = {norm(ur - ll), norm(ul - lr)};
   checks.diagonal_ends = {{ll - b.low, ur - b.low}, {lr - b.low, ul - b.low}};
   return checks;
@@ -99,16 +93,17 @@ CutHole hole_of(const Cutout& cutout, const Layoff& layoff) {
   return hole;
 }
 
-// The ends of a stick are its left and right, its edges bottom and top, however a row of holes in
-// it runs.
-void add_pilot(CutPiece& cut, const Hole& hole) {
-  CutPilot pilot{hole.id,           hole.end,          hole.edge,        hole.from_end_mm,
-                 hole.from_edge_mm, hole.clearance_mm, hole.probe_first, {}};
-  if (cut.stick && (pilot.end == "bottom" || pilot.end == "top")) {
-    std::swap(pilot.end, pilot.edge);
-    std::swap(pilot.from_end_mm, pilot.from_edge_mm);
-  }
-  cut.pilots.push_back(std::move(pilot));
+void add_pilot(CutPiece& cut, const Hole& drilled) {
+  const Hole hole = cut.stick ? in_a_stick(drilled) : drilled;
+  cut.pilots.push_back({hole.id,
+                        hole.into,
+                        hole.end,
+                        hole.edge,
+                        hole.from_end_mm,
+                        hole.from_edge_mm,
+                        hole.clearance_mm,
+                        hole.probe_first,
+                        {}});
 }
 
 void add_pilots(CutPiece& cut, const DrillAnswer& drill, const std::string& piece) {

@@ -56,9 +56,8 @@ bool is_shaped(const Polygon& outline) {
   constexpr double kFar = 0.1;  // of the piece's lesser size. Chosen
   const Box2 b = box_of(outline);
   const Vec2 size = b.high - b.low;
-  const Vec2 ends[] = {b.low, {b.high.x, b.low.y}, b.high, {b.low.x, b.high.y}};
   return std::any_of(std::begin(kAround), std::end(kAround), [&](PieceCorner corner) {
-    return norm(outline[vertex_at(outline, corner)] - ends[corner]) >
+    return norm(outline[vertex_at(outline, corner)] - corner_of(b, corner)) >
            kFar * std::min(size.x, size.y);
   });
 }

@@ -6,7 +6,6 @@
 #include <cmath>
 
 #include "base/length.h"
-#include "design/fitting.h"
 #include "design/side.h"
 #include "solid/simplified.h"
 
@@ -54,7 +53,7 @@ bool told_apart(const CutInput& input, const CutPiece& cut, const NeededPiece& n
                 EdgeSide side) {
   return std::any_of(
       input.design.contacts.begin(), input.design.contacts.end(), [&](const Contact& contact) {
-        return is_cut_to_fit(contact.by) && (contact.by == Fitting::taper || contact.shop) &&
+        return is_forecut(contact) &&
                (contact.part == cut.names.front() || contact.part == needed.drawn->name) &&
                side_meant(needed.drawn->outline, contact.edge) == side;
       });

@@ -30,7 +30,7 @@ bool may_be_slip(const CutFault& fault) {
 
 bool accepted(const CutFault& fault, double off) {
   if (fault.kind == Kind::disagree) return std::abs(off) < kAgrees;
-  return off >= fault.least_mm && off <= fault.most_mm;
+  return fault.accepted && off >= fault.accepted->least && off <= fault.accepted->most;
 }
 
 }  // namespace

@@ -103,7 +103,10 @@ Solved solved(const std::vector<Taped>& readings, const Polygon& outline) {
   Solved at;
   for (int round = 0; round < kRounds; ++round) {
     at.equations = linear_at(readings, outline, at.off);
-    at.off = stepped(readings, outline, at.off, within_reach(at.equations.solution(), outline));
+    const CornerVector next =
+        stepped(readings, outline, at.off, within_reach(at.equations.solution(), outline));
+    if (next == at.off) break;
+    at.off = next;
   }
   return at;
 }

@@ -19,10 +19,8 @@ constexpr double kQuarter =
 // The lowest of the corners at the top of an outline: the vertices nearest to its box's corners.
 double top_corner(const Polygon& outline, const Box2& box) {
   double lowest = box.high.y;
-  for (const Vec2 corner : {Vec2{box.low.x, box.high.y}, box.high}) {
-    const Vec2 nearest = *std::min_element(outline.begin(), outline.end(), [&](Vec2 a, Vec2 b) {
-      return norm(a - corner) < norm(b - corner);
-    });
+  for (const PieceCorner corner : {upper_left, upper_right}) {
+    const Vec2 nearest = outline[vertex_at(outline, corner)];
     if (nearest.y > box.high.y - kQuarter * (box.high.y - box.low.y))
       lowest = std::min(lowest, nearest.y);
   }

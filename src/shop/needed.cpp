@@ -80,10 +80,6 @@ Polygon scribed(const Polygon& outline, const CutLine& line) {
 bool is_cut(const Contact& contact) {
   return is_cut_to_fit(contact.by);
 }
-bool is_forecut(const Contact& contact) {
-  return is_cut(contact) && (contact.by == Fitting::taper || contact.shop);
-}
-
 std::vector<RoomCut> cuts(const Design& design, const FitAnswer& fit, int piece,
                           bool (*counts)(const Contact&)) {
   std::vector<RoomCut> all;
@@ -235,6 +231,10 @@ std::vector<NeededPiece> needed_pieces(const Design& design, const FitAnswer& fi
 EdgeSide notch_side(const std::string& corner, bool across) {
   if (across) return corner.find("left") != std::string::npos ? EdgeSide::left : EdgeSide::right;
   return corner.find("lower") != std::string::npos ? EdgeSide::bottom : EdgeSide::top;
+}
+
+bool is_forecut(const Contact& contact) {
+  return is_cut(contact) && (contact.by == Fitting::taper || contact.shop);
 }
 
 }  // namespace nook

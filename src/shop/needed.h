@@ -72,4 +72,8 @@ LaidFrom laid_from(const NeededPiece& piece);
 /// 3. Notches in one corner are one: as wide and as high as the largest, the least clearance in it.
 std::vector<NeededPiece> needed_pieces(const Design& design, const FitAnswer& fit);
 
+/// Whether a contact's edge is cut to the room before it is carried there: tapered, or scribed in
+/// the shop.
+bool is_forecut(const Contact& contact);
+
 }  // namespace nook

@@ -81,4 +81,18 @@ Chord chord_upright(const Polygon& outline, double u) {
   return chord_level(on_its_side(outline), u);
 }
 
+Vec2 corner_of(const Box2& box, PieceCorner corner) {
+  const bool right = corner == lower_right || corner == upper_right;
+  const bool up = corner == upper_left || corner == upper_right;
+  return {right ? box.high.x : box.low.x, up ? box.high.y : box.low.y};
+}
+
+size_t vertex_at(const Polygon& outline, PieceCorner corner) {
+  const Vec2 end = corner_of(box_of(outline), corner);
+  size_t best = 0;
+  for (size_t i = 1; i < outline.size(); ++i)
+    if (norm(outline[i] - end) < norm(outline[best] - end)) best = i;
+  return best;
+}
+
 }  // namespace nook

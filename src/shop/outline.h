@@ -28,6 +28,14 @@ std::optional<EdgeSide> side_meant(const Polygon& outline, const EdgeChoice& edg
 /// runs the other way round.
 Polygon on_its_side(Polygon outline);
 
+/// Of the bounds of an outline, anticlockwise.
+enum PieceCorner { lower_left, lower_right, upper_right, upper_left };
+inline constexpr PieceCorner kAround[] = {lower_left, lower_right, upper_right, upper_left};
+Vec2 corner_of(const Box2& box, PieceCorner corner);
+
+/// The index of the vertex nearest to a corner of the outline's bounds.
+size_t vertex_at(const Polygon& outline, PieceCorner corner);
+
 /// Where the outline begins and ends along a level line at v, or along an upright one at u: its
 /// outermost crossings. A line outside it is taken to its nearest edge.
 struct Chord {

@@ -33,15 +33,6 @@ void add_chords(std::vector<Taped>& all, const std::vector<CheckedAt>& readings,
 
 }  // namespace
 
-size_t vertex_at(const Polygon& outline, PieceCorner corner) {
-  const Box2 b = box_of(outline);
-  const Vec2 ends[] = {b.low, {b.high.x, b.low.y}, b.high, {b.low.x, b.high.y}};
-  size_t best = 0;
-  for (size_t i = 1; i < outline.size(); ++i)
-    if (norm(outline[i] - ends[corner]) < norm(outline[best] - ends[corner])) best = i;
-  return best;
-}
-
 Reads width_at(const Polygon& needed, double at) {
   const LevelTape tape(needed, box_of(needed).low.y + at);
   return [tape, at](const Polygon& p) { return tape.read(p, at); };

@@ -5,15 +5,9 @@
 #include <vector>
 
 #include "shop/cut_shape.h"
+#include "shop/outline.h"
 
 namespace nook {
-
-/// Of the bounds of an outline, anticlockwise.
-enum PieceCorner { lower_left, lower_right, upper_right, upper_left };
-inline constexpr PieceCorner kAround[] = {lower_left, lower_right, upper_right, upper_left};
-
-/// The vertex nearest to a corner of the outline's bounds.
-size_t vertex_at(const Polygon& outline, PieceCorner corner);
 
 /// What a tape reads from an outline, mm.
 using Reads = std::function<double(const Polygon&)>;

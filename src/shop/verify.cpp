@@ -9,6 +9,7 @@
 #include "shop/cut_slips.h"
 #include "shop/mixed_figures.h"
 #include "shop/remedies.h"
+#include "shop/tape_reads.h"
 #include "shop/taped.h"
 
 namespace nook {
@@ -160,7 +161,15 @@ std::optional<CutFault> written_wrong(const Measuring& piece, CutScale scale) {
   return taken_beyond(*piece.cut, *piece.judged.needed);
 }
 
-// Every size as large as the piece's bounds, wild wood on or off, where its outline is far smaller.
+// Whether the needed outline is smaller at one of the places where a size was taken than all over.
+bool smaller_somewhere(const Polygon& needed, const std::vector<CheckedAt>& sizes,
+                       Reads (*at)(const Polygon&, double), double size) {
+  return std::any_of(sizes.begin(), sizes.end(), [&](const CheckedAt& one) {
+    return at(needed, one.at.mm)(needed) < size - kSawStrays - kMayBeOver;
+  });
+}
+
+// Every size as large as the piece's bounds, wild wood on or off, where it should be smaller.
 bool still_square(const Measuring& piece) {
   const NeededPiece& needed = *piece.judged.needed;
   if (!is_shaped(needed.outline) || piece.cut->widths.empty() || piece.cut->heights.empty())
@@ -177,6 +186,8 @@ bool still_square(const Measuring& piece) {
   };
   const Vec2 size = size_of(needed);
   return piece.judged.verdict != Verdict::fits &&
+         (smaller_somewhere(needed.outline, piece.cut->widths, width_at, size.x) ||
+          smaller_somewhere(needed.outline, piece.cut->heights, height_at, size.y)) &&
          whole(piece.cut->widths, size.x, wild(EdgeSide::left, EdgeSide::right)) &&
          whole(piece.cut->heights, size.y, wild(EdgeSide::bottom, EdgeSide::top));
 }

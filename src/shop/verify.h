@@ -14,6 +14,11 @@
 
 namespace nook {
 
+/// How far off is accepted, mm: measured less wanted.
+struct Accepted {
+  double least = 0, most = 0;
+};
+
 /// One way in which a piece as cut is not the piece needed, or cannot be told to be.
 struct CutFault {
   enum class Kind {
@@ -45,7 +50,7 @@ struct CutFault {
   std::string where;  // "at the bottom", "at the top", "lower left"; empty = all over
   double measured_mm = 0, wanted_mm = 0;
   Measured off;  // measured less wanted; out of square: the top's lean to the right
-  double least_mm = 0, most_mm = 0;  // how far off is accepted; both 0: not said
+  std::optional<Accepted> accepted;  // where there is a figure to accept
   std::string perhaps;               // a slip of the tape that explains it; empty: none does
   std::string other;                 // "sheet" or "board"; the other piece; the other corner
   Turn turn = Turn::sideways;        // of a mirrored piece

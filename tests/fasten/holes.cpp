@@ -292,7 +292,7 @@ TEST_CASE("holes: a wall whose studs nobody looked for is asked for, not judged"
   const DrillAnswer answer = bench.drilled();
   CHECK(answer.verdict == Verdict::cannot_tell);
   REQUIRE(answer.missing.size() == 1);
-  CHECK(answer.missing[0].find("left wall") != std::string::npos);
+  CHECK(answer.missing[0].what.find("left wall") != std::string::npos);
 }
 
 TEST_CASE("holes: an undetermined room gets none") {

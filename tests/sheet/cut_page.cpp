@@ -53,9 +53,10 @@ CutPiece ledger() {
   piece.stick = true;
   piece.exact_across = true;
   piece.blank = piece.finished = {in(46.05), in(3)};
-  piece.pilots = {{"left 1", "right", "top", in(15.0625), in(0.5), 4, false, {{"left 4", false}}},
-                  {"left 2", "right", "top", in(14.9375), in(2.5), 4, false, {{"left 5", true}}},
-                  {"left 3", "right", "top", in(31.125), in(0.5), 4, true, {{"left 6", true}}}};
+  piece.pilots = {
+      {"left 1", "", "right", "top", in(15.0625), in(0.5), 4, false, {{"left 4", false}}},
+      {"left 2", "", "right", "top", in(14.9375), in(2.5), 4, false, {{"left 5", true}}},
+      {"left 3", "", "right", "top", in(31.125), in(0.5), 4, true, {{"left 6", true}}}};
   piece.checks.diagonals = {in(46.1), in(46.1)};
   return piece;
 }
@@ -88,8 +89,8 @@ front panel
   scribe the left edge to the left wall: hold the blank parallel to its place,
   touching at 36", set the scribers to 9/16"; for roughing out, off the blank
   1/4" at 0, 9/16" at 36, 3/8" at 84
-  notch lower left: 3/4" wide from the finished line, 1" from the wild edge, 5
-  3/8" high, around left wall baseboard
+  notch lower left: 3/4" wide from the finished line, 1" from the wild edge,
+  5 3/8" high, around left wall baseboard
   porthole: 9 1/4" across, its middle 19 1/4" from the right edge, 24" from the
   bottom
   check before notching: width 37 3/4" at 2, 37 3/4" at 82; height 84" at 2, 84"
@@ -99,8 +100,8 @@ ledger (2 alike)
   cut 46" long
   bore left 1, 3 (on the other 4, 6): 1/2" from the top edge; from the right end
   15 1/16, 31 1/8; probe the wall first at 3, 6
-  bore left 2 (on the other 5): 2 1/2" from the top edge; from the right end 14
-  15/16; probe the wall first at 5
+  bore left 2 (on the other 5): 2 1/2" from the top edge; from the right end
+  14 15/16; probe the wall first at 5
 
 Laid out with a kerf of 1/8":
 ply, 23/32" plywood
@@ -173,8 +174,8 @@ TEST_CASE("cut page: a piece that is no rectangle is not told as one") {
   cut the left edge slanted: 4" in at the top, 9.5 degrees off square
   outline, across and up from the lower left corner of the blank: (0, 0) (30, 0)
   (20, 24) (4, 24)
-  check before notching: width 28 13/16" at 2; height 12" at 2; diagonals 31
-  1/4" from (0, 0) to (20, 24) and 35 3/8" from (30, 0) to (4, 24)
+  check before notching: width 28 13/16" at 2; height 12" at 2; diagonals
+  31 1/4" from (0, 0) to (20, 24) and 35 3/8" from (30, 0) to (4, 24)
 )");
 }
 

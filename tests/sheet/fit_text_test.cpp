@@ -44,9 +44,15 @@ TEST_CASE("fit text: an open corner without wood says how wide to rip the blank"
 }
 
 TEST_CASE("fit text: a stick is crosscut to length, not ripped") {
-  Design d = deck(Fitting::taper);
-  d.parts[0] = panel("deck", {46 * in, 3 * in}, {0, 0, 40 * in}, kX, kY);
-  CHECK_THAT(text_of(corner(100), d), Contains("crosscut the blank"));
+  // Long and short, and a strip of plywood, which has no ends.
+  for (const double length : {46.0, 12.0})
+    for (const bool lumber : {true, false}) {
+      Design d = deck(Fitting::taper);
+      d.parts[0] = panel("deck", {length * in, 3 * in}, {0, 0, 40 * in}, kX, kY);
+      if (lumber) d.stock[0].kind = StockKind::lumber;
+      CHECK_THAT(text_of(corner(100), d),
+                 Contains(lumber ? "crosscut the blank" : "rip the blank"));
+    }
 }
 
 TEST_CASE("fit text: a leaning wall says where to touch and how to set the scribers") {

@@ -142,8 +142,11 @@ TEST_CASE("room page: what the others call a slip is not among what they do not 
 TEST_CASE("room page: a reading and its repeat are one reading to take again") {
   RoomReport report = sample();
   report.names["wall[1].length[0]"] = "right wall, length (line 9)";
-  report.names["wall[1].length[1]"] = "right wall, length, taken again (line 9)";
-  report.suspects = {{{"wall[1].length[0]", "wall[1].length[1]"}, "61\" each time", 1500, 9}};
+  report.suspects = {{{"wall[1].length[0]", "wall[1].length[1]", "wall[1].length[2]"},
+                      "61\" each time",
+                      1500,
+                      9,
+                      true}};
   const auto findings = room_findings(report);
   REQUIRE(findings.size() == 1);
   CHECK(findings[0].where == reading_name("wall[1].length[0]", report));

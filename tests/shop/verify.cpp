@@ -638,6 +638,18 @@ TEST_CASE("verify: a trapezoid still cut as its rectangle - says so, not that re
   CHECK(piece.remedies[0].what == Remedy::Do::cut_outline);
 }
 
+TEST_CASE("verify: full sizes where the needed piece has them say nothing of a square left uncut") {
+  // A clipped corner: widths up to 12 and heights up to 8 are those of the whole.
+  const Polygon clipped{{0, 0}, {in(22), 0}, {in(22), in(12)}, {in(8), in(27)}, {0, in(27)}};
+  Shop shop;
+  shop.need("leg panel", clipped);
+  PieceAsCut& piece = shop.measure("leg panel", clipped);
+  piece.widths = {{inches(2), {inches(22)}, {}, {}}, {inches(11), {inches(22)}, {}, {}}};
+  piece.heights = {{inches(1), {inches(27)}, {}, {}}, {inches(7), {inches(27)}, {}, {}}};
+  for (const CutFault& fault : shop.answer().pieces[0].faults)
+    CHECK(fault.kind != Kind::still_square);
+}
+
 namespace {
 
 /// An outline, and the corners that its diagonals join.
@@ -646,7 +658,7 @@ struct Shape {
   int diagonals[2][2];
 };
 
-// What the cutting list checks, taken off `cut`: chords 2 in from the ends, both diagonals.
+// Chords of `cut` 2 in from its ends, and both diagonals.
 PieceAsCut checked(const Shape& shape, const Polygon& cut) {
   PieceAsCut piece;
   piece.part = "piece";
@@ -707,8 +719,9 @@ TEST_CASE("verify: what cannot be told is measured again, and it says how much i
   const PieceVerify piece = stick_read(in(75), in(75) - kSawStrays, 0);
   CHECK(piece.verdict == Verdict::cannot_tell);
   REQUIRE(piece.faults.size() == 1);
-  CHECK_THAT(piece.faults[0].least_mm, WithinAbs(-kSawStrays, 1e-9));
-  CHECK_THAT(piece.faults[0].most_mm, WithinAbs(kMayBeOver, 1e-9));
+  REQUIRE(piece.faults[0].accepted);
+  CHECK_THAT(piece.faults[0].accepted->least, WithinAbs(-kSawStrays, 1e-9));
+  CHECK_THAT(piece.faults[0].accepted->most, WithinAbs(kMayBeOver, 1e-9));
   REQUIRE(piece.remedies.size() == 1);
   CHECK(piece.remedies[0].what == Remedy::Do::measure_again);
 }
