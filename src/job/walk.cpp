@@ -95,6 +95,7 @@ std::vector<Question> open_questions(const Survey& survey, const Design* design)
   const Walk walk{survey, design, spots_of(survey, design)};
   add_lengths(walk, questions);
   add_floor(walk, questions);
+  add_ceiling(walk, questions);
   add_covering(walk, questions);
   add_corners(walk, questions);
   add_across(walk, questions);

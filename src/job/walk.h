@@ -32,9 +32,9 @@ struct Question {
 /// the tape's end is set. Nothing of a text that is not TOML.
 std::vector<Question> first_questions(const std::string& text, const Design* design);
 
-/// What the readings still lack, in walking order: lengths and boards, floor down from the level
-/// line, diagonals across the corners, walls beside the pieces of `design` (null: at usual places),
-/// studs, obstacles, doors.
+/// What the readings still lack, in walking order: lengths and boards, floor down and
+/// ceiling up from the level line, diagonals across the corners, walls beside the pieces of
+/// `design` (null: at usual places), studs, obstacles, doors.
 std::vector<Question> open_questions(const Survey& survey, const Design* design);
 
 /// What else can be read; asked last, and understood at any question.

@@ -18,22 +18,42 @@ bool is_between(const Survey& survey, int wall) {
   return wall > 0 && wall + 1 < static_cast<int>(survey.walls.size());
 }
 
-// "[left, 6, 4, reading]" for a drop from the level line.
-void ask_floor(const Walk& walk, int wall, double along, std::vector<Question>& to) {
+// The floor or the ceiling, from the level line.
+struct Level {
+  const std::vector<DropReading>& read;
+  const char *name, *key, *ask, *inches, *mm, *sketch;
+};
+
+// "[left, 6, 4, reading]" for a drop from the level line, or a rise.
+void ask_level(const Walk& walk, const Level& level, int wall, double along,
+               std::vector<Question>& to) {
   const Survey& survey = walk.survey;
   const std::string name = survey.walls[wall].name, at = easy(survey, along),
                     out = easy(survey, 100);
-  for (const DropReading& drop : survey.floor.down)
+  for (const DropReading& drop : level.read)
     if (drop.wall == wall && any_counts(drop.drop) && is_near(drop.along.mm, along)) return;
-  to.push_back({"floor " + name + " " + at,
-                "Level line down to the floor, " + at + " along the " + name + " wall, " + out +
+  to.push_back({std::string(level.name) + " " + name + " " + at,
+                std::string(level.ask) + ", " + at + " along the " + name + " wall, " + out +
                     " out from it?",
-                like(survey.units, "40 1/8", "1020"), kFloorSketch, false,
-                [=](TextEdit& edit, const Answers& answers) {
+                like(survey.units, level.inches, level.mm), level.sketch, false,
+                [=, table = level.name, key = level.key](TextEdit& edit, const Answers& answers) {
                   const std::string item = "[" + quoted(name) + ", " + quoted(at) + ", " +
                                            quoted(out) + ", " + readings(answers) + "]";
-                  return add_to(edit, "floor", "down", item);
+                  return add_to(edit, table, key, item);
                 }});
+}
+
+// Corner to corner, mm: what no one raises without looking up. Chosen.
+constexpr double kTall = 1800;
+
+bool is_tall(const Part& part) {
+  const Polygon& ring = part.outline;
+  return std::any_of(ring.begin(), ring.end(),
+                     [&](Vec2 corner) { return norm(corner - ring.front()) > kTall; });
+}
+
+bool meets_ceiling(const Contact& contact) {
+  return contact.meets == "ceiling";
 }
 
 constexpr double kUnknownWall = 1830;  // mm, 6 ft, of a wall whose length nothing says. Chosen
@@ -224,9 +244,34 @@ void add_lengths(const Walk& walk, std::vector<Question>& to) {
 }
 
 void add_floor(const Walk& walk, std::vector<Question>& to) {
+  const Level floor{walk.survey.floor.down,
+                    "floor",
+                    "down",
+                    "Level line down to the floor",
+                    "40 1/8",
+                    "1020",
+                    kFloorSketch};
   for (int wall = 0; wall < static_cast<int>(walk.spots.size()) && wall < 2; ++wall)
     for (const double along : {walk.spots[wall].along.front(), walk.spots[wall].reach})
-      ask_floor(walk, wall, along, to);
+      ask_level(walk, floor, wall, along, to);
+}
+
+// Where something meets the ceiling, at the spots of the floor; at one, where something tall is
+// raised under it.
+void add_ceiling(const Walk& walk, std::vector<Question>& to) {
+  if (!walk.design) return;
+  const Level ceiling{
+      walk.survey.ceiling, "ceiling", "up", "Level line up to the ceiling", "56 1/4", "1430",
+      kCeilingSketch};
+  const auto& contacts = walk.design->contacts;
+  const auto& parts = walk.design->parts;
+  const bool meets = std::any_of(contacts.begin(), contacts.end(), meets_ceiling);
+  if (!meets && (!walk.survey.ceiling.empty() || std::none_of(parts.begin(), parts.end(), is_tall)))
+    return;
+  for (int wall = 0; wall < static_cast<int>(walk.spots.size()) && wall < (meets ? 2 : 1); ++wall) {
+    ask_level(walk, ceiling, wall, walk.spots[wall].along.front(), to);
+    if (meets) ask_level(walk, ceiling, wall, walk.spots[wall].reach, to);
+  }
 }
 
 // A 3-4-5 corner both ways and its square, in the largest feet (300 mm) or parts of them that both

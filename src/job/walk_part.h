@@ -72,6 +72,7 @@ TextEdit::Done write_turn(TextEdit& edit, const std::vector<std::string>& parts)
 
 void add_lengths(const Walk& walk, std::vector<Question>& to);
 void add_floor(const Walk& walk, std::vector<Question>& to);
+void add_ceiling(const Walk& walk, std::vector<Question>& to);
 void add_covering(const Walk& walk, std::vector<Question>& to);
 void add_corners(const Walk& walk, std::vector<Question>& to);
 void add_across(const Walk& walk, std::vector<Question>& to);

@@ -49,6 +49,13 @@ inline constexpr const char* kFloorSketch = R"(
             |
       ______v______________________  floor as walked on
 )";
+inline constexpr const char* kCeilingSketch = R"(
+      ____________________________  ceiling
+            ^
+            |  <- push the tape's case or a stick up to it
+            |
+      - - - - - - - - - - - - - - -  level line
+)";
 inline constexpr const char* kCoveringSketch = R"(
       | weight |
       +--------+  block, as large as a foot of the piece

@@ -81,11 +81,17 @@ const char* name_of(const Remedy& remedy) {
 Json json_of(const CutFault& fault, Rounding rounding) {
   const Json accepted =
       fault.accepted ? Json{fault.accepted->least, fault.accepted->most} : Json(nullptr);
-  return {{"kind", name_of(fault.kind)},      {"where", fault.where},
-          {"accepted_mm", accepted},          {"perhaps", fault.perhaps},
-          {"measured_mm", fault.measured_mm}, {"wanted_mm", fault.wanted_mm},
-          {"off_mm", fault.off.value},        {"sd_mm", fault.off.sd},
-          {"verdict", words(fault.verdict)},  {"text", told(fault, rounding)}};
+  return {{"kind", name_of(fault.kind)},
+          {"where", fault.where},
+          {"accepted_mm", accepted},
+          {"perhaps", fault.perhaps},
+          {"measured_mm", fault.measured_mm},
+          {"wanted_mm", fault.wanted_mm},
+          {"wild_mm", fault.wild_mm},
+          {"off_mm", fault.off.value},
+          {"sd_mm", fault.off.sd},
+          {"verdict", words(fault.verdict)},
+          {"text", told(fault, rounding)}};
 }
 
 // `trim_edge` is null for what is no trim.

@@ -30,10 +30,17 @@ std::string at(const CutFault& fault) {
   return fault.where.empty() ? "" : " " + fault.where;
 }
 
+// "wanted 36" and up to 1/2" wild".
+std::string wanted(const CutFault& fault, Rounding rounding) {
+  const std::string wild =
+      fault.wild_mm > 0 ? fmt::format(" and up to {} wild", size(fault.wild_mm, rounding)) : "";
+  return "wanted " + size(fault.wanted_mm, rounding) + wild;
+}
+
 // "36 1/4" wide at the top, wanted 36""
 std::string against_wanted(const CutFault& fault, Rounding rounding) {
-  return fmt::format("{} {}{}, wanted {}", size(fault.measured_mm, rounding), wide_or_high(fault),
-                     at(fault), size(fault.wanted_mm, rounding));
+  return fmt::format("{} {}{}, {}", size(fault.measured_mm, rounding), wide_or_high(fault),
+                     at(fault), wanted(fault, rounding));
 }
 
 // What is accepted is as fine as 3/32 in.
@@ -57,10 +64,10 @@ std::string size_told(const CutFault& fault, Rounding rounding) {
 }
 
 std::string stock_told(const CutFault& fault, Rounding rounding) {
-  return fmt::format("still as {} as the {}{}: {}, wanted {}",
+  return fmt::format("still as {} as the {}{}: {}, {}",
                      fault.of == CutFault::Of::width && !fault.lengthwise ? "wide" : "long",
                      fault.other, at(fault), size(fault.measured_mm, rounding),
-                     size(fault.wanted_mm, rounding));
+                     wanted(fault, rounding));
 }
 
 std::string square_told(const CutFault& fault, Rounding rounding) {

@@ -38,7 +38,7 @@ CutFault fault(Kind kind, CutFault::Of of, const CutFigure& figure) {
   made.of = of;
   made.off = figure.off;
   made.accepted = Accepted{figure.low, figure.high};
-  made.wanted_mm = figure.wanted;
+  made.wanted_mm = figure.wanted, made.wild_mm = figure.wild;
   made.measured_mm = figure.wanted + figure.off.value;
   return made;
 }

@@ -129,6 +129,26 @@ TEST_CASE("walk: under what stands it asks for the covering, and of a soft one h
   CHECK_FALSE(question(asked(oak, &*stands), "squash"));
 }
 
+TEST_CASE("walk: the ceiling is asked for where something is raised under it or meets it") {
+  auto design = parse_design(kDesign + "\n", "f");
+  REQUIRE(design);
+  for (Part& part : design->parts) part.outline = {{0, 0}, {500, 0}, {500, 900}, {0, 900}};
+  CHECK(ids(asked(kWalls, &*design), "ceiling").empty());
+  design->parts[0].outline = {{0, 0}, {500, 0}, {500, 2000}, {0, 2000}};
+  const auto tall = ids(asked(kWalls, &*design), "ceiling");
+  REQUIRE(tall.size() == 1);
+  TextEdit edit(kWalls);
+  REQUIRE(question(asked(kWalls, &*design), tall[0])->write(edit, {{"56 1/4"}}));
+  CHECK(edit.text().find("[ceiling]\nup = [['left', ") != std::string::npos);
+  CHECK(ids(asked(edit.text(), &*design), "ceiling").empty());
+  Contact top;
+  top.part = design->parts[0].name;
+  top.meets = "ceiling";
+  design->contacts.push_back(top);
+  CHECK(ids(asked(kWalls, &*design), "ceiling").size() == 4);
+  CHECK(ids(asked(edit.text(), &*design), "ceiling").size() == 3);
+}
+
 TEST_CASE("walk: a floor spot and a distance across are typed with their walls") {
   TextEdit edit(
       "units = 'inch'\n[[wall]]\nname = 'a'\n[[wall]]\nname = 'b'\n[[wall]]\nname = 'c'\n"

@@ -93,6 +93,10 @@ TEST_CASE("verify page: each fault in the words of the trade") {
   top.where = "at the top";
   CHECK(told(top, eighths) ==
         "its taper runs the wrong way: 36\" wide at the top, wanted 36 7/8\"");
+  CutFault wild = fault(CutFault::Kind::too_small, width, 35, 36);
+  wild.wild_mm = inches(0.5).mm;
+  CHECK(told(wild, eighths) ==
+        "35\" wide, wanted 36\" and up to 1/2\" wild: 1\" too small, give or take 1/16\"");
   CutFault notch =
       fault(CutFault::Kind::notch_without_clearance, CutFault::Of::notch, 0.5625, 0.6875);
   notch.where = "lower left, width";
