@@ -6,15 +6,21 @@
 namespace nook {
 namespace {
 
-// The proven stud nearest to where the wall starts: a single one, both edges by nail, agreeing.
-std::optional<int> proven(const WallStuds& studs) {
+bool is_proven(const StudLine& s) {
   constexpr double kProvenSd = 1.5;  // mm. Chosen
+  return s.by_nail && s.belief.plies() == 1 && s.belief.sd(s.z) < kProvenSd;
+}
+
+// The proven stud nearest to where the wall starts: a single one, both edges by nail, agreeing. One
+// that stands outside the even spacing, perhaps by a slip of the tape, only where no other is.
+std::optional<int> proven(const WallStuds& studs) {
+  std::optional<int> outside;
   for (std::size_t i = 0; i < studs.lines.size(); ++i) {
-    const StudLine& s = studs.lines[i];
-    if (s.by_nail && s.belief.plies() == 1 && s.belief.sd(s.z) < kProvenSd)
-      return static_cast<int>(i);
+    if (!is_proven(studs.lines[i])) continue;
+    if (studs.lines[i].on_pattern) return static_cast<int>(i);
+    if (!outside) outside = static_cast<int>(i);
   }
-  return std::nullopt;
+  return outside;
 }
 
 }  // namespace

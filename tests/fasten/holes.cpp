@@ -67,6 +67,18 @@ TEST_CASE("holes: everything counts from a plumb line on the first proven stud")
     CHECK_THAT(*h.from_datum_mm, Catch::WithinAbs(h.along_mm - wall.datum->along_mm, 1e-6));
 }
 
+TEST_CASE("holes: the plumb line is struck on a stud that keeps the spacing, where one does") {
+  Bench bench;
+  bench.nailed(0, 12.25);  // taped 3 in wrong, or another stud
+  for (const double centre : {31.25, 47.25, 63.25, 79.25}) bench.nailed(0, centre);
+  bench.ledger(0, "ledger", {8, 60}, 37);
+  bench.screws("ledger", "left wall");
+  const DrillAnswer answer = bench.drilled();
+  const WallDrill& wall = answer.walls[0];
+  REQUIRE(wall.datum);
+  CHECK_THAT(wall.datum->along_mm, Catch::WithinAbs(inches(31.25).mm, 0.5));
+}
+
 TEST_CASE("holes: an inferred stud is probed first, and the probe is asked for") {
   Bench bench;
   bench.nailed(0, 15.25);
