@@ -123,6 +123,29 @@ void set_height(const Scene& scene, const std::vector<Joint>& joints, bool on_wa
   group.above_floor = lowest(scene.pieces[group.feet[0]], scene.pieces[group.feet[0]].frame);
 }
 
+// What meets its wall by less than this stands across to it, mm. Chosen.
+constexpr double kAlong = 50;
+
+// Whether a group lies along a wall: it is screwed to it, or no contact says that it stands across.
+bool lies_along(const Scene& scene, const std::vector<Joint>& joints, const Assembly& group,
+                int wall) {
+  const std::string& name = scene.survey.walls[wall].name;
+  for (const Fastening& how : scene.design.fastenings)
+    for (int p : group.pieces)
+      if (wall_named(how.to) == name && is_named(scene.pieces[p], how.part)) return true;
+  Stretch x{1e300, -1e300}, y = x;
+  for (int j : group.joints) {
+    const Joint& joint = joints[j];
+    if (joint.meets.kind != Surface::Kind::wall || joint.meets.wall != wall) continue;
+    for (Vec3 corner : joint.corners) {
+      const Vec3 at = scene.pieces[joint.piece].frame.room_from_piece(corner);
+      x = {std::min(x.from, at.x), std::max(x.to, at.x)};
+      y = {std::min(y.from, at.y), std::max(y.to, at.y)};
+    }
+  }
+  return x.to < x.from || std::hypot(x.to - x.from, y.to - y.from) >= kAlong;
+}
+
 void settle(const Scene& scene, const Site& site, const std::vector<Joint>& joints,
             Assembly& group) {
   if (const Group* settings = settings_of(scene, group)) {
@@ -137,7 +160,11 @@ void settle(const Scene& scene, const Site& site, const std::vector<Joint>& join
     }
   }
   const std::set<int> walls = walls_of(scene, site, joints, group);
-  if (walls.size() == 1) group.start_wall = *walls.begin();
+  if (walls.size() == 1) {
+    group.start_wall = *walls.begin();
+    group.turns_with_wall =
+        group.may_turn.value_or(true) && lies_along(scene, joints, group, *group.start_wall);
+  }
   set_height(scene, joints, !walls.empty(), group);
 }
 
@@ -186,20 +213,37 @@ double turn_of_wall(const RoomShape& room, int wall, int first_wall) {
   return std::atan2(cross({drawn.cos, drawn.sin}, out), dot({drawn.cos, drawn.sin}, out));
 }
 
-Motion start_motion(const Assembly& group, const RoomShape& room, int first_wall) {
+namespace {
+
+Motion to_wall(const Assembly& group, const RoomShape& room, int first_wall, bool turned) {
   if (!group.start_wall) return {};
   const int wall = *group.start_wall;
-  const double turn = turn_of_wall(room, wall, first_wall);
+  const double turn = turned ? turn_of_wall(room, wall, first_wall) : 0;
   Vec2 corner, drawn;  // where the wall's readings count from: as found, as drawn
   if (wall > first_wall + 1) {
     corner = room.walls[wall].start;
-    drawn = {0, norm(corner)};
+    Vec2 before;  // the design's corner
+    for (int k = first_wall + 2; k <= wall; ++k) {
+      const Direction facing = direction({drawn_facing(k - 1, first_wall)});
+      drawn = drawn + norm(room.walls[k].start - before) * left_of({facing.cos, facing.sin});
+      before = room.walls[k].start;
+    }
   } else if (wall < first_wall) {
     corner = room.walls[first_wall].start;
     drawn = {norm(corner), 0};
   }
   const Motion about = turned_about(drawn, turn, {});
   return {turn, about.move + Vec3{corner.x - drawn.x, corner.y - drawn.y, 0}};
+}
+
+}  // namespace
+
+Motion start_motion(const Assembly& group, const RoomShape& room, int first_wall) {
+  return to_wall(group, room, first_wall, group.turns_with_wall);
+}
+
+Motion moved_to_wall(const Assembly& group, const RoomShape& room, int first_wall) {
+  return to_wall(group, room, first_wall, false);
 }
 
 }  // namespace nook

@@ -17,7 +17,8 @@ struct Assembly {
   std::string name;
   std::vector<int> pieces;
   std::vector<int> joints;            // of its pieces, indices into the list of joints
-  std::optional<int> start_wall;      // it starts turned with this wall
+  std::optional<int> start_wall;      // it starts where this wall is
+  bool turns_with_wall = false;       // and turned with it: it lies along it and may turn
   std::vector<std::string> tight_to;  // in order
   std::optional<int> parallel_to;     // a wall
   std::optional<int> along_piece;     // or a piece: parallel to it as drawn
@@ -33,8 +34,11 @@ std::vector<Assembly> assemblies_of(const Scene& scene, const Site& site,
 
 /// How far a wall of the room is turned from where it is drawn (a square corner), radians.
 double turn_of_wall(const RoomShape& room, int wall, int first_wall);
-/// Where the group stands before it is pushed home: as drawn, or turned with its wall about the
-/// corner that its readings count from. `first_wall`: that of the design's corner.
+/// Where the group stands before it is pushed home: as drawn, or moved with its wall, and turned
+/// with it about the corner that its readings count from. `first_wall`: that of the design's
+/// corner.
 Motion start_motion(const Assembly& group, const RoomShape& room, int first_wall);
+/// The same, not turned.
+Motion moved_to_wall(const Assembly& group, const RoomShape& room, int first_wall);
 
 }  // namespace nook

@@ -6,6 +6,7 @@
 #include <map>
 
 #include "design/fitting.h"
+#include "fit/easing.h"
 #include "fit/find_notches.h"
 #include "fit/obstacle_solid.h"
 #include "fit/surface_ahead.h"
@@ -183,17 +184,23 @@ class ClashFinder {
     double depth = 0;
     for (int r = 0; r < trials_.rooms(); ++r) {
       const auto& frames = trials_.placings[r].frames;
-      if (r == 0 || !together) depth = depth_in(frames, a, b, adjusted);
+      if (r == 0 || !together) depth = depth_in(r, a, b, adjusted);
       if (depth > 0) note(a.piece, piece(b.piece).name, r, depth, frames[b.piece].at);
       if (together && depth <= 0) return;
     }
   }
 
-  static double depth_in(const std::vector<Frame>& frames, const CellSolid& a, const CellSolid& b,
-                         const Apart& adjusted) {
+  // Less what either comes off the other once its edges are scribed.
+  double depth_in(int room, const CellSolid& a, const CellSolid& b, const Apart& adjusted) const {
+    const auto& frames = trials_.placings[room].frames;
     const Frame &fa = frames[a.piece], &fb = frames[b.piece];
     if (apart_along(adjusted, a.corners, fa, b.corners, fb) >= -kTouching / 2) return 0;
-    return -apart(a, fa, b, fb).distance;
+    const Apart there = apart(a, fa, b, fb);
+    if (there.distance >= -kTouching / 2) return 0;
+    const Frame& held = there.of_b ? fb : fa;
+    const Vec3 way = there.axis.x * held.u + there.axis.y * held.v + there.axis.z * held.w;
+    return -there.distance - eased_along(trials_, room, a.piece, -way) -
+           eased_along(trials_, room, b.piece, way);
   }
 
   // A scribed or tapered edge of one against the other.

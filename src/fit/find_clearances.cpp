@@ -15,7 +15,8 @@
 namespace nook {
 namespace {
 
-constexpr double kNear = 2 * kMillimetresPerInch;  // what is further off is not told. Chosen
+// What is further off is not told, but where a contact asks for more. Chosen.
+constexpr double kNear = 2 * kMillimetresPerInch;
 constexpr double kNextNearest = 12;  // mm; cells further off by that come no nearer. Chosen
 constexpr double kApart = 0.05;      // mm; nearer than this touches. Chosen
 
@@ -100,6 +101,7 @@ class DistanceFinder {
       const Body& whole = trials.layout.scene.bodies[p];
       const Body body = cut.empty() ? whole : body_less(whole, cut);
       solids_.push_back(solid_of(body, p));
+      reach_.push_back(std::max(kNear, wanted_clear(trials.layout.scene, p)));
       boxes_.push_back(box_of(solids_[p].hull.corners, trials.placings[0].frames[p]));
       meshes_.push_back(placed(prism(body.cells, body.thickness), trials.placings[0].frames[p]));
     }
@@ -125,19 +127,21 @@ class DistanceFinder {
       const ObstacleSolid block = trials_.obstacle(0, b);
       const RoomBox box = box_of(block.corners, block.frame);
       for (std::size_t p = 0; p < solids_.size(); ++p)
-        if (apart(box, boxes_[p]) <= kNear) add_obstacle(static_cast<int>(p), b, block, found);
+        if (apart(box, boxes_[p]) <= reach_[p]) add_obstacle(static_cast<int>(p), b, block, found);
     }
     return found;
   }
 
-  bool near(int a, int b) const { return apart(boxes_[a], boxes_[b]) <= kNear; }
+  bool near(int a, int b, double reach = kNear) const {
+    return apart(boxes_[a], boxes_[b]) <= reach;
+  }
 
   // Between two pieces, if they are near.
-  std::optional<Tally> between(int a, int b) const {
-    if (!near(a, b)) return std::nullopt;
+  std::optional<Tally> between(int a, int b, double reach = kNear) const {
+    if (!near(a, b, reach)) return std::nullopt;
     const auto& frames = trials_.placings[0].frames;
     const std::vector<CellPair> cells = nearest(solids_[a], frames[a], solids_[b], frames[b]);
-    if (cells.front().adjusted.distance > kNear) return std::nullopt;
+    if (cells.front().adjusted.distance > reach) return std::nullopt;
     Tally tally;
     tally.adjusted = distance(meshes_[a], meshes_[b]);
     const auto own = [](const CellPair& pair) -> const CellSolid& { return *pair.a; };
@@ -200,7 +204,7 @@ class DistanceFinder {
     const auto key = std::pair(p, trials_.layout.obstacles.name(trials_.layout.site, b));
     const auto so_far = found.find(key);
     // Along an axis they are never further apart than they are.
-    const double least = so_far == found.end() ? kNear : so_far->second.adjusted;
+    const double least = so_far == found.end() ? reach_[p] : so_far->second.adjusted;
     if (cells.front().adjusted.distance > least) return;
     const double exact = distance(placed(mesh_of(block), block.frame), meshes_[p]);
     if (so_far != found.end() && so_far->second.adjusted <= exact) return;
@@ -216,6 +220,7 @@ class DistanceFinder {
 
   const Trials& trials_;
   std::vector<PieceSolid> solids_;
+  std::vector<double> reach_;  // mm; how far off an obstacle counts
   std::vector<RoomBox> boxes_;
   std::vector<Mesh> meshes_;  // where they stand in the adjusted room
 };
@@ -260,7 +265,7 @@ std::optional<Tally> from_wall(const Joint& joint, const Distances& surfaces,
 std::optional<Tally> from_parts(const DistanceFinder& finder, const Joint& joint) {
   std::optional<Tally> least;
   for (int p : joint.parts)
-    if (const auto tally = finder.between(joint.piece, p)) {
+    if (const auto tally = finder.between(joint.piece, p, std::max(kNear, joint.how->gap.mm))) {
       if (least)
         keep_least(*least, *tally);
       else

@@ -6,6 +6,7 @@
 
 #include "design/fitting.h"
 #include "fit/contact_lines.h"
+#include "fit/easing.h"
 #include "fit/joint_ahead.h"
 #include "fit/room_to_move.h"
 #include "fit/touching.h"
@@ -70,6 +71,19 @@ ContactFit named(const JointTrials& judge) {
   return found;
 }
 
+// The way that opens the contact, in one room.
+Vec3 way_off(const JointTrials& judge, int room) {
+  const Frame& frame = judge.trials.placings[room].frames[judge.joint.piece];
+  return -way_in_room(judge.joint.feelers.front(), frame);
+}
+
+// What it overlaps, less what scribing its other edges will let it come off.
+double overlap_left(const JointTrials& judge, const JointState& state, int room) {
+  const double overlap = std::max(0.0, -state.deepest);
+  if (overlap <= kTouching) return overlap;
+  return overlap - eased_along(judge.trials, room, judge.joint.piece, way_off(judge, room));
+}
+
 void judge_rooms(const JointTrials& judge, double sure, double move, ContactFit& found,
                  Holds& all_hold) {
   const Contact& how = *judge.joint.how;
@@ -80,7 +94,7 @@ void judge_rooms(const JointTrials& judge, double sure, double move, ContactFit&
     const JointState state = judge.state(r);
     const double far = how.by == Fitting::taper ? wood_within(state, move) : move;
     told.add(r, !state.met ? kReach : clear_of ? state.deepest : state.most);
-    const bool clear = is_cut_to_fit(how.by) || state.deepest >= -kTouching;
+    const bool clear = is_cut_to_fit(how.by) || overlap_left(judge, state, r) <= kTouching;
     const double judged = state.met ? judged_gap(judge, state, r, far) : kReach;
     holds.set(r, clear_of ? !state.met || state.deepest >= found.allow - kClearTolerance
                           : clear && judged <= found.allow + 1e-6);
@@ -129,8 +143,9 @@ bool ceiling_untold(const JointTrials& judge) {
 }
 
 ContactFit met_nothing(const JointTrials& judge, ContactFit found, Holds& all_hold) {
-  const bool well = judge.joint.how->by == Fitting::clear;
+  const bool well = judge.joint.how->by == Fitting::clear && !judge.joint.faces_away;
   found.meets_anything = false;
+  found.faces_away = judge.joint.faces_away;
   found.verdict = well ? Verdict::fits : Verdict::does_not_fit;
   if (ceiling_untold(judge)) found.verdict = Verdict::cannot_tell;
   found.chance = found.verdict == Verdict::does_not_fit ? 0 : 1;
@@ -164,6 +179,8 @@ ContactFit find_contact(const Trials& trials, int index, double sure, Holds& all
   const Left left = left_by(how, state, how.by == Fitting::taper ? found.wood_mm : move.distance);
   found.after = {left.least, left.most};
   judge_rooms(judge, sure, move.distance, found, all_hold);
+  if (!is_cut_to_fit(how.by) && state.deepest < -kTouching)
+    found.eased_by = easing_edge(trials, judge.joint.piece, way_off(judge, 0));
   found.past_mm = past_end(judge);
   if (found.past_mm > 0) found.verdict = worse(found.verdict, Verdict::cannot_tell);
   return found;

@@ -16,12 +16,15 @@ namespace {
 
 constexpr double kSamePressure = 0.25;  // share; chosen
 
+// 0 where one of its feet states none: it is not known then.
 double load_on(const Trials& trials, int p) {
   const Scene& scene = trials.layout.scene;
   double load = 0;
-  for (const Foot& foot : scene.design.feet)
-    for (int named : pieces_named(scene.pieces, scene.design, foot.part))
-      if (named == p) load += foot.load_n.value_or(0);
+  for (const Foot& foot : scene.design.feet) {
+    if (!is_named(scene.pieces[p], foot.part)) continue;
+    if (!foot.load_n) return 0;
+    load += *foot.load_n;
+  }
   return load;
 }
 

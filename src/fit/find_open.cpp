@@ -43,10 +43,11 @@ void add_touching(const Quick& quick, const Placing& placing, Spots& spots) {
     }
 }
 
-int widest(const JointGaps& gaps) {
+// The feeler that decides: of what is to keep clear the narrowest gap, else the widest.
+int deciding(const JointGaps& gaps, bool clear) {
   int best = -1;
   for (int f = 0; f < static_cast<int>(gaps.size()); ++f)
-    if (!std::isnan(gaps[f]) && (best < 0 || gaps[f] > gaps[best])) best = f;
+    if (!std::isnan(gaps[f]) && (best < 0 || (gaps[f] > gaps[best]) != clear)) best = f;
   return best;
 }
 
@@ -63,7 +64,7 @@ Undecided::Term term(const SurfaceField& fields, int spot, Surface surface, doub
   return term;
 }
 
-// One finding: the feeler of its widest gap, and that gap before anything is moved.
+// One finding: the feeler that decides it, and its gap before anything is moved.
 struct Watch {
   int joint = 0, feeler = 0;
   double gap = 0;
@@ -72,7 +73,7 @@ struct Watch {
 OpenFinding named(const ContactFit& contact) {
   OpenFinding open;
   open.what = contact.part + ", " + contact.edge + " at the " + contact.meets;
-  open.value_mm = contact.gap.most;
+  open.value_mm = contact.how->by == Fitting::clear ? contact.gap.least : contact.gap.most;
   open.sd_mm = contact.gap_sd;
   open.limit_mm = contact.allow;
   open.hangs_on.tolerance = std::max(kNudge, std::abs(open.value_mm - open.limit_mm) / kOneSided95);
@@ -91,7 +92,7 @@ std::vector<OpenFinding> find_open(const Trials& trials, Site& site,
   for (int j = 0; j < static_cast<int>(contacts.size()); ++j) {
     if (contacts[j].verdict != Verdict::cannot_tell || !contacts[j].meets_anything) continue;
     const JointGaps gaps = quick.gaps(still, j);
-    const int feeler = widest(gaps);
+    const int feeler = deciding(gaps, contacts[j].how->by == Fitting::clear);
     if (feeler < 0) continue;
     open.push_back(named(contacts[j]));
     watches.push_back({j, feeler, gaps[feeler]});

@@ -55,16 +55,17 @@ struct ContactFit {
   int piece = 0;                 // index into FitAnswer::pieces
   std::string part, edge, meets;
   bool meets_anything = true;  // false: the edge cannot meet it; no figure below stands
+  bool faces_away = false;     // it cannot, as it looks away from it
   GapRange gap;
-  double gap_sd = 0;  // of gap.most (by clear: of the least over both faces)
-  double allow = 0;   // the widest gap accepted (by clear: the least distance)
+  double gap_sd = 0;     // of gap.most (by clear: of the least over both faces)
+  std::string eased_by;  // the scribed edge that lets it come off what it overlaps; empty: none
+  double allow = 0;      // the widest gap accepted (by clear: the least distance)
   double chance = 1;
   double taper_deg = 0, taper_mm = 0;  // the straight cut that closes most, over the edge's length
   double scribe_mm = 0;                // how far the piece would move closer, scribed
-  double wood_mm =
-      0;  // wood that may go: how far it stands off its drawn place and may come closer
-  double touches_at = 0;              // where along the edge it touches (as GapPoint::at)
-  double bevel_mm = 0;                // greatest difference between the two faces
+  double wood_mm = 0;     // that may go: how far it stands off its drawn place and may come closer
+  double touches_at = 0;  // where along the edge it touches (as GapPoint::at)
+  double bevel_mm = 0;    // greatest difference between the two faces
   std::vector<GapPoint> line;         // the worse of the shown faces; empty for a face contact
   std::vector<GapPoint> front, back;  // both faces
   std::vector<FieldPoint> field;      // only of a face contact

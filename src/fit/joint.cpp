@@ -38,6 +38,20 @@ bool edge_can_meet(const RoomShape& room, const Joint& joint, const Frame& frame
   return std::abs(dot(plan(frame.w), out)) < kFlatLimit;
 }
 
+// Whether no feeler comes nearer to the wall, floor or ceiling: the opposite edge or face is meant.
+bool faces_away(const RoomShape& room, const Joint& joint, const Frame& frame) {
+  const double least = direction(degrees(85)).cos;  // so square to it that it gets nowhere. Chosen
+  Vec3 inward{0, 0, joint.meets.kind == Surface::Kind::floor ? -1.0 : 1.0};
+  if (joint.meets.kind == Surface::Kind::wall) {
+    const Vec2 out = room.walls[joint.meets.wall].out;
+    inward = {-out.x, -out.y, 0};
+  }
+  return joint.meets.kind != Surface::Kind::part && !joint.feelers.empty() &&
+         std::all_of(joint.feelers.begin(), joint.feelers.end(), [&](const Feeler& feeler) {
+           return dot(way_in_room(feeler, frame), inward) < least;
+         });
+}
+
 Joint joint_of(const Scene& scene, const Site& site, int contact, int piece) {
   Joint joint;
   joint.contact = contact;
@@ -78,6 +92,15 @@ void bound(Joint& joint) {
 }
 
 }  // namespace
+
+double wanted_clear(const Scene& scene, int piece) {
+  double widest = 0;
+  for (const Contact& how : scene.design.contacts)
+    if (how.by == Fitting::clear && is_named(scene.pieces[piece], how.part) &&
+        !wall_named(how.meets).empty())
+      widest = std::max(widest, how.gap.mm);
+  return widest;
+}
 
 EdgeRun run_of(const EdgeChoice& edge, const Polygon& outline) {
   if (const EdgeSide* side = std::get_if<EdgeSide>(&edge)) return side_of(outline, *side);
@@ -122,9 +145,15 @@ std::vector<Joint> joints_of(const Scene& scene, Site& site, const std::vector<F
   for (int c = 0; c < static_cast<int>(scene.design.contacts.size()); ++c)
     for (int p : pieces_named(scene.pieces, scene.design, scene.design.contacts[c].part)) {
       Joint joint = joint_of(scene, site, c, p);
-      joint.can_meet = edge_can_meet(site.fields().room(0), joint, frames[p]);
+      const RoomShape& room = site.fields().room(0);
+      joint.can_meet = edge_can_meet(room, joint, frames[p]);
       const JointBuilder builder{scene, site, site.adjusted(), frames, frames[p]};
       if (joint.can_meet) joint.face ? build_face(builder, joint) : build_edge(builder, joint);
+      if (faces_away(room, joint, frames[p])) {
+        joint = joint_of(scene, site, c, p);
+        joint.can_meet = false;
+        joint.faces_away = true;
+      }
       if (runs_beside(builder, joint)) joint.can_meet = false;
       for (Feeler& feeler : joint.feelers)
         if (joint.how->notch) notch_blocks(feeler, joint.stops);

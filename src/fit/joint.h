@@ -38,7 +38,8 @@ struct Joint {
   Surface meets;
   std::vector<int> parts;  // the pieces it meets, none of them its own
   bool face = false;
-  bool can_meet = true;  // false: the piece lies along what it should meet
+  bool can_meet = true;     // false: the piece lies along what it should meet, or:
+  bool faces_away = false;  // it looks away from the wall, floor or ceiling
   std::vector<JointSpot> spots;
   std::vector<Feeler> feelers;
   std::vector<NotchZone> zones;
@@ -55,6 +56,9 @@ struct Scene {
   const std::vector<Piece>& pieces;
   const std::vector<Body>& bodies;
 };
+
+/// The widest gap to a wall that a contact by clear asks of a piece, mm; 0 where none does.
+double wanted_clear(const Scene& scene, int piece);
 
 /// The joints of every contact, in file order and copies in order, for pieces standing at `frames`
 /// in the adjusted room.

@@ -8,7 +8,8 @@ namespace nook {
 namespace {
 
 constexpr double kLength = 60;  // mm along the wall; chosen, see the class
-constexpr double kNear = 80;    // mm; blocks further from every piece are left out. Chosen
+constexpr double kNear = 80;    // mm; blocks further from every piece, and from those that are to
+                                // keep clear by more, are left out. Chosen
 
 // A block without end is looked at this far beyond the wall's base line.
 Stretch bounded(const BlockHere& here, const WallShape& wall) {
@@ -17,16 +18,17 @@ Stretch bounded(const BlockHere& here, const WallShape& wall) {
 }
 
 // The stretch of a wall that a piece is near to; empty (from > to) if it is far out of it.
-Stretch near_stretch(const WallShape& wall, const Body& body, const Frame& frame, double reach) {
+Stretch near_stretch(const WallShape& wall, const Body& body, const Frame& frame, double reach,
+                     double near) {
   Stretch along{1e300, -1e300};
   double out = 1e300;
   for (Vec2 p : body.region.outline)
     for (double w : {0.0, body.thickness}) {
       const Vec2 at = wall.wall_from_room(plan(frame.room_from_piece({p.x, p.y, w})));
-      along = {std::min(along.from, at.x - kNear), std::max(along.to, at.x + kNear)};
+      along = {std::min(along.from, at.x - near), std::max(along.to, at.x + near)};
       out = std::min(out, at.y);
     }
-  return out > reach + kNear ? Stretch{1, 0} : along;
+  return out > reach + near ? Stretch{1, 0} : along;
 }
 
 }  // namespace
@@ -38,7 +40,8 @@ Obstacles::Obstacles(const Scene& scene, Site& site, const std::vector<Frame>& f
       std::vector<Stretch> near;
       for (std::size_t p = 0; p < frames.size(); ++p)
         near.push_back(near_stretch(room.walls[w], scene.bodies[p], frames[p],
-                                    site.blocks(w)[b].out_to + kNear));
+                                    site.blocks(w)[b].out_to + kNear,
+                                    std::max(kNear, wanted_clear(scene, static_cast<int>(p)))));
       add_block(site, near, w, b);
     }
 }

@@ -146,7 +146,13 @@ void Push::turn_parallel() {
       return;
     }
   turn_free_ = false;
-  const Motion about = turned_about(pivot_, *asked - start_.turn, {});
+  // About its pivot where it stands unturned: turned with its wall and back it would have slid.
+  const Motion turned = start_;
+  start_ = moved_to_wall(group_, view_.shape(), layout_.first_wall);
+  lay_off();
+  const Vec3 drawn = Motion{-turned.turn, {}}.way(Vec3{pivot_.x, pivot_.y, 0} - turned.move);
+  pivot_ = plan(start_.point(drawn));
+  const Motion about = turned_about(pivot_, *asked, {});
   start_ = {*asked, about.point(start_.move)};
 }
 

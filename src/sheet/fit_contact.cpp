@@ -243,6 +243,9 @@ std::string reach_words(const Style& style) {
 }
 
 Finding cannot_meet(const ContactFit& contact, const Style& style) {
+  if (contact.faces_away)
+    return {Verdict::does_not_fit, 0, contact_place(contact),
+            "it faces away from it [edge-cannot-meet]", "name the opposite edge or face"};
   return {Verdict::does_not_fit, 0, contact_place(contact),
           "this edge cannot meet it: no ray square to the edge gets there within " +
               reach_words(style) + " [edge-cannot-meet]",
@@ -256,10 +259,15 @@ Finding contact_finding(const FitAnswer& fit, const ContactFit& contact, const S
     return {Verdict::cannot_tell, 0, contact_place(contact), "nothing says how high it is",
             "measure from the level line up to the ceiling there"};
   if (!contact.meets_anything && contact.verdict == Verdict::fits)
-    return {Verdict::fits, 0, contact_place(contact), "nothing of it within " + reach_words(style),
-            ""};
+    return {Verdict::fits, 0, contact_place(contact),
+            "nothing of it straight ahead within " + reach_words(style), ""};
   if (!contact.meets_anything) return cannot_meet(contact, style);
   const ContactWords w{fit, contact, style};
+  if (contact.verdict != Verdict::does_not_fit && !contact.eased_by.empty())
+    return {contact.verdict, 0, contact_place(contact),
+            "too big by " + w.length(-contact.gap.least) + " until its " + contact.eased_by +
+                " is scribed, which lets it come off again",
+            "scribe that first; what binds then, ease with a plane"};
   // Equally wide gaps stay in their order: the weight goes by what is printed.
   const double weight = std::round(contact.gap.most / style.rounding.step.mm);
   Finding finding{contact.verdict, weight * style.rounding.step.mm, contact_place(contact),

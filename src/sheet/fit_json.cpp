@@ -175,9 +175,11 @@ Json diagnostics(const FitAnswer& fit, const std::string& job) {
     all.push_back({{"file", job + "/design.toml"},
                    {"line", c.how->place.line},
                    {"column", c.how->place.column},
-                   {"what", contact_place(c) + ": this edge cannot meet it"},
+                   {"what", contact_place(c) + (c.faces_away ? ": it faces away from it"
+                                                             : ": this edge cannot meet it")},
                    {"code", "edge-cannot-meet"},
-                   {"help", "name another edge, or the face that lies against it"}});
+                   {"help", c.faces_away ? "name the opposite edge or face"
+                                         : "name another edge, or the face that lies against it"}});
   }
   return all;
 }

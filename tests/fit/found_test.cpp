@@ -359,3 +359,122 @@ TEST_CASE("heights: a piece that is scribed to the floor does not lift its group
   d.contacts.erase(d.contacts.begin());  // by itself a scribed piece does stand
   CHECK_THAT(fit_exactly(corner(90), d).groups[0].move.z, WithinAbs(20, 1e-6));
 }
+
+TEST_CASE("edge-cannot-meet: what looks away from its wall is told and pulled nowhere") {
+  Design d = empty_design(38);
+  d.parts.push_back(panel("ledger", {700, 90}, {900, 0, 900}, {-1, 0, 0}, kZ));
+  d.contacts.push_back(meet("ledger", PieceFace::front, "left wall"));
+  d.groups.push_back(tight("ledger", {"left wall"}));
+  FitAnswer f = fit_exactly(corner(90), d);
+  REQUIRE(f.contacts.size() == 1);
+  CHECK(f.contacts[0].faces_away);
+  CHECK(f.contacts[0].verdict == Verdict::does_not_fit);
+  CHECK_THAT(f.frames[0].at.y, WithinAbs(0, 1e-6));
+  d.contacts[0].by = Fitting::clear;
+  CHECK(fit_exactly(corner(90), d).contacts[0].verdict == Verdict::does_not_fit);
+  d.contacts[0] = meet("ledger", PieceFace::back, "left wall");
+  f = fit_exactly(corner(90), d);
+  CHECK_FALSE(f.contacts[0].faces_away);
+  CHECK(f.contacts[0].verdict == Verdict::fits);
+}
+
+TEST_CASE("clearance: what is asked for counts, however far that is", "[reference]") {
+  Design d = empty_design(20);
+  d.parts.push_back(panel("arm", {300, 300}, {500, 500, 500}, kX, kY));
+  d.parts.push_back(panel("post", {300, 300}, {880, 500, 500}, kX, kY));
+  Contact how = meet("arm", EdgeSide::left, "post", Fitting::clear);  // its far edge looks away
+  how.gap = {100};
+  d.contacts.push_back(how);
+  const FitAnswer f = fit_exactly(corner(90), d);
+  REQUIRE(f.clearances.size() == 1);
+  CHECK_THAT(f.clearances[0].least_mm, WithinAbs(80, 1e-6));
+  CHECK(f.clearances[0].verdict == Verdict::does_not_fit);
+}
+
+TEST_CASE("clearance: a heater is kept clear of by what is asked, beside the wall too",
+          "[reference]") {
+  Found c = corner(90);
+  add_outlet(c.survey.walls[0], 1000, 300, 400, 100);
+  Design d = empty_design(20);
+  d.parts.push_back(panel("side", {300, 90}, {940, 175, 400}, {-1, 0, 0}, kZ));
+  for (const double asked : {90.0, 100.0}) {
+    Contact how = meet("side", PieceFace::back, "left wall", Fitting::clear);
+    how.gap = {asked};
+    d.contacts = {how};
+    const FitAnswer f = fit_exactly(c, d);
+    REQUIRE_FALSE(f.clearances.empty());
+    if (asked > 96) CHECK_THAT(f.clearances[0].least_mm, WithinAbs(std::hypot(60, 75), 1e-3));
+    CHECK((f.clearances[0].verdict == Verdict::fits) == (asked < 96));
+  }
+}
+
+TEST_CASE("walls: a piece on the fourth wall of a closed room starts where it is drawn") {
+  Found c = corner(90);
+  c.room.walls[0].length = 2000, c.room.walls[1].length = 1000;
+  c.room.walls.push_back({"back", {0, 1000}, {1, 0}, {0, -1}, 2000, 0, {}, 0, 0, 0, 0});
+  c.room.walls.push_back({"end", {2000, 1000}, {0, -1}, {-1, 0}, 1000, 0, {}, 0, 0, 0, 0});
+  for (const char* name : {"back", "end"}) {
+    c.survey.walls.emplace_back();
+    c.survey.walls.back().name = name;
+  }
+  Design d = empty_design(38);
+  d.parts.push_back(panel("cleat", {400, 90}, {2000, 300, 900}, kY, kZ));
+  d.parts[0].place_in_room = {{2000, 700, 900}, {0, -1, 0}, kZ, {}, {}};
+  d.contacts.push_back(meet("cleat", PieceFace::back, "end wall"));
+  const FitAnswer f = fit_exactly(c, d);
+  CHECK(f.verdict == Verdict::fits);
+  CHECK_THAT(f.frames[0].at.x, WithinAbs(2000, 1e-6));
+  CHECK_THAT(f.frames[0].at.y, WithinAbs(700, 1e-6));
+}
+
+TEST_CASE("turn: what stands across to its one wall is not turned with it, what lies along is") {
+  const Found c = corner(88.7);
+  Design d = empty_design(18);
+  d.parts.push_back(panel("board", {1000, 400}, {0, 400, 0}, kX, kZ));  // its left edge meets
+  d.contacts.push_back(meet("board", EdgeSide::left, "right wall"));
+  const FitAnswer across = fit_exactly(c, d);
+  CHECK_THAT(across.frames[0].u.y, WithinAbs(0, 1e-9));
+  Group stays;
+  stays.name = "board";
+  stays.turn = false;
+  d.parts[0] = panel("board", {1000, 400}, {0, 300, 500}, kY, kZ);
+  d.contacts[0] = meet("board", PieceFace::back, "right wall");
+  const FitAnswer along = fit_exactly(c, d);
+  CHECK_THAT(along.frames[0].u.x, WithinAbs(c.room.walls[1].along.x, 1e-6));
+  d.groups.push_back(stays);
+  CHECK_THAT(fit_exactly(c, d).frames[0].u.x, WithinAbs(0, 1e-9));
+}
+
+TEST_CASE("parallel_to: a piece at the right wall is turned where it is, not slid") {
+  const Found c = corner(88.7);
+  Design d = empty_design(18);
+  d.parts.push_back(panel("board", {400, 400}, {0, 700, 0}, kY, kZ));
+  d.contacts.push_back(meet("board", PieceFace::back, "right wall"));
+  Group along = tight("board", {"right wall"});
+  along.parallel_to = "left wall";
+  along.turn = false;
+  d.groups.push_back(along);
+  const FitAnswer f = fit_exactly(c, d);
+  CHECK_THAT(f.frames[0].u.x, WithinAbs(0, 1e-9));
+  // Its middle stays 900 up the wall but for the way that the wall leads it.
+  CHECK_THAT((f.frames[0].at + 200 * f.frames[0].u).y, WithinAbs(900, 1));
+}
+
+TEST_CASE("scribe: what stands too high until its bottom is scribed is not cut at its top too") {
+  Found c = corner(90);
+  c.room.floor.slope = {0.012, 0};  // rises 12 in 1000
+  Design d = empty_design(18);
+  d.parts.push_back(panel("board", {1000, 400}, {5, 300, 0}, kX, kZ));
+  d.parts.push_back(panel("top", {1200, 600}, {5, 0, 400}, kX, kY));
+  d.contacts.push_back(meet("top", EdgeSide::bottom, "left wall"));
+  d.contacts.push_back(meet("board", EdgeSide::top, "top"));
+  FitAnswer f = fit_exactly(c, d);
+  CHECK(f.contacts[1].verdict == Verdict::does_not_fit);
+  CHECK(f.contacts[1].eased_by.empty());
+  d.contacts.push_back(meet("board", EdgeSide::bottom, "floor", Fitting::scribe));
+  f = fit_exactly(c, d);
+  CHECK(f.contacts[1].gap.least < -10);
+  CHECK(f.contacts[1].eased_by == "edge edge at the floor");
+  CHECK(f.contacts[1].verdict == Verdict::fits);
+  CHECK(f.verdict == Verdict::fits);
+}
