@@ -16,6 +16,8 @@
 namespace nook {
 namespace {
 
+constexpr double kMostShim = 38.1;  // mm, 1 1/2 in: what stands further off is not hung. Chosen
+
 int wall_index(const Survey& survey, const std::string& name) {
   for (std::size_t i = 0; i < survey.walls.size(); ++i)
     if (survey.walls[i].name == name) return static_cast<int>(i);
@@ -82,6 +84,13 @@ class DrillMap {
     }
     const Distances distances = distances_for(f.screw);
     const PieceRuler ruler(piece, *face);
+    const double off = face->shim(ruler.at(ruler.length() / 2, ruler.height() / 2));
+    if (off > kMostShim) {
+      answer_.unreachable.push_back({piece.name,
+                                     fmt::format("it stands {} off the {}", say_.length(off), f.to),
+                                     "move it to the wall, or fur it out"});
+      return;
+    }
     const PieceFace against = face->is_back() ? PieceFace::back : PieceFace::front;
     const FreeFace free(piece, in_.design, taken_up(placed_, i, against), distances);
     hang({piece, f, *face, ruler, free, c.services, in_.design, say_, distances,
@@ -95,15 +104,17 @@ class DrillMap {
     const auto& studs = c.wall.studs;
     const bool none =
         !studs || (studs->kind != StudKind::steel && studs->kind != StudKind::masonry &&
-                   studs->found.empty() && studs->blocking.empty());
+                   c.studs.lines.empty() && studs->blocking.empty());
     if (!none) return false;
-    const Untold studs_untold{
-        fmt::format("nothing says where the studs of the {} wall are", c.wall.name),
-        "find them at the height of the holes, both edges"};
-    auto& missing = answer_.missing;
-    if (std::find(missing.begin(), missing.end(), studs_untold) == missing.end())
-      missing.push_back(studs_untold);
+    miss({fmt::format("nothing says where the studs of the {} wall are", c.wall.name),
+          "find them at the height of the holes, both edges"});
     return true;
+  }
+
+  void miss(const Untold& untold) {
+    auto& missing = answer_.missing;
+    if (std::find(missing.begin(), missing.end(), untold) == missing.end())
+      missing.push_back(untold);
   }
 
   void hang(const Hanging& h, int w) {
@@ -113,6 +124,7 @@ class DrillMap {
     wall.pieces.push_back(std::move(hung.piece));
     append(wall.holes, hung.holes);
     append(answer_.unreachable, hung.unreachable);
+    if (hung.untold) return miss(*hung.untold);
     answer_.strength.push_back(std::move(hung.strength));
   }
 

@@ -138,9 +138,13 @@ StudHoles holes_in(const Hanging& h, Vec2 low, Vec2 high) {
   const double sd = std::hypot(kLayingOut, kEdgeSd), edge = h.distances.stud_edge;
   StudHoles found;
   found.beside = true;
-  const Vec2 middle = 0.5 * (low + high);
-  const double row =
-      std::round(h.ruler.from_edge(h.face.face_from_wall(middle)) / h.say.step()) * h.say.step();
+  // The row lies in the middle of the height that the piece and the blocking share.
+  const double top = h.ruler.from_edge(h.face.face_from_wall({low.x, high.y}));
+  const double bottom = h.ruler.from_edge(h.face.face_from_wall({low.x, low.y}));
+  const double first = std::max(std::min(top, bottom) + edge, h.distances.edge);
+  const double last = std::min(std::max(top, bottom) - edge, h.ruler.height() - h.distances.edge);
+  if (first > last) return found;
+  const double row = std::round((first + last) / 2 / h.say.step()) * h.say.step();
   std::vector<double> ends;
   for (double end = h.say.step(); end < h.ruler.length(); end += h.say.step()) {
     Seated s = seat_at(h, end, row);

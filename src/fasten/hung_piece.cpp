@@ -47,7 +47,7 @@ Hung with_screws(const Hanging& h, const WallContext& c, const HoleCount& count)
   for (std::size_t i = 0; i < screws.holes.size(); ++i)
     screws.holes[i].id = fmt::format("{} {}", count.wall, count.before + i + 1);
   number_drives(screws.holes);
-  Hung hung{piece_of(h, c), {}, {}, strength_on_wall(h, c, screws)};
+  Hung hung{piece_of(h, c), {}, {}, std::move(screws.untold), strength_on_wall(h, c, screws)};
   hung.piece.notes = std::move(screws.left_out);
   hung.holes = std::move(screws.holes);
   hung.unreachable = std::move(screws.unreachable);

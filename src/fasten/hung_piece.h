@@ -14,6 +14,7 @@ struct Hung {
   HungPiece piece;
   std::vector<Hole> holes;  // numbered and in the order of WallDrill::holes
   std::vector<Unreachable> unreachable;
+  std::optional<Untold> untold;
   Strength strength;
 };
 

@@ -87,8 +87,7 @@ class JointMaker {
     const double across = row.along_x ? place.at.y : place.at.x;
     h.edge_distance_mm = std::min(across - place.across.from, place.across.to - across);
     h.embedment_mm = embedment();
-    h.hit_chance = normal_below(place.across.to - row.keep - across, kLayingOut) -
-                   normal_below(place.across.from + row.keep - across, kLayingOut);
+    h.hit_chance = chance_of(place, row);
     h.sure = h.hit_chance >= joining_.sure;
     bore(h);
     warn(h, row);
@@ -98,7 +97,11 @@ class JointMaker {
 
   void bore(Hole& h) const {
     const double gravity = design_.stock[to_.piece.drawn->stock].gravity.value_or(kUsualGravity);
-    const Pilot pilot = pilot_for(fastening_.screw, gravity, fastening_.pull_n.has_value());
+    // What is driven up is pulled out by its load.
+    const Vec3 into = meeting_.plane.normal;
+    const bool hangs = fastening_.load_n && into.z > std::hypot(into.x, into.y);
+    const Pilot pilot =
+        pilot_for(fastening_.screw, gravity, fastening_.pull_n.has_value() || hangs);
     h.pilot_mm = pilot.thread;
     h.shank_pilot_mm = pilot.shank;
     h.clearance_mm = pilot.clearance;

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "base/normal.h"
 #include "fasten/free_face.h"
 #include "fasten/hole_rows.h"
 #include "fasten/screw_size.h"
@@ -154,12 +155,20 @@ SideScale scale_of(const Joining& joining, bool along_u) {
   return {high, -1, along_u ? "right" : "top"};
 }
 
+double chance_of(const RowPlace& place, const JointRow& row) {
+  const double across = row.along_x ? place.at.y : place.at.x;
+  return normal_below(place.across.to - row.keep - across, kLayingOut) -
+         normal_below(place.across.from + row.keep - across, kLayingOut);
+}
+
 std::optional<JointRow> row_of(const Joining& joining) {
   const RowMaker maker(joining);
-  if (auto row = maker.with(usual_for(joining.fastening.screw))) return row;
+  const auto usual = maker.with(usual_for(joining.fastening.screw));
+  const auto sure = [&](const RowPlace& place) { return chance_of(place, *usual) >= joining.sure; };
+  if (usual && std::all_of(usual->places.begin(), usual->places.end(), sure)) return usual;
   auto row = maker.with(tight_for(joining.fastening.screw));
   if (row) row->tight = true;
-  return row;
+  return row ? row : usual;
 }
 
 }  // namespace nook

@@ -8,7 +8,8 @@
 namespace nook {
 namespace {
 
-constexpr double kTold = 0.5;  // mm; less is no longer piece. Chosen
+constexpr double kTold = 0.5;    // mm; less is no longer piece. Chosen
+constexpr double kWidest = 650;  // mm between studs, usually 24 in at most: common practice
 
 // The studs next to the piece on either side.
 struct Neighbors {
@@ -83,6 +84,30 @@ double longer_by(const Hanging& h, const StudLine& s) {
   const Stretch piece = extent_of(h);
   const double c = s.centre(middle_z(h)), end = end_of(h);
   return c < piece.from + end ? piece.from - c + end : c - piece.to + end;
+}
+
+bool is_looked_behind(const Hanging& h, const WallStuds& studs) {
+  const Stretch piece = extent_of(h);
+  const double z = middle_z(h);
+  const StudLine *before = nullptr, *after = nullptr;
+  for (const StudLine& s : studs.lines) {
+    const double c = s.centre(z);
+    if (s.found == StudReport::Found::inferred || (c > piece.from && c < piece.to)) return true;
+    if (c <= piece.from) before = &s;
+    if (c >= piece.to && !after) after = &s;
+  }
+  return before && after && after->centre(z) - before->centre(z) < kWidest;
+}
+
+Untold no_stud_known(const Hanging& h, const std::string& wall) {
+  const Stretch piece = extent_of(h);
+  const double z = middle_z(h);
+  const auto along = [&](double x) { return h.say.length(h.face.wall().along(x, z)); };
+  const double a = h.face.wall().along(piece.from, z), b = h.face.wall().along(piece.to, z);
+  return {
+      fmt::format("nothing says whether a stud lies behind {} on the {} wall", h.piece.name, wall),
+      fmt::format("look for studs there, from {} to {} along", along(a < b ? piece.from : piece.to),
+                  along(a < b ? piece.to : piece.from))};
 }
 
 Unreachable no_stud_reason(const Hanging& h, const WallStuds& studs) {

@@ -6,6 +6,12 @@
 
 namespace nook {
 
+/// Whether the studs found tell what lies behind the piece: some lie there, the even spacing is
+/// known, or it lies between two that stand next to each other.
+bool is_looked_behind(const Hanging& hanging, const WallStuds& studs);
+/// What to look for where they do not.
+Untold no_stud_known(const Hanging& hanging, const std::string& wall);
+
 /// Why no stud takes the piece's screws, and blocking, a longer piece or a cleat instead.
 Unreachable no_stud_reason(const Hanging& hanging, const WallStuds& studs);
 

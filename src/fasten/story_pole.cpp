@@ -44,10 +44,13 @@ std::optional<StoryPole> wall_pole(const WallDrill& wall, const Saying& say) {
   pole.start =
       wall.datum ? "the plumb line, away from the corner (back is toward it)" : "the corner";
   const auto from_start = [&](const Hole& h) { return h.from_datum_mm.value_or(h.along_mm); };
-  const double shift =
-      wall.datum ? from_start(wall.holes.front()) - wall.holes.front().along_mm : 0;
   if (wall.datum) pole.marks.push_back({0, "plumb line"});
   for (const HungPiece& p : wall.pieces) {
+    // At the piece's own height: a corner that leans lies elsewhere at another.
+    const auto own = std::find_if(wall.holes.begin(), wall.holes.end(),
+                                  [&](const Hole& h) { return h.part == p.part; });
+    if (own == wall.holes.end()) continue;
+    const double shift = from_start(*own) - own->along_mm;
     pole.marks.push_back({p.near_mm + shift, p.part + " end"});
     pole.marks.push_back({p.far_mm + shift, p.part + " end"});
   }

@@ -56,8 +56,13 @@ Holding by_code(const Loaded& l, const LoadedScrew& s, double angle_deg) {
                        : Holding{slant, "combined", ""};
 }
 
-Holding by_maker(const Screw& screw, double angle_deg) {
+// Its maker says how deep it has to go; less than NDS 2018 12.1.4 (transcription) asks of a lag
+// screw is never enough.
+Holding by_maker(const Screw& screw, const LoadedScrew& s, double angle_deg) {
+  constexpr double kLeast = 4;  // diameters
   if (!screw.allowable_n) return {0, "", "its maker's allowable load is not stated"};
+  if (s.embedment < kLeast * diameter_of(screw))
+    return {0, "", "too short in the wood for its maker's allowable load"};
   if (angle_deg != 0) return {0, "", "the allowable load stated is for a sideways load only"};
   return {*screw.allowable_n, "maker's allowable", ""};
 }
@@ -65,7 +70,7 @@ Holding by_maker(const Screw& screw, double angle_deg) {
 Holding holding(const Loaded& l, const LoadedScrew& s, double angle_deg) {
   switch (l.fastening.screw.kind) {
     case ScrewKind::structural:
-      return by_maker(l.fastening.screw, angle_deg);
+      return by_maker(l.fastening.screw, s, angle_deg);
     case ScrewKind::pocket:
       return {0, "", "pocket screws hold a piece in place; there is no figure for a load"};
     case ScrewKind::drywall:
@@ -130,7 +135,10 @@ void rate(Strength& out, const Loaded& l) {
   if (worst > 0)
     out.capacity_n = *out.load_n / worst;
   else
-    count_up(out, l, "the load presses on what carries it: the screws keep the piece in place");
+    count_up(out, l,
+             *out.load_n > 0
+                 ? "the load presses on what carries it: the screws keep the piece in place"
+                 : "no load is stated but 0");
 }
 
 // Screws too short for a figure: by how much, at the shallowest.

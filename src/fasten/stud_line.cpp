@@ -71,10 +71,17 @@ class LookGatherer {
                         entry});
     }
   }
+  // The first reading that is not struck; null where none is.
+  static const Reading* counted(const Readings& readings) {
+    const auto first =
+        std::find_if(readings.begin(), readings.end(), [](const Reading& r) { return !r.struck; });
+    return first == readings.end() ? nullptr : &*first;
+  }
   // Half of what lies between the two edges as read; half a stud where only one was.
   double middle_offset(const StudFound& f) const {
-    if (f.left_edge.empty() || f.right_edge.empty()) return studs_.width.mm / 2;
-    return (f.right_edge.front().value - f.left_edge.front().value).mm / 2;
+    const Reading *left = counted(f.left_edge), *right = counted(f.right_edge);
+    if (!left || !right) return studs_.width.mm / 2;
+    return (right->value - left->value).mm / 2;
   }
 
   const Survey& survey_;

@@ -66,7 +66,8 @@ struct EdgePair {
 
   Suspect suspect(const Saying& say) const {
     return {{left.id, right.id},
-            fmt::format("the edges are {} apart, the stud is {} wide: probe both again",
+            fmt::format("the edges are {} apart, a stud is taken as {} wide: probe both again, or "
+                        "state the `width` of the studs",
                         say.length(apart()), say.length(width)),
             right.value.mm - width,
             slip_odds(off(), sd())};

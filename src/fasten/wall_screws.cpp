@@ -45,7 +45,10 @@ class ScrewSetter {
   WallScrews all() {
     if (!can_hold()) return std::move(out_);
     int used = 0;
-    for (std::size_t i = 0; i < context_.studs.lines.size(); ++i) used += in_stud(i);
+    for (std::size_t i = 0; i < context_.studs.lines.size(); ++i) {
+      const bool found = context_.studs.lines[i].found != StudReport::Found::inferred;
+      used += in_stud(i) && found;
+    }
     if (used < 2)
       for (const Blocking& b : context_.wall.studs->blocking) in_blocking(b);
     if (out_.holes.empty() && out_.unreachable.empty()) nowhere();
@@ -145,8 +148,10 @@ class ScrewSetter {
     if (blocked_)
       refuse({h_.piece.name, "every place on its studs may reach " + blocked_->caution,
               "move the piece" + shallower(*blocked_)});
-    else
+    else if (is_looked_behind(h_, context_.studs))
       refuse(no_stud_reason(h_, context_.studs));
+    else
+      out_.untold = no_stud_known(h_, context_.wall.name);
   }
 
   void add(const Seated& s, int line, const StudHoles& on_stud) {

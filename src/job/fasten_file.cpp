@@ -106,6 +106,29 @@ void check_load_spot(DesignFile& file, const Table& table, const Fastening& fast
                       "'at' is u on the piece, from its lower left corner");
 }
 
+// What is screwed to one thing twice would get the same holes twice.
+void check_twice(DesignFile& file, const Fastening& fastening) {
+  const auto pocket = [](const Fastening& f) { return f.screw.kind == ScrewKind::pocket; };
+  const auto& all = file.design.fastenings;
+  if (std::any_of(all.begin(), all.end(), [&](const Fastening& other) {
+        return other.part == fastening.part && other.to == fastening.to &&
+               other.face == fastening.face && pocket(other) == pocket(fastening);
+      }))
+    file.source.fault(fastening.place,
+                      fmt::format("'{}' is fastened to '{}' twice", fastening.part, fastening.to),
+                      "fastened-twice", "say it once: `load` and `pull` go in one [[fasten]]");
+}
+
+void check_head(DesignFile& file, const Node& screw, const Fastening& fastening) {
+  const PartName* name = file.part_named(fastening.part);
+  const Length below = fastening.screw.head_below;
+  if (!name || name->index < 0 || fastening.screw.kind == ScrewKind::pocket) return;
+  const int stock = file.design.parts[name->index].stock;
+  if (below.mm == 0 || below.mm < file.design.stock[stock].thickness.mm) return;
+  file.source.fault(screw.place, "the head goes right through the piece", "absurd-value",
+                    "head_below is how far the head goes below the surface");
+}
+
 void read_fastening(DesignFile& file, const Node& node) {
   const std::size_t before = file.source.troubles();
   Table table(file.source, node, kFasten);
@@ -116,8 +139,8 @@ void read_fastening(DesignFile& file, const Node& node) {
   fastening.face =
       table.word<PieceFace>({"face"}, {W{"front", PieceFace::front}, W{"back", PieceFace::back}});
   if (const Node* to = table.find({"to", needed})) fastening.to = file.target(*to, "to", false);
-  if (const Node* screw = table.table({"screw", needed}))
-    fastening.screw = read_screw(file.source, *screw);
+  const Node* screw = table.table({"screw", needed});
+  if (screw) fastening.screw = read_screw(file.source, *screw);
   fastening.per_stud = table.whole({"per_stud"}).value_or(2);
   if (fastening.per_stud < 1 || fastening.per_stud > kMostPerStud)
     file.source.fault(table.place_of("per_stud"),
@@ -134,6 +157,8 @@ void read_fastening(DesignFile& file, const Node& node) {
   check_drywall(file.source, fastening);
   check_load_spot(file, table, fastening);
   check_face(file, table, fastening);
+  check_twice(file, fastening);
+  check_head(file, *screw, fastening);
   file.design.fastenings.push_back(std::move(fastening));
 }
 

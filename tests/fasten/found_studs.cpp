@@ -1,4 +1,5 @@
 // The studs that the room's answer lists, and edges that cannot both be right.
+#include <algorithm>
 #include <catch2/catch.hpp>
 #include <cmath>
 
@@ -78,4 +79,39 @@ TEST_CASE("found studs: a finder's edges may stray further than a nail's") {
   CHECK(stud_suspects(bench.survey).size() == 1);  // 6 mm against 3 x 1.41
   f.by = FoundBy::finder;
   CHECK(stud_suspects(bench.survey).empty());  // 6 mm against 3 x 4
+}
+
+TEST_CASE("found studs: a struck reading of an edge does not part the stud") {
+  Bench bench;
+  StudFound& found = bench.nailed(0, 15.25);
+  Reading slip = reading(4.5, "slip");
+  slip.struck = true;
+  found.left_edge.insert(found.left_edge.begin(), slip);
+  bench.ledger(0, "ledger", {0, 30}, 37);
+  bench.screws("ledger", "left wall");
+  const auto& studs = bench.drilled().walls[0].studs;
+  REQUIRE_FALSE(studs.empty());
+  CHECK(std::count_if(studs.begin(), studs.end(), [](const StudReport& stud) {
+          return stud.found != StudReport::Found::inferred;
+        }) == 1);
+}
+
+TEST_CASE("found studs: blocking behind a part of the piece takes its screws there") {
+  Bench bench;
+  bench.nailed(0, 63.25);
+  bench.survey.walls[0].studs->spacing = {};
+  Blocking block;
+  block.along[0] = reading(20, "from").value;
+  block.along[1] = reading(40, "to").value;
+  block.height[0] = Height{inches(38.5), false, {}};  // the ledger goes from 38 to 41
+  block.height[1] = Height{inches(49), false, {}};
+  bench.survey.walls[0].studs->blocking.push_back(block);
+  bench.ledger(0, "ledger", {22, 16}, 38);
+  bench.screws("ledger", "left wall");
+  const auto& holes = bench.drilled().walls[0].holes;
+  REQUIRE(holes.size() == 2);
+  for (const Hole& h : holes) {
+    CHECK(h.height_mm > inches(38.5).mm + 12);
+    CHECK(h.height_mm < inches(41).mm - 10);
+  }
 }

@@ -133,3 +133,27 @@ TEST_CASE("refusals: a load that presses the pieces together is no load on the s
   CHECK(s.capacity_n);
   CHECK(s.notes.at(0).find("the load presses on what carries it") == 0);
 }
+
+TEST_CASE("refusals: where nobody looked for studs nothing says that none lies behind") {
+  Bench bench;
+  bench.nailed(0, 63.25);
+  bench.survey.walls[0].studs->spacing = {};
+  bench.ledger(0, "ledger", {8, 30}, 37);
+  bench.screws("ledger", "left wall");
+  const DrillAnswer alone = bench.drilled();
+  CHECK(alone.verdict == Verdict::cannot_tell);
+  CHECK(alone.unreachable.empty());
+  REQUIRE(alone.missing.size() == 1);
+  CHECK(alone.missing[0].what == "nothing says whether a stud lies behind ledger on the left wall");
+  bench.survey.walls[0].studs->found[0].left_edge[0].struck = true;
+  bench.survey.walls[0].studs->found[0].right_edge[0].struck = true;
+  REQUIRE(bench.drilled().missing.size() == 1);
+  CHECK(bench.drilled().missing[0].what == "nothing says where the studs of the left wall are");
+}
+
+TEST_CASE("refusals: what stands 20 in off its wall is moved, not screwed") {
+  Bench bench = two_studs();
+  bench.design.parts[0].place_in_room.at.y = inches(20).mm;
+  const DrillAnswer answer = bench.drilled();
+  CHECK(reason(answer) == "it stands 20\" off the left wall");
+}

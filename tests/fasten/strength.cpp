@@ -85,6 +85,11 @@ TEST_CASE("strength: structural screws hold what their maker states, sideways on
   bench.design.fastenings[0].pull_n = 10;
   CHECK_FALSE(only(bench).capacity_n);
   bench.design.fastenings[0].pull_n.reset();
+  const Length length = screw.length;
+  screw.length = inches(1.875);  // 1/8 in the stud
+  CHECK_FALSE(only(bench).capacity_n);
+  CHECK(only(bench).mode == "too short in the wood for its maker's allowable load");
+  screw.length = length;
   screw.allowable_n.reset();
   CHECK_FALSE(only(bench).capacity_n);
 }

@@ -133,7 +133,7 @@ TEST_CASE("design: copies can be named") {
 
 TEST_CASE("design: mentions of walls keep their places") {
   const Design loft = design(kDesign);
-  REQUIRE(loft.walls_named.size() == 7);
+  REQUIRE(loft.walls_named.size() == 6);
   CHECK(loft.walls_named[0].name == "left");
   CHECK(loft.walls_named[0].place.line == 3);
   CHECK(loft.walls_named[0].place.column == 11);
