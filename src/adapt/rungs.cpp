@@ -96,6 +96,18 @@ std::optional<int> deck_over(const FitAnswer& answer, const Part& rung, const Re
   return best;
 }
 
+// The floor under the rails of a ladder, room z; 0 where none stands.
+double floor_under(const FitAnswer& answer, const Part& rung) {
+  std::optional<double> least;
+  for (const FloorFit& foot : answer.floor) {
+    const Piece& piece = answer.pieces[foot.piece];
+    if (piece.drawn->group != rung.group || piece.drawn == &rung) continue;
+    const double low = lowest(piece, answer.frames[foot.piece]);
+    least = std::min(least.value_or(low), low);
+  }
+  return least.value_or(0);
+}
+
 void add_rails(const FitAnswer& answer, const Part& rung, RungLadder& ladder, Vec2& range) {
   for (const FloorFit& foot : answer.floor) {
     const Piece& piece = answer.pieces[foot.piece];
@@ -120,7 +132,7 @@ std::optional<RungLadder> ladder_of(const Design& design, const FitAnswer& answe
   ladder.part = part, ladder.deck = *deck;
   add_rails(answer, rung, ladder, sinks);
   ladder.rise_mm = rung.repeat->step.z;
-  ladder.first_mm = reach_of(answer, rungs.front()).high.z;
+  ladder.first_mm = reach_of(answer, rungs.front()).high.z - floor_under(answer, rung);
   const double unloaded = reach_of(answer, *deck).high.z - top.high.z;
   ladder.last_mm = unloaded + ladder.sinks_mm;
   ladder.least_mm = unloaded + sinks.x, ladder.most_mm = unloaded + sinks.y;

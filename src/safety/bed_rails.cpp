@@ -205,6 +205,7 @@ void bed_rails(const Scene& scene, const std::vector<Deck>& decks, Cautions& cau
                      {}});
     judge_age(bed, cautions);
     for (const Side& side : deck.sides) {
+      if (!has_any(side, Station::Kind::open) && !has_any(side, Station::Kind::wall)) continue;
       judge_side(bed, side, cautions);
       judge_wall_gap(bed, side, cautions);
     }

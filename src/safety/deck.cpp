@@ -209,7 +209,7 @@ Deck deck_of(const Scene& scene, const std::vector<Top>& set) {
   Vec2 sum;
   for (const Top& top : set) {
     deck.pieces.push_back(top.piece);
-    deck.area += std::abs(signed_area(top.outline));
+    deck.area += area({scene.bodies[top.piece].region});
     const Box2 box = box_of(top.outline);
     sum = sum + 0.5 * (box.low + box.high);
   }

@@ -28,6 +28,11 @@ struct Side {
   double from = 0, to = 0;        // s of its ends
   std::vector<Stretch> ways_up;   // where ladders stand before it, rails included
 };
+/// Whether any station of a side is of that kind.
+inline bool has_any(const Side& side, Station::Kind kind) {
+  return std::any_of(side.stations.begin(), side.stations.end(),
+                     [&](const Station& station) { return station.kind == kind; });
+}
 inline constexpr double kStationStep = 10;  // mm; chosen
 
 struct Deck {

@@ -127,11 +127,6 @@ void judge_guardrail(const Fence& fence, Cautions& cautions) {
          drop});
 }
 
-bool has_any(const Side& side) {
-  return std::any_of(side.stations.begin(), side.stations.end(),
-                     [](const Station& s) { return s.kind == Station::Kind::open; });
-}
-
 // Ages decide between 24 and 38 in: what is lower cannot be told without them.
 void want_ages(const std::vector<Fence>& fences, Cautions& cautions) {
   const bool low = std::any_of(fences.begin(), fences.end(), [&](const Fence& fence) {
@@ -200,7 +195,8 @@ void guards(const Scene& scene, const std::vector<Deck>& decks, Cautions& cautio
   for (const Deck& deck : decks) {
     std::vector<Fence> fences;
     for (const Side& side : deck.sides)
-      if (has_any(side)) fences.emplace_back(scene, deck, side, mm(Of::barrier_school));
+      if (has_any(side, Station::Kind::open))
+        fences.emplace_back(scene, deck, side, mm(Of::barrier_school));
     guard(fences, scene.audience, cautions);
   }
 }

@@ -9,10 +9,11 @@
 namespace nook::safe {
 namespace {
 
-constexpr double kSamePlace = 300;  // mm: circles of one V or slot lie closer; chosen
-constexpr double kSameWidth = 10;   // mm: of one slot all along; chosen
-constexpr double kParallel = 5;     // degrees: less is a slot, not a V; chosen
-constexpr double kSideways = -0.2;  // a V that opens further down lets a neck fall out; chosen
+constexpr double kSamePlace = 300;   // mm: circles of one V or slot lie closer; chosen
+constexpr double kSameWidth = 10;    // mm: of one slot all along; chosen
+constexpr double kOtherWidth = 0.1;  // share: circles of a V differ by more; chosen
+constexpr double kParallel = 5;      // degrees: less is a slot, not a V; chosen
+constexpr double kSideways = -0.2;   // a V that opens further down lets a neck fall out; chosen
 
 struct Neck {
   Slot slot;
@@ -40,13 +41,24 @@ double doubt(const Slot& slot) {
   return std::abs(slot.across - middle);
 }
 
+bool between_the_same(const Slot& a, const Slot& b) {
+  return std::is_permutation(std::begin(a.sides), std::end(a.sides), std::begin(b.sides),
+                             std::end(b.sides),
+                             [](const Touch& p, const Touch& q) { return p.owner == q.owner; });
+}
+
+// A V holds narrower or wider circles too; one that rolls over the corner of a rail is in none.
+bool is_followed(const Slot& v, const std::vector<Slot>& all) {
+  return std::any_of(all.begin(), all.end(), [&](const Slot& other) {
+    return other.angle_deg > kParallel && between_the_same(v, other) &&
+           std::abs(other.across - v.across) > kOtherWidth * v.across;
+  });
+}
+
 bool same_place(const Neck& a, const Neck& b) {
   const auto parallel = [](const Neck& n) { return n.slot.angle_deg <= kParallel; };
-  const bool alike = std::is_permutation(
-      std::begin(a.slot.sides), std::end(a.slot.sides), std::begin(b.slot.sides),
-      std::end(b.slot.sides), [](const Touch& p, const Touch& q) { return p.owner == q.owner; });
-  const bool one_slot = alike && parallel(a) && parallel(b) && a.look == b.look &&
-                        std::abs(a.slot.across - b.slot.across) < kSameWidth;
+  const bool one_slot = between_the_same(a.slot, b.slot) && parallel(a) && parallel(b) &&
+                        a.look == b.look && std::abs(a.slot.across - b.slot.across) < kSameWidth;
   return one_slot || norm(a.at - b.at) < kSamePlace;
 }
 
@@ -102,9 +114,11 @@ void neck_traps(const Scene& scene, const std::vector<Look>& looks, Cautions& ca
   std::vector<Neck> necks;
   for (const Look& look : looks) {
     if (std::abs(look.plane.sight.n.z) > 0.5) continue;  // one falls through a level one
-    for (const Slot& slot :
-         slots(look.view.air, look.view.window, mm(Of::head_large), limit(Of::neck_angle).value))
-      if (slot.across > mm(Of::neck_width) && catches(scene, look, slot))
+    const std::vector<Slot> all =
+        slots(look.view.air, look.view.window, mm(Of::head_large), limit(Of::neck_angle).value);
+    for (const Slot& slot : all)
+      if (slot.across > mm(Of::neck_width) &&
+          (slot.angle_deg <= kParallel || is_followed(slot, all)) && catches(scene, look, slot))
         keep(necks, {slot, &look, look.plane.sight.room(slot.middle)});
   }
   for (const Neck& neck : necks) judge(scene, neck, cautions);

@@ -61,7 +61,7 @@ std::vector<Measured> sinkings(const SafetyInput& in) {
   for (int k = 0; k < count; ++k) own.push_back(sinking(in, k));
   for (int k = 0; k < count; ++k)
     for (int other = 0; other < count; ++other)
-      if (in.pieces[k].drawn->group == in.pieces[other].drawn->group &&
+      if (group_of(in.pieces[k]) == group_of(in.pieces[other]) &&
           own[other].value + own[other].sd > sink[k].value + sink[k].sd)
         sink[k] = own[other];
   return sink;
@@ -106,7 +106,7 @@ double sink_sd(const Scene& scene, const Spot& spot) {
 bool move_together(const Scene& scene, const Spot& a, const Spot& b) {
   if (a.owner == b.owner) return true;
   return a.owner.kind == Owner::Kind::piece && b.owner.kind == Owner::Kind::piece &&
-         scene.part(a.owner.index).group == scene.part(b.owner.index).group;
+         group_of(scene.piece(a.owner.index)) == group_of(scene.piece(b.owner.index));
 }
 
 void widen(Window& window, Vec2 p, double margin) {

@@ -181,7 +181,8 @@ class WallPage {
           known->second += ", " + number_of(hole.id);
       }
     for (const auto& [warning, numbers] : told)
-      list.items.push_back(fmt::format("Hole {}: {}", numbers, warning));
+      list.items.push_back(fmt::format(
+          "Hole{} {}: {}", numbers.find(',') == std::string::npos ? "" : "s", numbers, warning));
     if (!list.items.empty()) page.blocks.push_back(std::move(list));
   }
 

@@ -55,7 +55,7 @@ CutFigure figure(Of of, const CornerVector& row, const CutShape& shape) {
 // A size between two sides may stray by what the stricter of them allows, square to it, and by wood
 // left wild.
 CutFigure between(CutFigure made, const SideAllowance& a, const SideAllowance& b) {
-  made.low = -made.steep * std::min(a.under, b.under);
+  made.low = -made.steep * std::min(a.under, b.under) - made.scribed;
   const double over = std::min(a.over, b.over);
   const bool trapped = a.met && b.met && a.wild + b.wild == 0;
   made.wild = a.wild + b.wild;
@@ -77,6 +77,7 @@ CutFigure at_station(const CutStation& station, Of of, const CutShape& shape) {
   CutFigure made = figure(of, station.row, shape);
   made.off.value = station.off;
   made.wanted = station.wanted, made.steep = station.steep;
+  made.scribed = station.scribed;
   return made;
 }
 

@@ -27,6 +27,7 @@ struct CutFigure {
   Measured off;
   double low = 0, high = 0;
   double wild = 0;     // of `high`: wood that may be left on
+  double scribed = 0;  // of `low`: wood that scribing in the room may have taken
   CornerVector row{};  // off = row . corners; not of a notch
   std::string corner;  // of a notch
   double wanted = 0;

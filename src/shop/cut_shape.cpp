@@ -85,6 +85,11 @@ CutShape cut_shape(const PieceAsCut& piece, const NeededPiece& needed, double sd
   shape.off = plus(all.off, corners_between(needed.outline, on.outline));
   shape.widths = stations({piece.widths, width_at, on.across}, on.outline, all.off);
   shape.heights = stations({piece.heights, height_at, on.up}, on.outline, all.off);
+  const Vec2 low = box_of(needed.fitted).low;
+  for (CutStation& s : shape.widths)
+    s.scribed = std::max(0.0, s.wanted - chord_level(needed.fitted, low.y + s.at).length());
+  for (CutStation& s : shape.heights)
+    s.scribed = std::max(0.0, s.wanted - chord_upright(needed.fitted, low.x + s.at).length());
   shape.crossed = crossing(on.outline, all.off);
   shape.disagreement = disagreement(readings, on.outline, all);
   return shape;

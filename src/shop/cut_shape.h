@@ -15,11 +15,12 @@ inline constexpr double kFarOff = 50.8;  // mm, 2 in: further off than a cut goe
 
 /// A width or a height that was measured: where, how much is wanted there, and how it hangs on the
 /// corners (off = row . corners, near the solution), mm. `steep`: how much further off it is than
-/// the slanted edge that it ends at, square to that; 1 between square edges.
+/// the slanted edge that it ends at, square to that; 1 between square edges. `scribed`: how much
+/// less it is once the room's edges are scribed.
 struct CutStation {
   double at = 0, wanted = 0;
   CornerVector row{};
-  double off = 0, steep = 1;
+  double off = 0, steep = 1, scribed = 0;
 };
 
 /// Readings of one piece that cannot all be right: one without which the others can.

@@ -55,7 +55,12 @@ int holes_of(int fastening, const DrillAnswer& drill) {
   return found;
 }
 
+// Of a face the longer side of its piece: so long is the line that closes it.
 double edge_length(const Polygon& outline, const EdgeChoice& edge) {
+  if (std::holds_alternative<PieceFace>(edge)) {
+    const Vec2 size = box_of(outline).high - box_of(outline).low;
+    return std::max(size.x, size.y);
+  }
   const auto run = run_of(outline, edge);
   if (!run) return 0;
   return norm(outline[(run->last + 1) % outline.size()] - outline[run->first]);

@@ -56,4 +56,21 @@ TEST_CASE("lifting: of a stock that states no weight it is said to weigh first")
   CHECK(find(loft.answer(), "weight-not-known"));
 }
 
+TEST_CASE("bed: the seam between two boards of its base wants no rail") {
+  Loft loft = bed(50, 7);
+  const Part base = loft.design.parts[0];
+  REQUIRE(find(loft.answer(), "fall-height"));
+  CHECK(all(loft.answer(), "bed-rail-missing").empty());
+  const double half = base.outline[2].y / 2;
+  Part front = base;
+  front.name = front.group = "other half";
+  loft.design.parts[0].outline = {
+      {0, 0}, {base.outline[2].x, 0}, {base.outline[2].x, half}, {0, half}};
+  front.outline = loft.design.parts[0].outline;
+  front.place_in_room.at = front.place_in_room.at + half * front.place_in_room.v;
+  loft.design.parts.push_back(front);
+  CHECK(all(loft.answer(), "fall-height").size() == 1);
+  CHECK(all(loft.answer(), "bed-rail-missing").empty());
+}
+
 }  // namespace nook::test

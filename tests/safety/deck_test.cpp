@@ -51,6 +51,11 @@ Loft slats(const std::string& part, const std::string& meets) {
 TEST_CASE("deck: what its feet bear is added up and held against 40 lb a square foot") {
   CHECK(severity_of(footed(231, 230).answer(), "deck-load").empty());
   CHECK(severity_of(footed(229, 230).answer(), "deck-load") == "caution");
+  // A hatch bears nothing: 20 in square are 2.8 square feet less, 111 lb.
+  Loft open = footed(180, 180);
+  CHECK(severity_of(open.answer(), "deck-load") == "caution");
+  open.design.parts[0].cutouts = hatch(17).design.parts[0].cutouts;
+  CHECK(severity_of(open.answer(), "deck-load").empty());
   // A foot that stands beside the deck and ends above it bears none of it.
   Loft beside = footed(229, 230);
   beside.design.feet.push_back({"front", 100 * kPound, {}});

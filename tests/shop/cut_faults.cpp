@@ -59,7 +59,7 @@ TEST_CASE("cut faults: an entry for a part with copies has to suit the one it su
   shop.need("shelf", panel(in(14), in(40)));
   NeededPiece wider = shop.needed[0];
   shop.needed[0].part = "shelf 1";
-  wider.part = "shelf 2", wider.outline = panel(in(14.5), in(40));
+  wider.part = "shelf 2", wider.outline = wider.fitted = panel(in(14.5), in(40));
   shop.needed.push_back(wider);
   shop.measure("shelf", panel(in(14), in(40)));
   CHECK(shop.answer().pieces[0].verdict == Verdict::does_not_fit);

@@ -25,7 +25,7 @@ struct Shop {
     piece.drawn = &part;
     piece.stock = &drawn.design.stock[part.stock];
     piece.thickness = 18;
-    piece.outline = std::move(outline);
+    piece.outline = piece.fitted = std::move(outline);
     SideAllowance usual;
     usual.over = kMayBeOver, usual.under = kSawStrays;
     piece.sides.fill(usual);

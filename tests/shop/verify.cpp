@@ -22,6 +22,18 @@ TEST_CASE("verify: a piece cut right - fits, with nothing to say") {
   CHECK(answer.pieces[0].remedies.empty());
 }
 
+TEST_CASE("verify: a piece as it is once scribed in the room is not too small") {
+  Shop shop;
+  NeededPiece& piece = shop.need("panel", panel());
+  piece.fitted = panel(in(36 - 5. / 16));  // the room takes 5/16 of its right edge
+  shop.measure("panel", panel(in(36 - 5. / 16)));
+  CHECK(shop.answer().verdict == Verdict::fits);
+  shop.cut.pieces.clear();
+  shop.measure("panel", panel(in(36 - 5. / 8)));
+  CHECK(shop.answer().verdict == Verdict::does_not_fit);
+  CHECK_FALSE(shop.answer().pieces[0].faults.empty());
+}
+
 TEST_CASE("verify: a forgotten rip - still as wide as the sheet, 48 where 44 1/4 is wanted") {
   Shop shop;
   shop.need("panel", panel(in(44.25), in(80)));
