@@ -437,6 +437,23 @@ TEST_CASE("holes: ends of pieces that are told alike are one mark of the story p
   for (const auto& mark : answer.poles[0].marks) CHECK(told.insert(say.length(mark.at_mm)).second);
 }
 
+TEST_CASE("holes: on the story pole a piece's ends are as far from its holes as on the piece") {
+  Bench bench = two_studs();
+  bench.room.walls[1].lean = 0.01;  // the corner that the left wall counts from leans
+  bench.ledger(0, "upper", {2, 44}, 72);
+  bench.screws("upper", "left wall");
+  const DrillAnswer answer = bench.drilled();
+  const auto& marks = answer.poles.at(0).marks;
+  for (const Hole& h : answer.walls[0].holes) {
+    INFO(h.part << ", " << h.id);
+    double off = 1e9;
+    for (const auto& mark : marks)
+      if (mark.what.find(h.part + " end") != std::string::npos)
+        off = std::min(off, std::abs(std::abs(mark.at_mm - *h.from_datum_mm) - h.from_end_mm));
+    CHECK(off < 0.5);
+  }
+}
+
 TEST_CASE("holes: where nails found both edges at its height, no probe is asked for again") {
   Bench bench = two_studs();  // nailed 38 up
   Fastening& f = bench.design.fastenings[0];
