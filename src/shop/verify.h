@@ -50,7 +50,7 @@ struct CutFault {
   std::string where;  // "at the bottom", "at the top", "lower left"; empty = all over
   double measured_mm = 0, wanted_mm = 0;
   double wild_mm = 0;  // of a size: wood besides that may stay on, to be scribed off
-  Measured off;  // measured less wanted; out of square: the top's lean to the right
+  Measured off;        // measured less wanted; out of square: the top's lean to the right
   std::optional<Accepted> accepted;  // where there is a figure to accept
   std::string perhaps;               // a slip of the tape that explains it; empty: none does
   std::string other;                 // "sheet" or "board"; the other piece; the other corner
