@@ -33,12 +33,12 @@ struct JointRow {
   bool tight = false;  // nearer to edges or ends than the usual distances
 };
 
-/// The screws of a fastening, evenly spread, counted in steps from `along` and `across`. At the
-/// usual distances where there is room for them; else one diameter from edges and 5 from ends
-/// (chosen). None: not even that.
 /// How surely a screw laid out there keeps its distance from both edges.
 double chance_of(const RowPlace& place, const JointRow& row);
 
+/// The screws of a fastening, evenly spread, counted in steps from `along` and `across`. At the
+/// usual distances where they surely fit; else one diameter from edges and 5 from ends
+/// (chosen). None: not even that.
 std::optional<JointRow> row_of(const Joining& joining);
 
 /// Scales for a meeting by face: from the sides of the piece nearest to all that one fastening

@@ -89,14 +89,12 @@ double longer_by(const Hanging& h, const StudLine& s) {
 bool is_looked_behind(const Hanging& h, const WallStuds& studs) {
   const Stretch piece = extent_of(h);
   const double z = middle_z(h);
-  const StudLine *before = nullptr, *after = nullptr;
   for (const StudLine& s : studs.lines) {
     const double c = s.centre(z);
     if (s.found == StudReport::Found::inferred || (c > piece.from && c < piece.to)) return true;
-    if (c <= piece.from) before = &s;
-    if (c >= piece.to && !after) after = &s;
   }
-  return before && after && after->centre(z) - before->centre(z) < kWidest;
+  const Neighbors n = neighbors(h, studs);
+  return n.before && n.after && n.after->centre(z) - n.before->centre(z) < kWidest;
 }
 
 Untold no_stud_known(const Hanging& h, const std::string& wall) {

@@ -56,8 +56,8 @@ Holding by_code(const Loaded& l, const LoadedScrew& s, double angle_deg) {
                        : Holding{slant, "combined", ""};
 }
 
-// Its maker says how deep it has to go; less than NDS 2018 12.1.4 (transcription) asks of a lag
-// screw is never enough.
+// Its maker says how deep it has to go; less than NDS 2018 12.1.4.6 asks of a lag screw is
+// never enough.
 Holding by_maker(const Screw& screw, const LoadedScrew& s, double angle_deg) {
   constexpr double kLeast = 4;  // diameters
   if (!screw.allowable_n) return {0, "", "its maker's allowable load is not stated"};

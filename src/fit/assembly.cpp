@@ -213,9 +213,7 @@ double turn_of_wall(const RoomShape& room, int wall, int first_wall) {
   return std::atan2(cross({drawn.cos, drawn.sin}, out), dot({drawn.cos, drawn.sin}, out));
 }
 
-namespace {
-
-Motion to_wall(const Assembly& group, const RoomShape& room, int first_wall, bool turned) {
+Motion start_motion(const Assembly& group, const RoomShape& room, int first_wall, bool turned) {
   if (!group.start_wall) return {};
   const int wall = *group.start_wall;
   const double turn = turned ? turn_of_wall(room, wall, first_wall) : 0;
@@ -234,16 +232,6 @@ Motion to_wall(const Assembly& group, const RoomShape& room, int first_wall, boo
   }
   const Motion about = turned_about(drawn, turn, {});
   return {turn, about.move + Vec3{corner.x - drawn.x, corner.y - drawn.y, 0}};
-}
-
-}  // namespace
-
-Motion start_motion(const Assembly& group, const RoomShape& room, int first_wall) {
-  return to_wall(group, room, first_wall, group.turns_with_wall);
-}
-
-Motion moved_to_wall(const Assembly& group, const RoomShape& room, int first_wall) {
-  return to_wall(group, room, first_wall, false);
 }
 
 }  // namespace nook

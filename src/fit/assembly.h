@@ -34,11 +34,9 @@ std::vector<Assembly> assemblies_of(const Scene& scene, const Site& site,
 
 /// How far a wall of the room is turned from where it is drawn (a square corner), radians.
 double turn_of_wall(const RoomShape& room, int wall, int first_wall);
-/// Where the group stands before it is pushed home: as drawn, or moved with its wall, and turned
-/// with it about the corner that its readings count from. `first_wall`: that of the design's
-/// corner.
-Motion start_motion(const Assembly& group, const RoomShape& room, int first_wall);
-/// The same, not turned.
-Motion moved_to_wall(const Assembly& group, const RoomShape& room, int first_wall);
+/// Where the group stands before it is pushed home: as drawn, or moved with its wall and, where
+/// `turned`, turned with it about the corner that its readings count from. `first_wall`: that of
+/// the design's corner.
+Motion start_motion(const Assembly& group, const RoomShape& room, int first_wall, bool turned);
 
 }  // namespace nook

@@ -74,16 +74,15 @@ std::vector<CellPair> nearest(const PieceSolid& a, const Frame& frame_a, const P
 }
 
 // How far apart two pieces are in a draw that are `exact` apart in the adjusted room. Corners that
-// pass each other are further apart than along any axis, by as much as there. `a`: the first one's
-// cell of a pair, as it is in the draw.
-template <class Cell>
-double drawn(const std::vector<CellPair>& pairs, double exact, Cell a, const Frame& frame_a,
-             const Frame& frame_b) {
+// pass each other are further apart than along any axis, by as much as there. `a`: the first one as
+// it is in the draw; null: its cells stay as they are.
+double drawn(const std::vector<CellPair>& pairs, double exact, const CellSolid* a,
+             const Frame& frame_a, const Frame& frame_b) {
   double least = kReach;
   for (const CellPair& pair : pairs) {
     const double before = pair.adjusted.distance;
     const double past = before < 0 ? 0 : std::max(0.0, exact - before);
-    const CellSolid& there = a(pair);
+    const CellSolid& there = a ? *a : *pair.a;
     const double enough = least - past;
     // Along any axis they are never further apart than they are.
     if (apart_along(pair.adjusted, there.corners, frame_a, pair.b->corners, frame_b) < enough)
@@ -144,10 +143,9 @@ class DistanceFinder {
     if (cells.front().adjusted.distance > reach) return std::nullopt;
     Tally tally;
     tally.adjusted = distance(meshes_[a], meshes_[b]);
-    const auto own = [](const CellPair& pair) -> const CellSolid& { return *pair.a; };
     for (int r = 1; r < trials_.rooms(); ++r) {
       const auto& there = trials_.placings[r].frames;
-      tally.add(r, drawn(cells, tally.adjusted, own, there[a], there[b]));
+      tally.add(r, drawn(cells, tally.adjusted, nullptr, there[a], there[b]));
     }
     return tally;
   }
@@ -213,8 +211,7 @@ class DistanceFinder {
     for (int r = 1; r < trials_.rooms(); ++r) {
       const ObstacleSolid there = trials_.obstacle(r, b);
       const CellSolid cell = there.cell();
-      const auto own = [&](const CellPair&) -> const CellSolid& { return cell; };
-      tally.add(r, drawn(cells, exact, own, there.frame, trials_.placings[r].frames[p]));
+      tally.add(r, drawn(cells, exact, &cell, there.frame, trials_.placings[r].frames[p]));
     }
   }
 

@@ -179,7 +179,8 @@ ContactFit find_contact(const Trials& trials, int index, double sure, Holds& all
   const Left left = left_by(how, state, how.by == Fitting::taper ? found.wood_mm : move.distance);
   found.after = {left.least, left.most};
   judge_rooms(judge, sure, move.distance, found, all_hold);
-  if (!is_cut_to_fit(how.by) && state.deepest < -kTouching)
+  if (!is_cut_to_fit(how.by) && state.deepest < -kTouching &&
+      overlap_left(judge, state, 0) <= kTouching)
     found.eased_by = easing_edge(trials, judge.joint.piece, way_off(judge, 0));
   found.past_mm = past_end(judge);
   if (found.past_mm > 0) found.verdict = worse(found.verdict, Verdict::cannot_tell);

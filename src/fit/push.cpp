@@ -37,7 +37,9 @@ Push::Push(const Layout& layout, const SiteView& view, int group, const Placing&
       index_(group),
       so_far_(so_far),
       pulls_(layout.pulls[group]) {
-  start_ = start_motion(group_, view.shape(), layout.first_wall);
+  // What is turned along something does not start turned with its wall: it would slide.
+  start_ = start_motion(group_, view.shape(), layout.first_wall,
+                        group_.turns_with_wall && !parallel_turn());
   lay_off();
   find_ways();
   turn_parallel();
@@ -146,12 +148,6 @@ void Push::turn_parallel() {
       return;
     }
   turn_free_ = false;
-  // About its pivot where it stands unturned: turned with its wall and back it would have slid.
-  const Motion turned = start_;
-  start_ = moved_to_wall(group_, view_.shape(), layout_.first_wall);
-  lay_off();
-  const Vec3 drawn = Motion{-turned.turn, {}}.way(Vec3{pivot_.x, pivot_.y, 0} - turned.move);
-  pivot_ = plan(start_.point(drawn));
   const Motion about = turned_about(pivot_, *asked, {});
   start_ = {*asked, about.point(start_.move)};
 }

@@ -1,6 +1,7 @@
 // Decks: level surfaces high and wide enough to be stood on, known by their shape and place alone.
 #pragma once
 
+#include <algorithm>
 #include <optional>
 #include <vector>
 

@@ -31,7 +31,7 @@ bool is_long(const Piece& piece) {
 
 int hands_for(double weight, const Piece& piece) {
   const int by_weight = static_cast<int>(std::ceil(weight / newtons(Of::one_person)));
-  return std::max({by_weight, is_long(piece) ? 2 : 1});
+  return std::max(by_weight, is_long(piece) ? 2 : 1);
 }
 
 }  // namespace nook::safe
